@@ -1,0 +1,54 @@
+#pragma once
+
+#include <cassert>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace proofstone {
+
+/// Something the user can put right: what is wrong, where, and what is allowed instead.
+struct Problem {
+  /// Short stable word for programs, such as "not-a-number" or "unknown-field".
+  std::string code;
+  /// One sentence for people.
+  std::string what;
+  /// The file or document; empty when there is only one.
+  std::string file;
+  /// Where in it: a JSON pointer ("/zones/lower-bend/bank_slope") or "row 12, elevation".
+  std::string where;
+  /// What would be accepted; may be empty when `what` already says it.
+  std::string allowed;
+
+  /// "section.csv, row 12, elevation: … Allowed: …"
+  std::string sentence() const;
+};
+
+using Problems = std::vector<Problem>;
+
+/// Puts a place in front of the place each problem already names ("/zones/x" + "/slope").
+Problems located_under(Problems problems, const std::string& prefix);
+
+/// A value, or the problems that stand in its way. Never both, never neither.
+template <class T>
+class Expected {
+ public:
+  Expected(T value) : content_(std::move(value)) {}                       // NOLINT: implicit
+  Expected(Problem problem) : content_(Problems{std::move(problem)}) {}   // NOLINT: implicit
+  Expected(Problems problems) : content_(std::move(problems)) {           // NOLINT: implicit
+    assert(!std::get<Problems>(content_).empty());
+  }
+
+  explicit operator bool() const { return std::holds_alternative<T>(content_); }
+  const T& operator*() const { return std::get<T>(content_); }
+  T& operator*() { return std::get<T>(content_); }
+  const T* operator->() const { return &std::get<T>(content_); }
+  T* operator->() { return &std::get<T>(content_); }
+  const Problems& problems() const { return std::get<Problems>(content_); }
+
+ private:
+  std::variant<T, Problems> content_;
+};
+
+}  // namespace proofstone

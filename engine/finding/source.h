@@ -1,0 +1,28 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace proofstone {
+
+/// How well a statement's origin is known. Shown beside every formula, value and check.
+enum class SourceStanding {
+  published,        ///< the named page was read
+  memory,           ///< recalled from the named document; confirm against it
+  computed,         ///< worked out by us from a named formula
+  common_practice,  ///< a rule of the trade without one source
+};
+
+std::string_view standing_name(SourceStanding standing);
+
+/// Where something comes from: document with edition, and the section, equation or table in it.
+struct Source {
+  std::string document;
+  std::string place;
+  SourceStanding standing = SourceStanding::memory;
+
+  /// "USACE EM 1110-2-1601 (1994), eq. 3-3 (from memory; confirm)"
+  std::string sentence() const;
+};
+
+}  // namespace proofstone

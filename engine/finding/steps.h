@@ -1,0 +1,41 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "engine/finding/source.h"
+#include "engine/quantity/measure.h"
+
+namespace proofstone {
+
+/// One line of a calculation that a reviewer can redo by hand.
+struct Step {
+  std::string symbol;   ///< "D30"
+  std::string meaning;  ///< "required stone size, 30 % smaller by mass"
+  std::string formula;  ///< "Sf·Cs·Cv·CT·d·[(γw/(γs−γw))^½·V/√(K1·g·d)]^2.5"; empty for a given value
+  Measure value;
+  LengthUse length_use = LengthUse::ground;
+  std::string source;   ///< where the formula or the value comes from; may be empty for arithmetic
+};
+
+/// The working of one result, in the order it was done.
+class Steps {
+ public:
+  /// A value taken as given: from the document, a table or a default; `origin` says which.
+  void given(std::string symbol, std::string meaning, Measure value, std::string origin = {});
+  /// A value computed by `formula`.
+  void computed(std::string symbol, std::string meaning, std::string formula, Measure value,
+                std::string source = {});
+  /// As above for the size of a stone, which is read in inches or millimetres.
+  void given_rock(std::string symbol, std::string meaning, Length size, std::string origin = {});
+  void computed_rock(std::string symbol, std::string meaning, std::string formula, Length size,
+                     std::string source = {});
+  void append(const Steps& other);
+
+  const std::vector<Step>& lines() const { return lines_; }
+
+ private:
+  std::vector<Step> lines_;
+};
+
+}  // namespace proofstone

@@ -1,0 +1,55 @@
+#pragma once
+
+#include <map>
+#include <nlohmann/json_fwd.hpp>
+#include <optional>
+#include <string>
+
+#include "engine/quantity/quantity.h"
+#include "engine/rock/rock_properties.h"
+
+namespace proofstone {
+
+/// The part of the works a zone protects.
+enum class ZonePlace { bank, bed };
+
+/// How the channel's bend curves were measured, which decides the bend velocity curve.
+enum class ChannelForm { natural, trapezoidal };
+
+/// Which side of a bend a zone lies on.
+enum class BendSide { straight, outside, inside };
+
+/// How rough the water is where the rock lies.
+enum class Turbulence {
+  low,   ///< ordinary channel flow
+  high,  ///< below stilling basins, drops and gates
+};
+
+/// Everything a sizing method may ask of a zone in one flow case: the water that attacks it, the
+/// ground it lies on, and the rock on offer. A sizing method takes what it needs and says what is
+/// missing; it never looks anywhere else.
+struct ZoneSetting {
+  std::string zone;
+  std::string flow_case;
+
+  ZonePlace place = ZonePlace::bank;
+  Angle bank_angle;  ///< from horizontal; zero on a bed
+  ChannelForm channel_form = ChannelForm::natural;
+  BendSide bend_side = BendSide::straight;
+  std::optional<Length> bend_radius;  ///< centreline; absent on a straight reach
+
+  Velocity average_velocity;  ///< main channel, Q/A
+  Length water_top_width;     ///< main channel water surface
+  Length toe_depth;           ///< depth at the zone's toe, its deepest point
+  Length local_depth;         ///< 20 % up the slope from the toe on a bank, the depth on a bed
+  Slope energy_slope;
+  Dimensionless froude_number;
+  Turbulence turbulence = Turbulence::low;
+
+  RockProperties rock;
+
+  /// The designer's own choices, by method id and input key, as the document writes them.
+  const nlohmann::json* method_choices = nullptr;
+};
+
+}  // namespace proofstone
