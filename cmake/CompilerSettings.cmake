@@ -1,0 +1,34 @@
+# Language level, warnings and code generation shared by every target of this project.
+set(CMAKE_CXX_STANDARD 20)
+set(CMAKE_CXX_STANDARD_REQUIRED ON)
+set(CMAKE_CXX_EXTENSIONS OFF)
+set(CMAKE_CXX_FLAGS_RELEASE "-O2")
+
+# No fused multiply-add: the same document must give the same numbers natively and in the browser.
+add_compile_options(-ffp-contract=off)
+add_compile_options(-Wall -Wextra -Wpedantic -Wconversion -Wno-sign-conversion -Wshadow -Werror)
+
+if(EMSCRIPTEN)
+  # Objects and libraries must share one exception model.
+  add_compile_options(-fwasm-exceptions -msimd128)
+  add_link_options(-fwasm-exceptions)
+  # A Node that is not Debian's does not look where Debian keeps the parser that the linker needs.
+  set(debian_node_modules ${CMAKE_COMMAND} -E env NODE_PATH=/usr/share/nodejs)
+  set(CMAKE_CXX_LINKER_LAUNCHER ${debian_node_modules})
+endif()
+
+if(PROOFSTONE_SANITIZE)
+  set(CMAKE_CXX_FLAGS_RELEASE "-O1 -g1")
+  set(sanitizers -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  add_compile_options(${sanitizers})
+  add_link_options(${sanitizers})
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
+    add_compile_options(-fsanitize=fuzzer-no-link)
+  endif()
+endif()
+
+find_program(CCACHE_PROGRAM ccache)
+mark_as_advanced(CCACHE_PROGRAM)
+if(CCACHE_PROGRAM)
+  set(CMAKE_CXX_COMPILER_LAUNCHER ${CCACHE_PROGRAM})
+endif()
