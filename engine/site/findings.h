@@ -1,0 +1,93 @@
+#pragma once
+
+#include <nlohmann/json_fwd.hpp>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/finding/outcome.h"
+#include "engine/finding/steps.h"
+#include "engine/method/method.h"
+#include "engine/site/pictures.h"
+
+namespace proofstone {
+
+/// What a finding is about; ids of the document, empty where they do not apply.
+struct About {
+  std::string zone;
+  std::string flow_case;
+  std::string lot;
+  std::string look;
+  std::string method;
+  std::string rock_class;
+};
+
+enum class Topic { document, water, rock_size, rock_class, layer, gradation, rock_in_zone, remedy };
+/// "document", "water", "rock size", "class", "layer", "gradation", "rock in the zone", "remedy".
+std::string_view topic_name(Topic topic);
+
+/// A ratio of what is there to what is needed, with its limits; 1 just holds.
+struct Margin {
+  double value = 1;
+  std::optional<double> low;
+  std::optional<double> high;
+};
+
+/// A value a finding states.
+struct StatedValue {
+  std::string key;
+  std::string symbol;
+  std::string meaning;
+  Measure value;
+  LengthUse length_use = LengthUse::ground;
+};
+
+/// One statement of the engine with its outcome and everything a reviewer needs to question it.
+struct Finding {
+  std::string id;  ///< stable for one document: topic and the ids it is about, joined by dots
+  Topic topic = Topic::document;
+  About about;
+  std::string title;
+  Outcome outcome = Outcome::not_yet_known;
+  std::string sentence;  ///< what was found, in one or two sentences
+  std::string next;      ///< what to do now
+  bool governs = false;
+  std::optional<Margin> margin;
+  std::optional<double> confidence;  ///< that what the finding asks for holds, 0 to 1
+  std::vector<StatedValue> values;
+  Steps steps;
+  std::vector<std::string> reasons;
+  std::vector<LimitDescription> limits_not_kept;
+  std::vector<LimitDescription> limits;
+  std::vector<Source> sources;
+  std::vector<std::string> cautions;
+};
+
+/// Everything `assess` says about a site.
+struct Findings {
+  std::string site_name;
+  std::string revision;   ///< id of the last revision assessed
+  UnitSystem units = UnitSystem::us_customary;
+  Outcome headline_outcome = Outcome::not_yet_known;
+  std::string headline;
+  std::vector<Finding> findings;
+  std::vector<GradationPicture> gradation_pictures;
+  std::vector<SectionPicture> section_pictures;
+  std::vector<StonesPicture> stones_pictures;
+  std::vector<std::string> cautions;
+
+  const Finding* find(std::string_view id) const;
+};
+
+/// The findings document (schema/findings.schema.json). Numbers stand in SI and, rounded as text,
+/// in the unit system of the findings.
+nlohmann::json findings_json(const Findings& findings);
+
+/// One problem as JSON: code, sentence, what, file, where, allowed.
+nlohmann::json problem_json(const Problem& problem);
+nlohmann::json problems_json(const Problems& problems);
+
+/// A measure as JSON: si, kind, value, unit, text.
+nlohmann::json measure_json(const Measure& measure, UnitSystem units, LengthUse use);
+
+}  // namespace proofstone
