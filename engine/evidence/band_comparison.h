@@ -13,13 +13,21 @@ namespace proofstone {
 /// One condition of a band against the evidence.
 struct ConditionCheck {
   BandCondition condition;
-  double measured_percent = 0;  ///< at the condition's size
-  double confidence_kept = 0;   ///< that the condition is kept, 0 to 1
+  double measured_percent = 0;   ///< at the condition's size
+  double confidence_kept = 0;    ///< that the condition is kept, 0 to 1
+  double confidence_broken = 0;  ///< that it is not; the two need not add to 1
   Outcome outcome = Outcome::not_yet_known;
+  std::string reason;  ///< one sentence
 };
 
 /// A measured curve against a band. All conditions are stated together at the overall confidence
-/// (each is tested at 1 − (1 − confidence)/k, Bonferroni).
+/// (each is tested at 1 − (1 − confidence)/k, Bonferroni, k the number of conditions that a sample
+/// can speak about: "at most 100 %" and "at least 0 %" hold of themselves and are left out of k).
+///
+/// "No stone larger than" (at least 100 %) and "no stone smaller than" (at most 0 %) cannot be
+/// shown by a sample. One such stone seen breaks the condition. When none was seen, the condition
+/// meets if the sample shows that at most the tolerable percent of the lot lies beyond the limit,
+/// and the reason says that it means no more than this.
 struct BandComparison {
   Outcome outcome = Outcome::not_yet_known;
   bool inside_by_estimate = false;  ///< every point estimate is inside, whatever the confidence
@@ -31,9 +39,22 @@ struct BandComparison {
   Steps steps;
 };
 
-/// Compares on the band's own basis. A Problem when the bases cannot be compared: percents by mass
-/// against a band by count (a grid count serves both, see MeasuredGradation).
-Expected<BandComparison> compare_with_band(const MeasuredGradation& measured,
-                                           const GradationBand& band, double confidence);
+/// Share beyond the extreme limit that a sample must exclude to speak for "no stone beyond". EN
+/// 13383 tolerates 3 % by mass above its extreme upper and 5 % below its extreme lower limit
+/// (reference: seen in a document that quotes it); 5 % is our choice for both ends.
+inline constexpr double default_tolerable_percent_beyond = 5;
+
+/// Compares on the band's own basis: where the word size means different things, the size of each
+/// condition is converted through the mass of the stone and the steps say so. A Problem when the
+/// bases cannot be compared: percents by mass against a band by count (a grid count serves both,
+/// see MeasuredGradation), or when `confidence` is not from 0.5 to below 1.
+Expected<BandComparison> compare_with_band(
+    const MeasuredGradation& measured, const GradationBand& band, double confidence,
+    double tolerable_percent_beyond = default_tolerable_percent_beyond);
+
+/// Whether a curve keeps a condition by its point values alone. `band_size` is what the word size
+/// means in the band that the condition comes from.
+bool kept_by_estimate(const Gradation& curve, const BandCondition& condition,
+                      SizeMeaning band_size);
 
 }  // namespace proofstone

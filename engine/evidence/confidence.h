@@ -7,20 +7,37 @@
 
 namespace proofstone {
 
+/// Chance that at most (at least) `smaller` of `stones` stones are smaller than a size, when the
+/// true share is `percent`: the binomial sum in its beta form, which needs no whole numbers. 0 ≤
+/// smaller ≤ stones, stones > 0, 0 ≤ percent ≤ 100; anything else, NaN too, gives 1, the value that
+/// shows nothing.
+double chance_of_at_most(double smaller, double stones, double percent);
+double chance_of_at_least(double smaller, double stones, double percent);
+
+/// z with `probability` of the standard normal distribution below it. Between 0 and 1, both
+/// outside; anything else gives NaN.
+double normal_quantile(double probability);
+
+/// Chance that a χ² variable of `degrees_of_freedom` exceeds `statistic`. Both positive, else 1.
+double chi_square_tail(double statistic, double degrees_of_freedom);
+
 struct PercentInterval {
-  double low = 0;   ///< percent
+  double low = 0;  ///< percent
   double high = 100;
 };
 
 /// Clopper–Pearson two-sided limits for the percent smaller, at `confidence` (0.95 for 95 %), when
 /// `percent` of `effective_stones` were smaller. The number smaller need not be whole: the beta
 /// form of the limits is used (Korn & Graubard 1998 use it so for weighted samples [memory]).
+/// Without stones, or with a confidence outside 0 to 1, the limits are 0 and 100.
 PercentInterval percent_smaller_interval(double percent, double effective_stones,
                                          double confidence);
 
-/// How strongly the evidence shows that the true percent smaller than `size` is at most (or at
-/// least) `limit`: one minus the one-sided binomial p-value of the opposite. 0 to 1; 0.5 means
-/// nothing is known either way.
+/// How strongly the evidence shows that the true percent smaller than a size is at most (or at
+/// least) `limit`: one minus the one-sided binomial p-value of the opposite. 0 to 1; near 0.5 means
+/// that little is known either way; the two do not quite add to 1, because exact limits leave room.
+/// "At most 0 %" and "at least 100 %" can never be shown by a sample and give 0; "at most 100 %"
+/// and "at least 0 %" are always true and give 1.
 double confidence_at_most(double percent, double effective_stones, double limit);
 double confidence_at_least(double percent, double effective_stones, double limit);
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,15 +20,41 @@ enum class StonePicking {
 
 /// What an observation knows of a gradation: a curve by mass and, at each of its points, how much
 /// evidence stands behind it.
+///
+/// Where the curve starts above 0 %, its first point is an open bin ("smaller than"): below that
+/// size nothing is known but that the share lies between 0 and the first percent.
 struct MeasuredGradation {
-  Gradation curve;              ///< by mass
+  Gradation curve;  ///< by mass
   /// The number of equally informative independent stones: the count itself for a grid count, the
   /// effective number (Σm)²/Σm² where stones carry different weights.
   double effective_stones = 0;
-  int stones = 0;               ///< stones handled
-  std::string method;           ///< "stone count on a grid", "weighed sample"
+  int stones = 0;      ///< stones handled
+  std::string method;  ///< "stone count on a grid", "weighed sample"
   Steps steps;
   std::vector<std::string> cautions;  ///< hidden or truncated small stones, wide bins …
+
+  /// Every stone was picked by a grid: the shares are shares of the surface, which serve a band
+  /// stated by mass and one stated by a count of stones on a grid (FP-14 Table 705-1) alike.
+  bool picked_on_grid = false;
+  /// At least one stone was larger (smaller) than this; absent when nothing is known. What was
+  /// seen is a fact, whatever the confidence of the shares.
+  std::optional<Length> seen_larger_than;
+  std::optional<Length> seen_smaller_than;
+  /// Effective stones for the share smaller than each point of the curve. Where stones carry
+  /// different weights a few heavy ones decide the upper end, and fewer stones speak there than
+  /// (Σm)²/Σm² says. Empty means `effective_stones` everywhere.
+  std::vector<double> effective_at_points;
+
+  /// Effective stones for the share smaller than `size`: between points straight in log(size).
+  /// Beyond the last point it falls with the cube of the size unless picked on a grid, because one
+  /// unseen stone of that size would weigh as much more.
+  double effective_stones_at(Length size) const;
+};
+
+/// Which size stands for the stones of a bin when a count becomes a share of the mass.
+enum class MidSize {
+  geometric,   ///< √(lower·upper)
+  arithmetic,  ///< (lower + upper)/2
 };
 
 /// One bin of a count: stones larger than `lower` and not larger than `upper`; `lower` absent means
@@ -38,11 +65,20 @@ struct CountBin {
   int stones = 0;
 };
 
-/// Count in bins to a curve by mass. Problems name the bin ("bin 3").
+/// Count in bins to a curve by mass: at the upper edge of each bin, the share of the bins up to it.
+/// Bins may come largest first. A `lower` of zero is read as absent. Problems name the bin ("bin
+/// 3"): gaps, overlaps, reversed bins, sizes above 5 m, negative counts, no stones at all.
 Expected<MeasuredGradation> gradation_from_bins(const std::vector<CountBin>& bins,
-                                                StonePicking picking);
+                                                StonePicking picking,
+                                                MidSize mid_size = MidSize::geometric);
 
 /// Count with measured intermediate axes. Problems name the stone ("stone 12").
+///
+/// At each measured size the curve counts the smaller stones whole and those of just that size
+/// half (the mid-rank, (i − ½)/n for distinct sizes), because a reading is rounded and stands for
+/// sizes on both sides of itself. Between measured sizes the curve is then never more than half a
+/// stone away from the count. It starts at 0 % and ends at 100 % one part in a million outside the
+/// smallest and the largest stone.
 Expected<MeasuredGradation> gradation_from_stones(const std::vector<Length>& intermediate_axes,
                                                   StonePicking picking);
 
@@ -51,15 +87,19 @@ struct WeighedGroup {
   std::optional<Length> lower;
   Length upper;
   Mass mass;
-  int stones = 0;  ///< in the group; needed for the confidence
+  /// In the group; decides the confidence. 0 means not counted: the number is then estimated from
+  /// the mass and the middle size at a specific gravity of 2.65, and a caution says so.
+  int stones = 0;
 };
 
-/// Weighed sample by size ranges (ASTM D5519 method B, scope seen) to a curve by mass.
+/// Weighed sample by size ranges (ASTM D5519 method B, scope seen) to a curve by mass. Problems
+/// name the group ("group 2"), as for bins.
 Expected<MeasuredGradation> gradation_from_weighed(const std::vector<WeighedGroup>& groups,
                                                    SizeMeaning size_meaning);
 
-/// Evidence of several looks at one lot put together, each weighted by its effective stones.
-/// Problems when the bases differ.
+/// Evidence of several looks at one lot put together, each weighted by its effective stones. The
+/// curve starts where every look knows the share. Ask `same_rock` first whether the looks agree.
+/// Problems when there is no look or the bases differ.
 Expected<MeasuredGradation> pooled(const std::vector<MeasuredGradation>& looks);
 
 }  // namespace proofstone

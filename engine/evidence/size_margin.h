@@ -1,0 +1,35 @@
+#pragma once
+
+#include <optional>
+
+#include "engine/evidence/measured_gradation.h"
+#include "engine/finding/outcome.h"
+
+namespace proofstone {
+
+/// Whether the size at a percent of a measured lot reaches a required size, and by how much.
+struct SizeMargin {
+  /// Measured size at the percent over the required one; absent where the curve does not reach down
+  /// to the percent (an open smallest bin).
+  std::optional<double> margin;
+  /// The margin at the two-sided confidence limits of the size; absent where the curve ends first.
+  std::optional<double> low;
+  std::optional<double> high;
+  double confidence_holds = 0;   ///< that the size reaches the required one, 0 to 1
+  double confidence_broken = 0;  ///< that it does not; the two need not add to 1
+  /// Meets when the first reaches the asked confidence, falls short when the second does.
+  Outcome outcome = Outcome::not_yet_known;
+  /// How many stones in all would decide it if the shares stay as they are; absent when decided
+  /// already or when 5,000 would not do.
+  std::optional<int> stones_to_decide;
+  Steps steps;
+};
+
+/// The size of which `percent` of the lot is smaller, by mass, against `required`, both in the
+/// sense of size that the measured curve has. "Dp ≥ required" is tested as "at most p % is smaller
+/// than the required size". Problems: percent not between 0 and 100, required not positive,
+/// confidence not from 0.5 to below 1.
+Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
+                                 double confidence);
+
+}  // namespace proofstone
