@@ -19,4 +19,6 @@ target_link_options(engine_module PRIVATE
   -sALLOW_MEMORY_GROWTH=1
   -sMAXIMUM_MEMORY=2GB
   -sWASM_BIGINT
-  -sFILESYSTEM=0)
+  -sFILESYSTEM=0
+  # Otherwise the glue makes functions out of text, which the server's content security policy forbids.
+  -sDYNAMIC_EXECUTION=0)
