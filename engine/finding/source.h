@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -13,7 +14,11 @@ enum class SourceStanding {
   common_practice,  ///< a rule of the trade without one source
 };
 
+/// "published", "memory", "computed", "common practice": as data files write them.
 std::string_view standing_name(SourceStanding standing);
+
+/// The standing that data files call `name`.
+std::optional<SourceStanding> standing_called(std::string_view name);
 
 /// Where something comes from: document with edition, and the section, equation or table in it.
 struct Source {

@@ -55,31 +55,31 @@ class TypedMethod : public Base {
 
   /// An input that must be given.
   template <class Q>
-  void required(Naming name, Q Inputs::*member, const Unit& unit, AllowedRange allowed,
+  void required(Naming name, Q Inputs::* member, const Unit& unit, AllowedRange allowed,
                 LengthUse use = LengthUse::ground) {
     bind_quantity(std::move(name), member, unit, allowed, use, true);
   }
   /// An input whose default stands in the Inputs struct.
   template <class Q>
-  void defaulted(Naming name, Q Inputs::*member, const Unit& unit, AllowedRange allowed,
+  void defaulted(Naming name, Q Inputs::* member, const Unit& unit, AllowedRange allowed,
                  LengthUse use = LengthUse::ground) {
     bind_quantity(std::move(name), member, unit, allowed, use, false);
     about_.inputs.back().default_text = exact_text(Measure::of(Inputs{}.*member), unit);
   }
   /// An input that may be absent, which has a meaning of its own (`absent_means`).
   template <class Q>
-  void optional(Naming name, std::optional<Q> Inputs::*member, const Unit& unit,
-                AllowedRange allowed, std::string absent_means,
-                LengthUse use = LengthUse::ground) {
+  void optional(Naming name, std::optional<Q> Inputs::* member, const Unit& unit,
+                AllowedRange allowed, std::string absent_means, LengthUse use = LengthUse::ground) {
     auto& input = describe(std::move(name), InputForm::quantity, Q::kind, unit, allowed, use);
     input.required = false;
     input.default_text = std::move(absent_means);
-    readers_.push_back([member](const InputDescription& input, const nlohmann::json& text, Inputs& into) {
-      auto value = method_reading::read_measure(input, text);
-      if (!value) return value.problems();
-      into.*member = value->template unchecked_as<Q>();
-      return Problems{};
-    });
+    readers_.push_back(
+        [member](const InputDescription& about, const nlohmann::json& text, Inputs& into) {
+          auto value = method_reading::read_measure(about, text);
+          if (!value) return value.problems();
+          into.*member = value->template unchecked_as<Q>();
+          return Problems{};
+        });
     checkers_.push_back([member, unit, allowed](const Inputs& in) -> std::optional<double> {
       if (!(in.*member) || allowed.holds((in.*member)->in(unit))) return std::nullopt;
       return (in.*member)->in(unit);
@@ -87,39 +87,21 @@ class TypedMethod : public Base {
   }
   /// A list of quantities, such as the stations of a section.
   template <class Q>
-  void required_list(Naming name, std::vector<Q> Inputs::*member, const Unit& unit,
+  void required_list(Naming name, std::vector<Q> Inputs::* member, const Unit& unit,
                      AllowedRange allowed, LengthUse use = LengthUse::ground) {
-    describe(std::move(name), InputForm::quantity_list, Q::kind, unit, allowed, use);
-    readers_.push_back([member](const InputDescription& input, const nlohmann::json& list, Inputs& into) {
-      Problems problems;
-      if (!list.is_array()) {
-        return Problems{{"not-a-list", "This input must be a list.", "",
-                         "/" + input.key, "a JSON array of quantities"}};
-      }
-      (into.*member).clear();
-      for (std::size_t i = 0; i < list.size(); ++i) {
-        auto value = method_reading::read_measure(input, list[i]);
-        if (!value) {
-          for (auto problem : value.problems()) {
-            problem.where += "/" + std::to_string(i);
-            problems.push_back(std::move(problem));
-          }
-          continue;
-        }
-        (into.*member).push_back(value->template unchecked_as<Q>());
-      }
-      return problems;
-    });
-    checkers_.push_back([member, unit, allowed](const Inputs& in) -> std::optional<double> {
-      for (const Q& value : in.*member) {
-        if (!allowed.holds(value.in(unit))) return value.in(unit);
-      }
-      return std::nullopt;
-    });
+    bind_list(std::move(name), member, unit, allowed, use, true);
+  }
+  /// A list that may be absent, which leaves it empty and has a meaning of its own.
+  template <class Q>
+  void optional_list(Naming name, std::vector<Q> Inputs::* member, const Unit& unit,
+                     AllowedRange allowed, std::string absent_means,
+                     LengthUse use = LengthUse::ground) {
+    bind_list(std::move(name), member, unit, allowed, use, false);
+    about_.inputs.back().default_text = std::move(absent_means);
   }
   /// One of some words; the default is that of the Inputs struct.
   template <class Enum>
-  void choice(Naming name, Enum Inputs::*member, std::vector<ChoiceOption<Enum>> options) {
+  void choice(Naming name, Enum Inputs::* member, std::vector<ChoiceOption<Enum>> options) {
     auto& input = describe(std::move(name), InputForm::choice, QuantityKind::dimensionless,
                            unit::number, {}, LengthUse::ground);
     input.required = false;
@@ -127,18 +109,19 @@ class TypedMethod : public Base {
       input.choices.push_back({option.key, option.meaning});
       if (option.value == Inputs{}.*member) input.default_text = option.key;
     }
-    readers_.push_back([member, options](const InputDescription& input, const nlohmann::json& text, Inputs& into) {
-      auto word = method_reading::read_choice(input, text);
-      if (!word) return word.problems();
-      for (const auto& option : options) {
-        if (option.key == *word) into.*member = option.value;
-      }
-      return Problems{};
-    });
+    readers_.push_back(
+        [member, options](const InputDescription& about, const nlohmann::json& text, Inputs& into) {
+          auto word = method_reading::read_choice(about, text);
+          if (!word) return word.problems();
+          for (const auto& option : options) {
+            if (option.key == *word) into.*member = option.value;
+          }
+          return Problems{};
+        });
     checkers_.push_back([](const Inputs&) -> std::optional<double> { return std::nullopt; });
   }
   template <class Q>
-  void output(Naming name, Q Result::*member, const Unit& unit,
+  void output(Naming name, Q Result::* member, const Unit& unit,
               LengthUse use = LengthUse::ground) {
     about_.outputs.push_back(
         {name.key, std::move(name.symbol), std::move(name.meaning), Q::kind, unit, use});
@@ -172,7 +155,8 @@ class TypedMethod : public Base {
         if (complete && input.required) problems.push_back(method_reading::missing_input(input));
         continue;
       }
-      for (auto& problem : readers_[i](input, *found, start)) problems.push_back(std::move(problem));
+      for (auto& problem : readers_[i](input, *found, start))
+        problems.push_back(std::move(problem));
     }
     if (!problems.empty()) return problems;
     return start;
@@ -222,20 +206,55 @@ class TypedMethod : public Base {
   }
 
   template <class Q>
-  void bind_quantity(Naming name, Q Inputs::*member, const Unit& unit, AllowedRange allowed,
+  void bind_quantity(Naming name, Q Inputs::* member, const Unit& unit, AllowedRange allowed,
                      LengthUse use, bool is_required) {
     auto& input = describe(std::move(name), InputForm::quantity, Q::kind, unit, allowed, use);
     input.required = is_required;
-    readers_.push_back([member](const InputDescription& input, const nlohmann::json& text, Inputs& into) {
-      auto value = method_reading::read_measure(input, text);
-      if (!value) return value.problems();
-      into.*member = value->template unchecked_as<Q>();
-      return Problems{};
-    });
+    readers_.push_back(
+        [member](const InputDescription& about, const nlohmann::json& text, Inputs& into) {
+          auto value = method_reading::read_measure(about, text);
+          if (!value) return value.problems();
+          into.*member = value->template unchecked_as<Q>();
+          return Problems{};
+        });
     checkers_.push_back([member, unit, allowed](const Inputs& in) -> std::optional<double> {
       const double value = (in.*member).in(unit);
       if (allowed.holds(value)) return std::nullopt;
       return value;
+    });
+  }
+
+  template <class Q>
+  void bind_list(Naming name, std::vector<Q> Inputs::* member, const Unit& unit,
+                 AllowedRange allowed, LengthUse use, bool is_required) {
+    describe(std::move(name), InputForm::quantity_list, Q::kind, unit, allowed, use).required =
+        is_required;
+    readers_.push_back(
+        [member](const InputDescription& about, const nlohmann::json& list, Inputs& into) {
+          Problems problems;
+          if (!list.is_array()) {
+            return Problems{{"not-a-list", "This input must be a list.", "", "/" + about.key,
+                             "a JSON array of quantities"}};
+          }
+          (into.*member).clear();
+          for (std::size_t i = 0; i < list.size(); ++i) {
+            auto value = method_reading::read_measure(about, list[i]);
+            if (!value) {
+              for (auto problem : value.problems()) {
+                problem.where += "/" + std::to_string(i);
+                problems.push_back(std::move(problem));
+              }
+              continue;
+            }
+            (into.*member).push_back(value->template unchecked_as<Q>());
+          }
+          return problems;
+        });
+    checkers_.push_back([member, unit, allowed](const Inputs& in) -> std::optional<double> {
+      for (const Q& value : in.*member) {
+        if (!allowed.holds(value.in(unit))) return value.in(unit);
+      }
+      return std::nullopt;
     });
   }
 

@@ -32,10 +32,14 @@ constexpr Measure measure(Q quantity) {
 
 /// Reads "12 in", "0.45 m", "7.1 ft/s", "165 lb/ft³", "1V:2.5H", "2.5H:1V", "33.7°", "2 %", "2.65".
 ///
-/// Strict: one finite number in plain or exponent notation with a decimal point, then one unit of
-/// the wanted kind; only dimensionless and slope may stand without a unit. A decimal comma, two
+/// Spaces around and a space between number and unit do not matter; "US survey ft" is a unit of its
+/// own. Strict: one finite number in plain or exponent notation with a decimal point, then one unit
+/// of the wanted kind; only dimensionless and slope may stand without a unit. A decimal comma, two
 /// units ("5 ft 3 in"), a missing unit, NaN, an infinity or a unit of another kind is a Problem
-/// that says what is allowed. "lb/ft³" is a mass or a weight for each volume, as `kind` asks.
+/// that says what is allowed. Codes: empty-quantity, text-too-long, not-utf-8, not-a-number,
+/// not-finite, number-too-large, number-too-small, decimal-comma, thousands-separator, fraction,
+/// two-units, missing-unit, unknown-unit, wrong-kind, not-a-slope, ambiguous-slope. "lb/ft³" is a
+/// mass or a weight for each volume, as `kind` asks.
 Expected<Measure> parse_measure(std::string_view text, QuantityKind kind);
 
 /// As parse_measure, for a kind known at compile time.
@@ -56,9 +60,11 @@ struct DisplayedMeasure {
 /// How a length is read in the trade: rock in inches or millimetres, the ground in feet or metres.
 enum class LengthUse { ground, rock };
 
-/// Shows a measure in a unit system with the rounding of the trade: rock to 0.1 in or 5 mm steps of
-/// 1 mm, depths and levels to 0.01 ft or 0.01 m, velocity to 0.1 ft/s or 0.01 m/s, shear to
-/// 0.01 lb/ft² or 1 N/m², other values to three significant figures.
+/// Shows a measure in a unit system with the rounding of the trade: rock to 0.1 in or 1 mm, depths
+/// and levels to 0.01 ft or 0.01 m, velocity to 0.1 ft/s or 0.01 m/s, shear to 0.01 lb/ft² or
+/// 1 N/m², other values to three significant figures. What is too small for its step keeps two
+/// figures rather than read 0. Volumes from 1 yd³ are in yd³, masses from 10 tons in tons (from
+/// 10 t in tonnes). `system` is one of the two; `both` is read as SI.
 DisplayedMeasure display(Measure measure, UnitSystem system, LengthUse use = LengthUse::ground);
 
 /// A text that parse_measure reads back to the same double: for documents and programs.

@@ -32,7 +32,7 @@ enum class UnitSystem { us_customary, si, both };
 
 /// One unit of one kind. `value * si_factor` is the value in the SI unit of the kind. Factors are
 /// exact by definition (international foot 0.3048 m, pound 0.45359237 kg, standard gravity
-/// 9.80665 m/s²) or the shortest exact product of those.
+/// 9.80665 m/s²) and exact products of those, or quotients of such.
 struct Unit {
   QuantityKind kind;
   double si_factor;
@@ -45,9 +45,9 @@ namespace unit {
 inline constexpr double meters_per_foot = 0.3048;
 inline constexpr double kilograms_per_pound = 0.45359237;
 inline constexpr double gravity = 9.80665;
-inline constexpr double square_foot_factor = meters_per_foot * meters_per_foot;
-inline constexpr double cubic_foot_factor = square_foot_factor * meters_per_foot;
-inline constexpr double newtons_per_pound = kilograms_per_pound * gravity;
+inline constexpr double square_foot_factor = 0.09290304;
+inline constexpr double cubic_foot_factor = 0.028316846592;
+inline constexpr double newtons_per_pound = 4.4482216152605;
 
 inline constexpr Unit meter{QuantityKind::length, 1, "m", UnitSystem::si};
 inline constexpr Unit millimeter{QuantityKind::length, 0.001, "mm", UnitSystem::si};
@@ -55,10 +55,8 @@ inline constexpr Unit centimeter{QuantityKind::length, 0.01, "cm", UnitSystem::s
 inline constexpr Unit foot{QuantityKind::length, meters_per_foot, "ft", UnitSystem::us_customary};
 inline constexpr Unit survey_foot{QuantityKind::length, 1200.0 / 3937.0, "US survey ft",
                                   UnitSystem::us_customary};
-inline constexpr Unit inch{QuantityKind::length, meters_per_foot / 12, "in",
-                           UnitSystem::us_customary};
-inline constexpr Unit yard{QuantityKind::length, 3 * meters_per_foot, "yd",
-                           UnitSystem::us_customary};
+inline constexpr Unit inch{QuantityKind::length, 0.0254, "in", UnitSystem::us_customary};
+inline constexpr Unit yard{QuantityKind::length, 0.9144, "yd", UnitSystem::us_customary};
 
 inline constexpr Unit square_meter{QuantityKind::area, 1, "m²", UnitSystem::si};
 inline constexpr Unit square_foot{QuantityKind::area, square_foot_factor, "ft²",
@@ -67,7 +65,7 @@ inline constexpr Unit square_foot{QuantityKind::area, square_foot_factor, "ft²"
 inline constexpr Unit cubic_meter{QuantityKind::volume, 1, "m³", UnitSystem::si};
 inline constexpr Unit cubic_foot{QuantityKind::volume, cubic_foot_factor, "ft³",
                                  UnitSystem::us_customary};
-inline constexpr Unit cubic_yard{QuantityKind::volume, 27 * cubic_foot_factor, "yd³",
+inline constexpr Unit cubic_yard{QuantityKind::volume, 0.764554857984, "yd³",
                                  UnitSystem::us_customary};
 
 inline constexpr Unit meter_per_second{QuantityKind::velocity, 1, "m/s", UnitSystem::si};
@@ -109,8 +107,7 @@ inline constexpr Unit kilogram{QuantityKind::mass, 1, "kg", UnitSystem::si};
 inline constexpr Unit tonne{QuantityKind::mass, 1000, "t", UnitSystem::si};
 inline constexpr Unit pound{QuantityKind::mass, kilograms_per_pound, "lb",
                             UnitSystem::us_customary};
-inline constexpr Unit short_ton{QuantityKind::mass, 2000 * kilograms_per_pound, "ton",
-                                UnitSystem::us_customary};
+inline constexpr Unit short_ton{QuantityKind::mass, 907.18474, "ton", UnitSystem::us_customary};
 
 inline constexpr Unit radian{QuantityKind::angle, 1, "rad", UnitSystem::both};
 inline constexpr Unit degree{QuantityKind::angle, 3.14159265358979323846 / 180, "°",

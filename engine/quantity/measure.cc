@@ -1,0 +1,436 @@
+#include "engine/quantity/measure.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <optional>
+#include <utility>
+
+#include "engine/finding/quoted_text.h"
+
+namespace proofstone {
+namespace {
+
+constexpr std::size_t longest_text = 100;
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+bool starts_with(std::string_view text, std::string_view start) {
+  return text.substr(0, start.size()) == start;
+}
+
+bool ends_with(std::string_view text, std::string_view end) {
+  return text.size() >= end.size() && text.substr(text.size() - end.size()) == end;
+}
+
+/// Spaces and tabs, and the no-break spaces that word processors put before a unit.
+constexpr std::string_view spaces[] = {" ", "\t", "\u00A0", "\u202F", "\u2009"};
+
+std::string_view trimmed(std::string_view text) {
+  for (bool again = true; again;) {
+    again = false;
+    for (const auto space : spaces) {
+      if (starts_with(text, space)) {
+        text.remove_prefix(space.size());
+        again = true;
+      }
+      if (ends_with(text, space)) {
+        text.remove_suffix(space.size());
+        again = true;
+      }
+    }
+  }
+  return text;
+}
+
+/// A number in plain or exponent notation at the start of a text, and what follows it.
+struct LeadingNumber {
+  double value = 0;
+  bool lost_in_rounding = false;  ///< not zero as written, but too small for a double
+  std::string_view rest;
+};
+
+std::string_view take_digits(std::string_view& text) {
+  const auto end = std::find_if_not(text.begin(), text.end(), is_digit);
+  const auto digits = text.substr(0, static_cast<std::size_t>(end - text.begin()));
+  text.remove_prefix(digits.size());
+  return digits;
+}
+
+/// Strict grammar: sign, digits with at most one point, exponent. The conversion sees digits and an
+/// exponent but no point, so it depends on no locale; it rounds correctly on every C library in
+/// use.
+std::optional<LeadingNumber> leading_number(std::string_view text) {
+  std::string digits;
+  for (const std::string_view minus : {"-", "−"}) {
+    if (starts_with(text, minus)) {
+      text.remove_prefix(minus.size());
+      digits = "-";
+      break;
+    }
+  }
+  if (digits.empty() && starts_with(text, "+")) text.remove_prefix(1);
+
+  const auto whole = take_digits(text);
+  std::string_view fraction;
+  if (starts_with(text, ".")) {
+    text.remove_prefix(1);
+    fraction = take_digits(text);
+  }
+  if (whole.empty() && fraction.empty()) return std::nullopt;
+  digits += whole;
+  digits += fraction;
+
+  long exponent = 0;
+  if (starts_with(text, "e") || starts_with(text, "E")) {
+    auto after = text.substr(1);
+    const bool negative = starts_with(after, "-");
+    if (negative || starts_with(after, "+")) after.remove_prefix(1);
+    const auto exponent_digits = take_digits(after);
+    if (!exponent_digits.empty()) {
+      // Beyond ±9999 every double is zero or infinite, whatever the 100 characters before it say.
+      for (const char digit : exponent_digits) {
+        exponent = std::min(exponent * 10 + (digit - '0'), 9999L);
+      }
+      if (negative) exponent = -exponent;
+      text = after;
+    }
+  }
+  const bool written_as_zero = digits.find_first_of("123456789") == std::string::npos;
+  digits += fmt::format("e{}", exponent - static_cast<long>(fraction.size()));
+
+  LeadingNumber number;
+  number.value = std::strtod(digits.c_str(), nullptr);
+  number.lost_in_rounding = !written_as_zero && std::abs(number.value) <= 0;
+  number.rest = text;
+  return number;
+}
+
+struct Reading {
+  std::string_view text;  ///< as written, trimmed
+  QuantityKind kind;
+
+  Problem problem(std::string code, std::string what) const {
+    return {std::move(code), std::move(what), {}, {}, allowed_units(kind)};
+  }
+};
+
+bool may_stand_without_unit(QuantityKind kind) {
+  return kind == QuantityKind::dimensionless || kind == QuantityKind::slope;
+}
+
+std::string with_article(std::string_view noun) {
+  const bool vowel = std::string_view("aeiou").find(noun.front()) != std::string_view::npos;
+  // "unit discharge" and "unit weight" are spoken with a consonant.
+  return (vowel && !starts_with(noun, "uni") ? "an " : "a ") + std::string(noun);
+}
+
+/// "length", or "density or unit weight" where a spelling serves several kinds.
+std::string kinds_written(std::string_view spelling) {
+  std::string kinds;
+  for (const auto& entry : unit_spellings()) {
+    if (entry.spelling != spelling) continue;
+    const auto name = with_article(kind_name(entry.unit.kind));
+    kinds += kinds.empty() ? name : " or " + name;
+  }
+  return kinds;
+}
+
+bool is_spelling(std::string_view text) {
+  return std::any_of(unit_spellings().begin(), unit_spellings().end(),
+                     [&](const UnitSpelling& entry) { return entry.spelling == text; });
+}
+
+std::string lower_case(std::string_view text) {
+  std::string lower(text);
+  for (char& c : lower) {
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  }
+  return lower;
+}
+
+/// What is wrong with a unit that nobody spells so.
+Problem unreadable_unit(const Reading& reading, std::string_view unit_text) {
+  const auto shown = in_quotes(reading.text);
+  if (unit_text.front() == ',') {
+    auto after = unit_text.substr(1);
+    const auto digits = take_digits(after);
+    if (digits.size() == 3) {
+      return reading.problem("thousands-separator",
+                             shown +
+                                 " has a comma that may separate thousands or decimals; write "
+                                 "1234 or 1.234.");
+    }
+    return reading.problem("decimal-comma",
+                           shown + " has a decimal comma; write a point, as in 0.45.");
+  }
+  if (is_digit(unit_text.front()) && unit_text.find('/') == std::string_view::npos) {
+    return reading.problem("thousands-separator",
+                           shown + " has a gap inside its number; write 1234 without a space.");
+  }
+  if (is_digit(unit_text.front()) || unit_text.front() == '/' || starts_with(unit_text, "½") ||
+      starts_with(unit_text, "¼") || starts_with(unit_text, "¾")) {
+    return reading.problem("fraction", shown + " has a fraction; write a decimal, as in 0.5 in.");
+  }
+  if (unit_text.front() == ':') {
+    return reading.problem("ambiguous-slope",
+                           shown + " does not say which figure is vertical; write 1V:2.5H.");
+  }
+  const auto first_digit = std::find_if(unit_text.begin(), unit_text.end(), is_digit);
+  if (first_digit != unit_text.end()) {
+    const auto before =
+        unit_text.substr(0, static_cast<std::size_t>(first_digit - unit_text.begin()));
+    const bool set_apart = trimmed(before) != before || before == "'" || before == "′";
+    if (set_apart && is_spelling(trimmed(before))) {
+      return reading.problem("two-units",
+                             shown + " has two numbers; write one number with one unit.");
+    }
+  }
+  for (const auto& entry : unit_spellings()) {
+    if (lower_case(entry.spelling) == lower_case(unit_text)) {
+      return reading.problem("unknown-unit", shown +
+                                                 " has a unit in other letters than it is "
+                                                 "written: use " +
+                                                 std::string(entry.spelling) + ".");
+    }
+  }
+  return reading.problem("unknown-unit", in_quotes(unit_text) + " is not a unit known here.");
+}
+
+Problem not_a_number(const Reading& reading) {
+  const auto lower = lower_case(reading.text);
+  for (const std::string_view word : {"nan", "inf", "+inf", "-inf", "−inf", "∞", "-∞", "−∞"}) {
+    if (starts_with(lower, word)) {
+      return reading.problem("not-finite", in_quotes(reading.text) + " is not a finite number.");
+    }
+  }
+  return reading.problem("not-a-number",
+                         in_quotes(reading.text) + " does not start with a number.");
+}
+
+std::optional<Problem> unusable(const Reading& reading, const LeadingNumber& number) {
+  if (!std::isfinite(number.value)) {
+    return reading.problem("number-too-large", in_quotes(reading.text) + " is too large a number.");
+  }
+  if (number.lost_in_rounding) {
+    return reading.problem("number-too-small", in_quotes(reading.text) + " is too small a number.");
+  }
+  return std::nullopt;
+}
+
+/// One side of "1V:2.5H".
+struct SlopeSide {
+  LeadingNumber number;
+  bool vertical = false;
+};
+
+std::optional<SlopeSide> slope_side(std::string_view text) {
+  const auto number = leading_number(trimmed(text));
+  if (!number) return std::nullopt;
+  const auto letter = trimmed(number->rest);
+  if (letter == "V" || letter == "v") return SlopeSide{*number, true};
+  if (letter == "H" || letter == "h") return SlopeSide{*number, false};
+  return std::nullopt;
+}
+
+/// Reads "1V:2.5H" or "2.5H:1V"; absent when the text is not of that form.
+std::optional<Expected<Measure>> parse_vertical_to_horizontal(const Reading& reading) {
+  const auto colon = reading.text.find(':');
+  if (colon == std::string_view::npos) return std::nullopt;
+  const auto left = slope_side(reading.text.substr(0, colon));
+  const auto right = slope_side(reading.text.substr(colon + 1));
+  if (!left || !right || left->vertical == right->vertical) return std::nullopt;
+  if (reading.kind != QuantityKind::slope && reading.kind != QuantityKind::angle) {
+    return reading.problem("wrong-kind", in_quotes(reading.text) + " is a slope; " +
+                                             with_article(kind_name(reading.kind)) +
+                                             " is wanted here.");
+  }
+  for (const auto& side : {*left, *right}) {
+    if (auto problem = unusable(reading, side.number)) return std::move(*problem);
+  }
+  const double vertical = (left->vertical ? left : right)->number.value;
+  const double horizontal = (left->vertical ? right : left)->number.value;
+  if (vertical < 0 || horizontal < 0 || (vertical <= 0 && horizontal <= 0)) {
+    return reading.problem("not-a-slope",
+                           in_quotes(reading.text) + " has a negative side, or two that are zero.");
+  }
+  if (reading.kind == QuantityKind::angle) {
+    return measure(Angle::radians(std::atan2(vertical, horizontal)));
+  }
+  const double ratio = vertical / horizontal;
+  if (!std::isfinite(ratio)) {
+    return reading.problem("not-finite",
+                           in_quotes(reading.text) + " is vertical: no finite slope.");
+  }
+  return measure(Slope::ratio(ratio));
+}
+
+/// Value rounded to a number of decimals, halves away from zero. What lies within a trillionth of a
+/// half counts as one, so that two computers that differ in the last bit show the same figure.
+double rounded(double value, int decimals) {
+  const double scale = std::pow(10.0, decimals);
+  const double scaled = std::abs(value) * scale;
+  return std::copysign(std::floor(scaled * (1 + 1e-12) + 0.5) / scale, value);
+}
+
+std::string fixed(double value, int decimals) {
+  double shown = rounded(value, decimals);
+  if (std::abs(shown) <= 0) shown = 0;  // never "-0.00"
+  return fmt::format("{:.{}f}", shown, decimals);
+}
+
+/// How a displayed value is rounded: to a fixed number of decimals, or, when absent, to three
+/// significant figures.
+struct DisplayRule {
+  Unit unit;
+  std::optional<int> decimals;
+};
+
+DisplayRule display_rule(const Measure& measure, bool us, LengthUse use) {
+  const double size = std::abs(measure.si);
+  switch (measure.kind) {
+    case QuantityKind::length:
+      if (use == LengthUse::rock)
+        return us ? DisplayRule{unit::inch, 1} : DisplayRule{unit::millimeter, 0};
+      return us ? DisplayRule{unit::foot, 2} : DisplayRule{unit::meter, 2};
+    case QuantityKind::area:
+      return {us ? unit::square_foot : unit::square_meter, {}};
+    case QuantityKind::volume:
+      if (!us) return {unit::cubic_meter, {}};
+      return {size < unit::cubic_yard.si_factor ? unit::cubic_foot : unit::cubic_yard, {}};
+    case QuantityKind::velocity:
+      return us ? DisplayRule{unit::foot_per_second, 1} : DisplayRule{unit::meter_per_second, 2};
+    case QuantityKind::discharge:
+      return {us ? unit::cubic_foot_per_second : unit::cubic_meter_per_second, {}};
+    case QuantityKind::unit_discharge:
+      return {us ? unit::square_foot_per_second : unit::square_meter_per_second, {}};
+    case QuantityKind::acceleration:
+      return {us ? unit::foot_per_second_squared : unit::meter_per_second_squared, {}};
+    case QuantityKind::stress:
+      return us ? DisplayRule{unit::pound_per_square_foot, 2} : DisplayRule{unit::pascal, 0};
+    case QuantityKind::density:
+      return {us ? unit::pound_mass_per_cubic_foot : unit::kilogram_per_cubic_meter, {}};
+    case QuantityKind::unit_weight:
+      return {us ? unit::pound_per_cubic_foot : unit::kilonewton_per_cubic_meter, {}};
+    case QuantityKind::mass:
+      if (us) return {size < 10 * unit::short_ton.si_factor ? unit::pound : unit::short_ton, {}};
+      return {size < 10 * unit::tonne.si_factor ? unit::kilogram : unit::tonne, {}};
+    case QuantityKind::angle:
+      return {unit::degree, {}};
+    case QuantityKind::slope:
+      return {unit::rise_per_run, {}};
+    case QuantityKind::dimensionless:
+      break;
+  }
+  return {unit::number, {}};
+}
+
+std::string with_unit(std::string number, std::string_view symbol) {
+  if (symbol.empty()) return number;
+  if (symbol != unit::degree.symbol) number += ' ';
+  return number + std::string(symbol);
+}
+
+}  // namespace
+
+Expected<Measure> parse_measure(std::string_view text, QuantityKind kind) {
+  const Reading reading{trimmed(text), kind};
+  if (reading.text.size() > longest_text) {
+    return reading.problem("text-too-long",
+                           in_quotes(reading.text) + " is too long for a quantity.");
+  }
+  if (!is_utf8(reading.text)) {
+    return reading.problem("not-utf-8", in_quotes(reading.text) + " is not written in UTF-8.");
+  }
+  if (reading.text.empty()) {
+    return reading.problem("empty-quantity", "A quantity is missing here.");
+  }
+  if (auto slope = parse_vertical_to_horizontal(reading)) return std::move(*slope);
+
+  const auto number = leading_number(reading.text);
+  if (!number) return not_a_number(reading);
+  if (auto problem = unusable(reading, *number)) return std::move(*problem);
+
+  const auto unit_text = trimmed(number->rest);
+  if (unit_text.empty()) {
+    if (may_stand_without_unit(kind)) return Measure{number->value, kind};
+    return reading.problem("missing-unit", in_quotes(reading.text) + " has no unit.");
+  }
+  const auto& spellings = unit_spellings();
+  const auto entry = std::find_if(spellings.begin(), spellings.end(), [&](const auto& candidate) {
+    return candidate.unit.kind == kind && candidate.spelling == unit_text;
+  });
+  if (entry == spellings.end()) {
+    if (!is_spelling(unit_text)) return unreadable_unit(reading, unit_text);
+    return reading.problem("wrong-kind", in_quotes(reading.text) + " is " +
+                                             kinds_written(unit_text) + "; " +
+                                             with_article(kind_name(kind)) + " is wanted here.");
+  }
+  const Measure measure{number->value * entry->unit.si_factor, kind};
+  if (!std::isfinite(measure.si)) {
+    return reading.problem("number-too-large", in_quotes(reading.text) + " is too large a number.");
+  }
+  return measure;
+}
+
+DisplayedMeasure display(Measure measure, UnitSystem system, LengthUse use) {
+  const DisplayRule rule = display_rule(measure, system == UnitSystem::us_customary, use);
+  DisplayedMeasure shown;
+  shown.value = measure.si / rule.unit.si_factor;
+  shown.unit = rule.unit.symbol;
+  const double size = std::abs(shown.value);
+  std::string number;
+  if (!rule.decimals || !std::isfinite(size) || size >= 1e7) {
+    number = significant(shown.value, 3);
+  } else if (size < 1e-6 || rounded(size, *rule.decimals) >= 10 * std::pow(10.0, -*rule.decimals)) {
+    number = fixed(shown.value, *rule.decimals);
+  } else {
+    number = significant(shown.value, 2);  // too small for the step: keep two figures
+  }
+  shown.text = with_unit(std::move(number), rule.unit.symbol);
+  return shown;
+}
+
+std::string exact_text(Measure measure, const Unit& unit) {
+  const double near = measure.si / unit.si_factor;
+  const double below = std::nextafter(near, -HUGE_VAL);
+  const double above = std::nextafter(near, HUGE_VAL);
+  // Multiplying back, which is what a reader does, may miss by the last bit; a neighbour usually
+  // hits. One product is rounded alike everywhere, so the exact comparison is safe.
+  for (const double value : {near, below, above}) {
+    if (value * unit.si_factor == measure.si) {
+      return with_unit(fmt::format("{}", value), unit.symbol);
+    }
+  }
+  // Some doubles are no multiple of the factor; the SI unit, whose factor is one, always serves.
+  for (const auto& entry : unit_spellings()) {
+    if (entry.unit.kind == measure.kind && entry.unit.si_factor == 1) {
+      return with_unit(fmt::format("{}", measure.si), entry.unit.symbol);
+    }
+  }
+  return fmt::format("{}", measure.si);
+}
+
+std::string significant(double value, int figures) {
+  if (std::isnan(value)) return "not a number";
+  if (std::isinf(value)) return value > 0 ? "infinite" : "-infinite";
+  if (std::abs(value) <= 0) return "0";
+  // As in `rounded`: what is nearly a half is one.
+  const double steadied = figures <= 12 ? value * (1 + 1e-13) : value;
+  const auto scientific = fmt::format("{:.{}e}", steadied, figures - 1);
+  const auto mark = scientific.find('e');
+  const int exponent = std::atoi(scientific.c_str() + mark + 1);
+  const bool plain = exponent >= -4 && exponent < 7;
+  std::string digits = plain ? fmt::format("{:.{}f}", leading_number(scientific)->value,
+                                           std::max(0, figures - 1 - exponent))
+                             : scientific.substr(0, mark);
+  if (digits.find('.') != std::string::npos) {
+    digits.erase(digits.find_last_not_of('0') + 1);
+    if (digits.back() == '.') digits.pop_back();
+  }
+  return plain ? digits : digits + fmt::format("e{}", exponent);
+}
+
+}  // namespace proofstone

@@ -1,0 +1,16 @@
+# Sourced by run and check: the builds that both need.
+# shellcheck shell=bash
+
+# configure PRESET [OPTION...]: prepares build/PRESET; quick when it is prepared already.
+configure() { cmake --preset "$@"; }
+
+build_programs() { configure native && ninja -C build/native proofstone proofstone-server; }
+build_browser_engine() { configure wasm && ninja -C build/wasm engine_module; }
+build_screens() { (cd web && npm run build); }
+
+# make_programs, make_browser_engine, make_screens: the same as steps with their own lines.
+make_programs() { step "Building the programs" build-native build_programs; }
+make_browser_engine() { step "Building the engine for the browser" build-wasm build_browser_engine; }
+make_screens() {
+  step_unless_same screens "$(fingerprint web examples)" web/dist/index.html "Building the screens" build-web build_screens
+}
