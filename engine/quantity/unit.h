@@ -55,7 +55,9 @@ inline constexpr Unit centimeter{QuantityKind::length, 0.01, "cm", UnitSystem::s
 inline constexpr Unit foot{QuantityKind::length, meters_per_foot, "ft", UnitSystem::us_customary};
 inline constexpr Unit survey_foot{QuantityKind::length, 1200.0 / 3937.0, "US survey ft",
                                   UnitSystem::us_customary};
-inline constexpr Unit inch{QuantityKind::length, 0.0254, "in", UnitSystem::us_customary};
+/// Twelve of them are one foot to the last bit, which 0.0254 would miss.
+inline constexpr Unit inch{QuantityKind::length, meters_per_foot / 12, "in",
+                           UnitSystem::us_customary};
 inline constexpr Unit yard{QuantityKind::length, 0.9144, "yd", UnitSystem::us_customary};
 
 inline constexpr Unit square_meter{QuantityKind::area, 1, "m²", UnitSystem::si};
