@@ -1,6 +1,6 @@
 #pragma once
 
-#include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/finding/problem.h"
@@ -21,7 +21,9 @@ enum class PercentOf {
   count,  ///< share of the number of stones of a whole sample
 };
 
+/// "intermediate axis", "sphere", "sieve": as data files write them.
 std::string_view size_meaning_name(SizeMeaning meaning);
+/// "mass", "count".
 std::string_view percent_of_name(PercentOf percent_of);
 
 /// The basis on which a gradation or a band is stated.
@@ -49,13 +51,13 @@ class Gradation {
   const std::vector<GradationPoint>& points() const { return points_; }
   const GradationBasis& basis() const { return basis_; }
 
-  /// Percent smaller than `size`: the first point's percent below it (0 if the curve starts at 0),
-  /// the last point's above it.
+  /// Percent smaller than `size`: below the curve the first point's percent, above it the last
+  /// point's.
   double percent_smaller(Length size) const;
 
-  /// The size of which `percent` is smaller. Where the curve is level, the largest such size is
-  /// meant to be read by eye; this returns the smallest. A Problem when the curve does not reach:
-  /// below the first point's percent or above the last one's.
+  /// The size of which `percent` is smaller; where the curve is level, the smallest such size. A
+  /// Problem when the curve does not reach: below the first point's percent or above the last
+  /// one's.
   Expected<Length> size_at(double percent) const;
 
  private:

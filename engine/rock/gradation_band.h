@@ -10,7 +10,8 @@ namespace proofstone {
 
 /// One testable statement of a band: the percent smaller than `size` is at most, or at least, a
 /// value. Every way of wording a band comes down to a list of these (reference: a window of sizes
-/// at a percent, "Dp in [A, B]", is F(A) ≤ p and F(B) ≥ p).
+/// at a percent, "Dp in [A, B]", is F(A) ≤ p and F(B) ≥ p). "At most 100" states that the largest
+/// stone is at least `size`: one such stone shows it, and no curve contradicts it.
 struct BandCondition {
   enum class Sense { at_most, at_least };
   Length size;
@@ -63,6 +64,8 @@ class GradationBand {
   Expected<Length> largest_size_at(double percent) const;
 
  private:
+  static Expected<Length> size_on_limit(const std::vector<GradationPoint>& limit, double percent);
+
   std::vector<BandCondition> conditions_;
   std::vector<GradationPoint> coarse_limit_;
   std::vector<GradationPoint> fine_limit_;
