@@ -90,4 +90,7 @@ nlohmann::json problems_json(const Problems& problems);
 /// A measure as JSON: si, kind, value, unit, text.
 nlohmann::json measure_json(const Measure& measure, UnitSystem units, LengthUse use);
 
+/// Steps as JSON, each with its value as measure_json writes it.
+nlohmann::json steps_json(const Steps& steps, UnitSystem units);
+
 }  // namespace proofstone

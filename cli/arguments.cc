@@ -1,0 +1,62 @@
+#include "cli/arguments.h"
+
+#include <fmt/format.h>
+
+namespace proofstone {
+namespace {
+
+const std::set<std::string>& options_with_value() {
+  static const std::set<std::string> names = {"units", "findings", "report"};
+  return names;
+}
+
+const std::set<std::string>& known_flags() {
+  static const std::set<std::string> names = {"json", "gate"};
+  return names;
+}
+
+Problem usage(std::string what) {
+  return {"usage", std::move(what), "", "",
+          "--units us|si, --findings FILE, --report FILE, --json, --gate"};
+}
+
+}  // namespace
+
+std::string Arguments::value(const std::string& name, const std::string& otherwise) const {
+  const auto found = values.find(name);
+  return found == values.end() ? otherwise : found->second;
+}
+
+Expected<Arguments> take_apart(const std::vector<std::string>& line) {
+  Arguments arguments;
+  for (std::size_t i = 0; i < line.size(); ++i) {
+    const auto& word = line[i];
+    if (word.rfind("--", 0) != 0) {
+      if (arguments.command.empty()) {
+        arguments.command = word;
+      } else {
+        arguments.words.push_back(word);
+      }
+      continue;
+    }
+    const auto name = word.substr(2);
+    if (name == "help") {
+      arguments.command = "help";
+      return arguments;
+    }
+    if (known_flags().count(name) > 0) {
+      arguments.flags.insert(name);
+    } else if (options_with_value().count(name) > 0) {
+      if (i + 1 == line.size()) return usage(fmt::format("{} needs a value.", word));
+      if (!arguments.values.emplace(name, line[i + 1]).second) {
+        return usage(fmt::format("{} stands twice.", word));
+      }
+      ++i;
+    } else {
+      return usage(fmt::format("The option {} is not known.", word));
+    }
+  }
+  return arguments;
+}
+
+}  // namespace proofstone

@@ -1,0 +1,240 @@
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <nlohmann/json.hpp>
+#include <string>
+#include <vector>
+
+#include "cli/arguments.h"
+#include "cli/exit_codes.h"
+#include "cli/site_folder.h"
+#include "cli/terminal_text.h"
+#include "engine/site/findings.h"
+#include "report/request.h"
+
+namespace proofstone {
+namespace {
+
+using nlohmann::json;
+
+constexpr const char* help_text =
+    R"(Proofstone: rock protection from the flood it must survive to the rock that was accepted.
+
+  proofstone assess SITE             everything the engine has to say about a site
+      --findings FILE                also write the findings as JSON
+      --report FILE                  also write the report as HTML
+      --gate                         let the exit code tell the headline outcome
+  proofstone explain SITE FINDING    one finding to its last step, source and limit
+  proofstone validate SITE           what is wrong with a document, if anything
+  proofstone methods [METHOD]        the published methods, or one of them
+  proofstone classes                 the rock classes with their bands
+  proofstone evaluate METHOD INPUT=VALUE…   one method by hand, such as velocity="8 ft/s"
+  proofstone prove                   every published check value against this engine
+  proofstone about                   version and cautions
+
+SITE is a folder with a site.json, or the document itself.
+Options everywhere: --units us|si, --json (the answer as JSON).
+
+Exit codes: 0 done · 1 a file could not be read or written, or a check was missed · 2 wrong command
+line · 3 the document or an input has problems · with --gate: 4 falls short · 5 not yet known ·
+6 ask the designer.
+)";
+
+void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stdout); }
+void complain(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stderr); }
+
+int refuse(const Problems& problems, ExitCode code) {
+  complain(problems_text(problems_json(problems)));
+  return code;
+}
+
+json ask(const json& request) { return json::parse(answer_request(request.dump())); }
+
+/// Prints an answer as JSON or through `as_text`; problems go to stderr.
+template <class AsText>
+int show(const json& answer, const Arguments& arguments, AsText as_text) {
+  if (answer.contains("problems") && !answer["problems"].empty()) {
+    if (arguments.has("json")) print(answer.dump(2) + "\n");
+    complain(problems_text(answer["problems"]));
+    return exit_problems;
+  }
+  print(arguments.has("json") ? answer.dump(2) + "\n" : as_text(answer));
+  return exit_done;
+}
+
+Expected<json> site_request(const char* what, const Arguments& arguments) {
+  auto folder = read_site_folder(arguments.words.front());
+  if (!folder) return folder.problems();
+  json request = {{"ask", what}, {"document", std::move(folder->document)},
+                  {"files", std::move(folder->files)}};
+  if (std::string(what) != "validate") request["units"] = arguments.value("units", "us");
+  return request;
+}
+
+ExitCode code_of(const Problems& problems) {
+  // A document that is not JSON is the document's problem; all else here is about files.
+  for (const auto& problem : problems) {
+    const bool about_file = problem.code == "no-such-file" || problem.code == "not-a-file" ||
+                            problem.code == "not-readable" || problem.code == "not-writable";
+    if (about_file) return exit_failed;
+  }
+  return exit_problems;
+}
+
+int gate(const std::string& outcome) {
+  if (outcome == "meets") return exit_done;
+  if (outcome == "falls short") return exit_falls_short;
+  if (outcome == "not yet known") return exit_not_yet_known;
+  return exit_ask_the_designer;
+}
+
+int assess_command(const Arguments& arguments) {
+  const auto request = site_request("assess", arguments);
+  if (!request) return refuse(request.problems(), code_of(request.problems()));
+  const auto answer = ask(*request);
+  if (answer.contains("problems")) return show(answer, arguments, [](const json&) { return ""; });
+  Problems problems;
+  if (const auto path = arguments.value("findings"); !path.empty()) {
+    problems = write_text_file(path, answer["findings"].dump(2) + "\n");
+  }
+  if (const auto path = arguments.value("report"); problems.empty() && !path.empty()) {
+    auto report = *request;
+    report["ask"] = "report";
+    problems = write_text_file(path, ask(report)["html"].get<std::string>());
+  }
+  if (!problems.empty()) return refuse(problems, exit_failed);
+  const int shown = show(answer, arguments,
+                         [](const json& whole) { return findings_text(whole["findings"]); });
+  if (shown != exit_done || !arguments.has("gate")) return shown;
+  return gate(answer["findings"]["headline"]["outcome"].get<std::string>());
+}
+
+int explain_command(const Arguments& arguments) {
+  const auto request = site_request("assess", arguments);
+  if (!request) return refuse(request.problems(), code_of(request.problems()));
+  const auto answer = ask(*request);
+  if (answer.contains("problems")) return show(answer, arguments, [](const json&) { return ""; });
+  std::string known;
+  for (const auto& finding : answer["findings"]["findings"]) {
+    if (finding["id"] == arguments.words[1]) return show(finding, arguments, finding_text);
+    known += "\n  " + finding["id"].get<std::string>();
+  }
+  complain(fmt::format("No finding is called \"{}\". The findings are:{}\n", arguments.words[1], known));
+  return exit_usage;
+}
+
+int validate_command(const Arguments& arguments) {
+  const auto request = site_request("validate", arguments);
+  if (!request) return refuse(request.problems(), code_of(request.problems()));
+  return show(ask(*request), arguments,
+              [](const json&) { return std::string("The document is good.\n"); });
+}
+
+int methods_command(const Arguments& arguments) {
+  const auto answer = ask({{"ask", "methods"}});
+  if (arguments.words.empty()) {
+    return show(answer, arguments, [](const json& all) { return methods_text(all["methods"]); });
+  }
+  for (const auto& method : answer["methods"]) {
+    if (method["id"] == arguments.words[0]) return show(method, arguments, method_text);
+  }
+  return refuse({{"unknown-method",
+                  fmt::format("No method is called \"{}\".", arguments.words[0]), "", "",
+                  "an id that `proofstone methods` lists"}},
+                exit_usage);
+}
+
+int classes_command(const Arguments& arguments) {
+  return show(ask({{"ask", "classes"}, {"units", arguments.value("units", "us")}}), arguments,
+              [](const json& all) { return classes_text(all["classes"]); });
+}
+
+int evaluate_command(const Arguments& arguments) {
+  json inputs = json::object();
+  for (std::size_t i = 1; i < arguments.words.size(); ++i) {
+    const auto& word = arguments.words[i];
+    const auto equals = word.find('=');
+    if (equals == std::string::npos || equals == 0) {
+      return refuse({{"usage", fmt::format("\"{}\" is not an input.", word), "", "",
+                      "INPUT=VALUE, such as velocity=\"8 ft/s\""}},
+                    exit_usage);
+    }
+    const auto key = word.substr(0, equals);
+    const auto value = word.substr(equals + 1);
+    // A list is written as a JSON array; all else is a text.
+    json parsed = value;
+    if (!value.empty() && value.front() == '[') parsed = json::parse(value, nullptr, false);
+    if (parsed.is_discarded()) {
+      return refuse({{"usage", fmt::format("The list of {} breaks off.", key), "", "",
+                      "a list such as '[\"0 ft\", \"12 ft\"]'"}},
+                    exit_usage);
+    }
+    inputs[key] = std::move(parsed);
+  }
+  return show(ask({{"ask", "evaluate"},
+                   {"method", arguments.words[0]},
+                   {"inputs", inputs},
+                   {"units", arguments.value("units", "us")}}),
+              arguments, evaluation_text);
+}
+
+int prove_command(const Arguments& arguments) {
+  const auto answer = ask({{"ask", "prove"}});
+  const int shown =
+      show(answer, arguments, [](const json& all) { return checks_text(all["checks"]); });
+  if (shown != exit_done) return shown;
+  for (const auto& check : answer["checks"]) {
+    if (!check["passed"].get<bool>()) return exit_failed;
+  }
+  return exit_done;
+}
+
+int about_command(const Arguments& arguments) {
+  return show(ask({{"ask", "about"}}), arguments, [](const json& about) {
+    std::string text = fmt::format("Proofstone {}\n", about["engine"].get<std::string>());
+    for (const auto& caution : about["cautions"]) text += wrapped(caution.get<std::string>(), 0);
+    return text;
+  });
+}
+
+struct Command {
+  const char* name;
+  std::size_t least_words;
+  std::size_t most_words;
+  int (*run)(const Arguments&);
+};
+
+constexpr Command commands[] = {
+    {"assess", 1, 1, assess_command},     {"explain", 2, 2, explain_command},
+    {"validate", 1, 1, validate_command}, {"methods", 0, 1, methods_command},
+    {"classes", 0, 0, classes_command},   {"evaluate", 1, 100, evaluate_command},
+    {"prove", 0, 0, prove_command},       {"about", 0, 0, about_command}};
+
+int run(const std::vector<std::string>& line) {
+  const auto arguments = take_apart(line);
+  if (!arguments) return refuse(arguments.problems(), exit_usage);
+  if (arguments->command.empty() || arguments->command == "help") {
+    print(help_text);
+    return arguments->command.empty() ? exit_usage : exit_done;
+  }
+  for (const auto& command : commands) {
+    if (arguments->command != command.name) continue;
+    const auto words = arguments->words.size();
+    if (words >= command.least_words && words <= command.most_words) {
+      return command.run(*arguments);
+    }
+    return refuse({{"usage", fmt::format("`{}` takes other words.", command.name), "", "",
+                    "see proofstone help"}},
+                  exit_usage);
+  }
+  return refuse({{"usage", fmt::format("The command \"{}\" is not known.", arguments->command), "",
+                  "", "see proofstone help"}},
+                exit_usage);
+}
+
+}  // namespace
+}  // namespace proofstone
+
+int main(int count, char** words) {
+  return proofstone::run(std::vector<std::string>(words + 1, words + count));
+}

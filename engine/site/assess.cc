@@ -1,0 +1,166 @@
+#include "engine/site/assess.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/site/lot_evidence.h"
+#include "engine/site/remedies.h"
+#include "engine/site/rock_in_zone.h"
+#include "engine/site/site_pictures.h"
+#include "engine/site/zone_sizing.h"
+
+namespace proofstone {
+namespace {
+
+/// A zone with everything computed for it; pointers between the parts stay valid because the work
+/// is kept in one place until the findings are written.
+struct ZoneWork {
+  const Zone* zone = nullptr;
+  std::vector<ZoneWater> water;
+  ZoneSizing sizing;
+};
+
+void move_into(std::vector<Finding>& all, std::vector<Finding>&& more) {
+  std::move(more.begin(), more.end(), std::back_inserter(all));
+}
+
+Finding nothing_to_size(const std::string& what, const std::string& next) {
+  Finding finding;
+  finding.topic = Topic::document;
+  finding.id = "document." + what;
+  finding.title = "Something is missing";
+  finding.outcome = Outcome::not_yet_known;
+  finding.sentence = fmt::format("The site has no {}.", what);
+  finding.next = next;
+  return finding;
+}
+
+void note_what_is_missing(const Site& site, Findings& findings) {
+  const bool has_design =
+      std::any_of(site.flow_cases.begin(), site.flow_cases.end(), [](const auto& entry) {
+        return entry.second.purpose == FlowPurpose::design;
+      });
+  if (!has_design) {
+    findings.findings.push_back(nothing_to_size(
+        "design flow case", "Add the flood that the rock must hold, with its discharge."));
+  }
+  if (site.zones.empty()) {
+    findings.findings.push_back(
+        nothing_to_size("zone", "Add a zone: a section, a bank or bed, a class and a layer."));
+  }
+}
+
+/// What stops most comes first in the headline.
+int weight(Outcome outcome) {
+  switch (outcome) {
+    case Outcome::meets: return 0;
+    case Outcome::not_yet_known: return 1;
+    case Outcome::ask_the_designer: return 2;
+    case Outcome::falls_short: return 3;
+  }
+  return 3;
+}
+
+/// The findings that speak for a whole zone or lot; a remedy or a single method does not.
+bool is_verdict(const Finding& finding) {
+  switch (finding.topic) {
+    case Topic::rock_class:
+    case Topic::layer:
+      return true;
+    case Topic::gradation:
+    case Topic::rock_in_zone:
+      return finding.governs;
+    case Topic::document:
+      return true;
+    default:
+      return false;
+  }
+}
+
+void write_headline(Findings& findings) {
+  findings.headline_outcome = Outcome::meets;
+  std::vector<std::string> sentences;
+  bool any = false;
+  for (const auto& finding : findings.findings) {
+    if (!is_verdict(finding)) continue;
+    any = true;
+    if (weight(finding.outcome) > weight(findings.headline_outcome)) {
+      findings.headline_outcome = finding.outcome;
+    }
+    const bool told = finding.governs && finding.topic != Topic::rock_class;
+    if (told) {
+      sentences.push_back(
+          fmt::format("{}: {}", finding.title, outcome_phrase(finding.outcome)));
+    } else if (finding.outcome != Outcome::meets) {
+      sentences.push_back(
+          fmt::format("{}: {}", finding.title, outcome_phrase(finding.outcome)));
+    }
+  }
+  if (!any) {
+    findings.headline_outcome = Outcome::not_yet_known;
+    findings.headline = "There is nothing to judge yet.";
+    return;
+  }
+  for (const auto& sentence : sentences) {
+    findings.headline += (findings.headline.empty() ? "" : " ") + sentence + ".";
+  }
+  if (sentences.empty()) findings.headline = "Every class and layer holds.";
+}
+
+}  // namespace
+
+std::vector<std::string> usual_cautions() {
+  return {
+      "Findings support, and never replace, the judgement of the licensed engineer responsible and "
+      "the criteria that hold at the place.",
+      "Rock can hurt: keep off piles and slopes that may slide, out from under loads and buckets, "
+      "and out of fast or cold water.",
+      "At dams and levees, nothing here settles their safety.",
+  };
+}
+
+Findings assess(const Site& site, UnitSystem units) {
+  const Wording wording(units);
+  Findings findings;
+  findings.site_name = site.name;
+  findings.revision = site.revision;
+  findings.units = units;
+  findings.cautions = usual_cautions();
+  note_what_is_missing(site, findings);
+
+  std::vector<ZoneWork> work(site.zones.size());
+  std::size_t index = 0;
+  for (const auto& [id, zone] : site.zones) {
+    auto& one = work[index++];
+    one.zone = &zone;
+    one.water = water_at_zone(site, zone, wording);
+    one.sizing = size_zone(site, zone, one.water, wording);
+    for (auto& at : one.water) findings.findings.push_back(std::move(at.finding));
+    move_into(findings.findings, std::move(one.sizing.findings));
+    findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
+  }
+
+  for (const auto& [id, lot] : site.lots) {
+    auto evidence = weigh_lot(site, lot, wording);
+    move_into(findings.findings, std::move(evidence.findings));
+    std::vector<RockInZone> results;
+    results.reserve(lot.zones.size());
+    for (const auto& one : work) {
+      if (std::find(lot.zones.begin(), lot.zones.end(), one.zone->id) == lot.zones.end()) continue;
+      results.push_back(rock_in_zone(site, one.sizing, evidence, wording));
+    }
+    std::vector<const RockInZone*> zones;
+    for (auto& result : results) {
+      move_into(findings.findings, std::move(result.findings));
+      zones.push_back(&result);
+    }
+    move_into(findings.findings, remedies_for(site, evidence, zones, wording));
+    findings.gradation_pictures.push_back(gradation_picture(site, evidence, zones));
+    findings.stones_pictures.push_back(stones_picture(site, evidence));
+  }
+  write_headline(findings);
+  return findings;
+}
+
+}  // namespace proofstone

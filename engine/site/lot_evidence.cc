@@ -1,0 +1,223 @@
+#include "engine/site/lot_evidence.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/evidence/same_rock.h"
+
+namespace proofstone {
+namespace {
+
+Expected<MeasuredGradation> measured_by(const Look& look) {
+  if (const auto* count = std::get_if<StoneCount>(&look.taken)) {
+    return count->intermediate_axes.empty()
+               ? gradation_from_bins(count->bins, count->picking)
+               : gradation_from_stones(count->intermediate_axes, count->picking);
+  }
+  const auto& sample = std::get<WeighedSample>(look.taken);
+  return gradation_from_weighed(sample.groups, sample.size_meaning);
+}
+
+Finding begin_finding(const LotEvidence& evidence, std::string id, std::string title) {
+  Finding finding;
+  finding.topic = Topic::gradation;
+  finding.about.lot = evidence.lot->id;
+  finding.about.rock_class = evidence.ordered->id;
+  finding.id = std::move(id);
+  finding.title = std::move(title);
+  finding.cautions.push_back(
+      "Measure only on a face that has been made safe: piles and loose stones slide and fall, and "
+      "machines have blind sides.");
+  return finding;
+}
+
+/// "D15 7.1 in, D50 10.4 in, D85 14.9 in" with limits, as stated values too.
+std::string state_percentiles(Finding& finding, const MeasuredGradation& measured,
+                              double confidence, const Wording& wording) {
+  std::vector<std::string> words;
+  for (const double percent : {15.0, 50.0, 85.0}) {
+    const auto size = measured.curve.size_at(percent);
+    if (!size) continue;
+    const auto interval = size_interval(measured, percent, confidence);
+    const auto symbol = "D" + percent_number(percent);
+    std::string text = fmt::format("{} {}", symbol, wording.rock(*size));
+    if (interval.low && interval.high) {
+      text += fmt::format(" ({} to {})", wording.rock(*interval.low), wording.rock(*interval.high));
+    }
+    words.push_back(std::move(text));
+    finding.values.push_back({fmt::format("d{}", percent_number(percent)), symbol,
+                              fmt::format("size with {} % smaller by mass", percent_number(percent)),
+                              measure(*size), LengthUse::rock});
+  }
+  return listed(words);
+}
+
+void state_conditions(Finding& finding, const BandComparison& comparison) {
+  for (const auto& check : comparison.checks) {
+    finding.reasons.push_back(fmt::format("{}: {}. {}", check.condition.wording,
+                                          outcome_phrase(check.outcome), check.reason));
+  }
+}
+
+/// The weakest condition decides how sure the whole statement is.
+double confidence_of(const BandComparison& comparison) {
+  double least = 1;
+  for (const auto& check : comparison.checks) least = std::min(least, check.confidence_kept);
+  return least;
+}
+
+std::string conditions_with(const BandComparison& comparison, Outcome outcome) {
+  std::vector<std::string> words;
+  for (const auto& check : comparison.checks) {
+    if (check.outcome == outcome) words.push_back(check.condition.wording);
+  }
+  return listed(words);
+}
+
+void word_comparison(Finding& finding, const LotEvidence& evidence,
+                     const BandComparison& comparison) {
+  const auto& name = evidence.ordered->name;
+  const auto sure = confidence_text(comparison.confidence);
+  finding.outcome = comparison.outcome;
+  finding.confidence = confidence_of(comparison);
+  switch (comparison.outcome) {
+    case Outcome::meets:
+      finding.sentence +=
+          fmt::format(" Every limit of {} is shown to be kept at {} confidence.", name, sure);
+      finding.next = "Accept the lot; keep the measured pile as the reference.";
+      break;
+    case Outcome::falls_short:
+      finding.sentence += fmt::format(" {} is broken at {} confidence: {}.", name, sure,
+                                      conditions_with(comparison, Outcome::falls_short));
+      finding.next = "See what this rock means for each zone, and the remedies.";
+      break;
+    default:
+      finding.sentence += fmt::format(
+          " {} {}; not yet decided at {} confidence: {}.",
+          comparison.inside_by_estimate ? "By estimate inside" : "By estimate outside", name, sure,
+          conditions_with(comparison, Outcome::not_yet_known));
+      finding.next = comparison.stones_to_decide
+                         ? fmt::format("Measure until about {} stones in all are counted.",
+                                       *comparison.stones_to_decide)
+                         : "More stones will hardly decide: the rock lies on the limit.";
+  }
+}
+
+void judge(Finding& finding, const LotEvidence& evidence, const MeasuredGradation& measured,
+           std::optional<BandComparison>& kept, double confidence) {
+  auto comparison = compare_with_band(measured, evidence.ordered->band, confidence);
+  if (!comparison) {
+    finding.outcome = Outcome::ask_the_designer;
+    for (const auto& problem : comparison.problems()) finding.reasons.push_back(problem.sentence());
+    finding.next = "The class and the measurement are stated on different bases.";
+    return;
+  }
+  finding.steps.append(comparison->steps);
+  word_comparison(finding, evidence, *comparison);
+  state_conditions(finding, *comparison);
+  kept = std::move(*comparison);
+}
+
+void add_sources(Finding& finding) {
+  finding.sources.push_back({"Kellerhals & Bray, Sampling procedures for coarse fluvial sediments, "
+                             "J. Hydraulics Division ASCE, 1971",
+                             "Table 2, conversion of counts to mass", SourceStanding::memory});
+  finding.sources.push_back({"Clopper & Pearson, Biometrika, 1934", "limits of a proportion",
+                             SourceStanding::memory});
+}
+
+Finding look_finding(const LotEvidence& evidence, const Look& look,
+                     const Expected<MeasuredGradation>& measured, double confidence,
+                     const Wording& wording) {
+  auto finding = begin_finding(evidence, fmt::format("gradation.{}.{}", evidence.lot->id, look.id),
+                               look.name);
+  finding.about.look = look.id;
+  if (!measured) {
+    finding.outcome = Outcome::not_yet_known;
+    for (const auto& problem : measured.problems()) finding.reasons.push_back(problem.sentence());
+    finding.sentence = "This look could not be turned into a curve. " + finding.reasons.front();
+    finding.next = "Mend the entry named above.";
+    return finding;
+  }
+  finding.steps = measured->steps;
+  for (const auto& caution : measured->cautions) finding.cautions.push_back(caution);
+  finding.sentence =
+      fmt::format("{} stones by {}: {}.", measured->stones, measured->method,
+                  state_percentiles(finding, *measured, confidence, wording));
+  add_sources(finding);
+  std::optional<BandComparison> comparison;
+  judge(finding, evidence, *measured, comparison, confidence);
+  return finding;
+}
+
+/// Whether the looks can be looks at one rock; adds a finding when they contradict one another.
+bool looks_agree(LotEvidence& evidence, const std::vector<MeasuredGradation>& measured,
+                 double confidence) {
+  const auto test = same_rock(measured, confidence);
+  if (!test || !test->differ) return true;
+  auto finding = begin_finding(evidence, fmt::format("same-rock.{}", evidence.lot->id),
+                               "Do the looks agree?");
+  finding.outcome = Outcome::ask_the_designer;
+  finding.steps = test->steps;
+  finding.sentence = fmt::format(
+      "The looks at {} differ by more than chance would allow at {} confidence, so they are not put "
+      "together.",
+      evidence.lot->name, confidence_text(confidence));
+  finding.next =
+      "Look whether the pile is segregated or one look was taken from other rock; then judge the "
+      "parts as lots of their own.";
+  evidence.findings.push_back(std::move(finding));
+  return false;
+}
+
+Finding lot_finding(LotEvidence& evidence, double confidence, const Wording& wording) {
+  auto finding = begin_finding(evidence, "gradation." + evidence.lot->id,
+                               fmt::format("{} against {}", evidence.lot->name,
+                                           evidence.ordered->name));
+  finding.governs = true;
+  finding.sources.push_back(evidence.ordered->source);
+  add_sources(finding);
+  if (!evidence.together) {
+    finding.outcome = evidence.seen.empty() ? Outcome::not_yet_known : Outcome::ask_the_designer;
+    finding.sentence = evidence.seen.empty()
+                           ? fmt::format("No look at {} could be used.", evidence.lot->name)
+                           : "The looks contradict one another.";
+    finding.next = evidence.seen.empty() ? "Count 100 stones on a grid over the whole pile."
+                                         : "Find out why before the lot is judged.";
+    return finding;
+  }
+  finding.steps = evidence.together->steps;
+  finding.sentence =
+      fmt::format("{} stones in all: {}.", evidence.together->stones,
+                  state_percentiles(finding, *evidence.together, confidence, wording));
+  judge(finding, evidence, *evidence.together, evidence.comparison, confidence);
+  return finding;
+}
+
+}  // namespace
+
+LotEvidence weigh_lot(const Site& site, const Lot& lot, const Wording& wording) {
+  LotEvidence evidence;
+  evidence.lot = &lot;
+  evidence.ordered = find_rock_class(lot.rock_class);
+  const double confidence = site.evidence.confidence;
+  std::vector<MeasuredGradation> measured;
+  for (const auto& [id, look] : site.looks) {
+    if (look.lot != lot.id) continue;
+    auto curve = measured_by(look);
+    evidence.findings.push_back(look_finding(evidence, look, curve, confidence, wording));
+    if (!curve) continue;
+    measured.push_back(*curve);
+    evidence.seen.push_back({&look, std::move(*curve)});
+  }
+  if (measured.size() == 1) {
+    evidence.together = measured.front();
+  } else if (measured.size() > 1 && looks_agree(evidence, measured, confidence)) {
+    if (auto together = pooled(measured)) evidence.together = std::move(*together);
+  }
+  evidence.findings.push_back(lot_finding(evidence, confidence, wording));
+  return evidence;
+}
+
+}  // namespace proofstone

@@ -1,0 +1,201 @@
+#include "engine/site/remedies.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/evidence/blend.h"
+
+namespace proofstone {
+namespace {
+
+/// More loads than this in one round of mixing are not kept count of at the pile (common practice).
+constexpr int most_loads_in_a_round = 10;
+
+Finding begin_finding(const LotEvidence& evidence, const std::string& what, std::string title) {
+  Finding finding;
+  finding.topic = Topic::remedy;
+  finding.about.lot = evidence.lot->id;
+  finding.id = fmt::format("remedy.{}.{}", evidence.lot->id, what);
+  finding.title = std::move(title);
+  return finding;
+}
+
+/// The zone that leaves the measured rock least margin, with what it asks for.
+const MeasuredMargin* hardest(const std::vector<const RockInZone*>& zones) {
+  const MeasuredMargin* worst = nullptr;
+  for (const auto* zone : zones) {
+    if (!zone->governing) continue;
+    const auto& governing = zone->margins[*zone->governing];
+    if (worst == nullptr ||
+        governing.margin.margin.value_or(0) < worst->margin.margin.value_or(0)) {
+      worst = &governing;
+    }
+  }
+  return worst;
+}
+
+std::string loads(int number) { return number == 1 ? "1 load" : fmt::format("{} loads", number); }
+
+void word_blend(Finding& finding, const BlendOption& option, const Material& material,
+                const LotEvidence& evidence, const MeasuredMargin& asks, const Wording& wording) {
+  finding.values.push_back({"loads_of_other", "", "loads of " + material.name,
+                            measure(static_cast<double>(option.loads_of_other)), LengthUse::ground});
+  finding.values.push_back({"loads_of_this", "", "loads of " + evidence.lot->name,
+                            measure(static_cast<double>(option.loads_of_this_rock)), LengthUse::ground});
+  finding.margin = Margin{option.margin.value_or(0), std::nullopt, std::nullopt};
+  const double share = static_cast<double>(option.loads_of_other) /
+                       (option.loads_of_other + option.loads_of_this_rock);
+  finding.steps.computed("w", "share of " + material.name, "loads of it / all loads",
+                         measure(share));
+  for (const double percent : {15.0, 50.0, 85.0}) {
+    const auto size = option.gradation.size_at(percent);
+    if (!size) continue;
+    finding.steps.computed_rock("D" + percent_number(percent), "of the blend, by mass",
+                                "F = (1−w)·F_this + w·F_other, log-size interpolation", *size);
+  }
+  finding.outcome = Outcome::meets;
+  finding.sentence = fmt::format(
+      "Mix {} of {} into every {} of {}. By estimate the blend keeps every limit of {} and leaves "
+      "{} a margin of {} in the zone.",
+      loads(option.loads_of_other), material.name, loads(option.loads_of_this_rock),
+      evidence.lot->name, evidence.ordered->name, asks.asked->method->description().title,
+      margin_text(option.margin.value_or(0)));
+  finding.next = fmt::format(
+      "Spread and mix before loading out, then count 100 stones of the blend: {} of its {} should "
+      "be smaller than {}.",
+      "no more than " + percent_number(asks.required.percent_smaller) + " %", "mass",
+      wording.rock(asks.required.size));
+}
+
+Finding blend_finding(const LotEvidence& evidence, const Material& material,
+                      const MeasuredMargin& asks, const Wording& wording) {
+  auto finding = begin_finding(evidence, "blend." + material.id,
+                               fmt::format("Blend with {}", material.name));
+  finding.sources.push_back({"Mass balance of two gradations", "weighted mean of percents smaller",
+                             SourceStanding::computed});
+  finding.cautions.push_back(
+      "The blend is computed from point estimates and the supplier's certificate; the mixed pile "
+      "must be measured before it is used.");
+  const auto options =
+      two_pile_blends(evidence.together->curve, material.gradation, &evidence.ordered->band,
+                      asks.required.percent_smaller, asks.required.size, most_loads_in_a_round);
+  if (!options || options->empty() || !options->front().holds()) {
+    finding.outcome = Outcome::falls_short;
+    finding.sentence = fmt::format("No mix of up to {} loads with {} serves.",
+                                   most_loads_in_a_round, material.name);
+    if (!options) {
+      for (const auto& problem : options.problems()) {
+        finding.reasons.push_back(problem.sentence());
+      }
+    }
+    finding.next = "Look for a material that has the missing sizes.";
+    return finding;
+  }
+  word_blend(finding, options->front(), material, evidence, asks, wording);
+  return finding;
+}
+
+std::optional<Finding> more_stones_finding(const LotEvidence& evidence,
+                                           const MeasuredMargin* asks) {
+  std::optional<int> wanted;
+  std::string decides;
+  if (asks != nullptr && asks->margin.stones_to_decide) {
+    wanted = asks->margin.stones_to_decide;
+    decides = "whether it holds in the zone";
+  } else if (evidence.comparison && evidence.comparison->stones_to_decide) {
+    wanted = evidence.comparison->stones_to_decide;
+    decides = "whether it is " + evidence.ordered->name;
+  }
+  if (!wanted) return std::nullopt;
+  auto finding = begin_finding(evidence, "measure-more", "Measure more stones");
+  const auto known = static_cast<int>(evidence.together->effective_stones);
+  const int more = std::max(1, *wanted - known);
+  finding.outcome = Outcome::not_yet_known;
+  finding.values.push_back({"stones", "n", "more stones to count", measure(static_cast<double>(more)),
+                            LengthUse::ground});
+  finding.steps.given("n now", "stones' worth of evidence so far",
+                      measure(evidence.together->effective_stones), "all looks together");
+  finding.steps.computed("n", "stones that would decide, if the shares stay",
+                         "smallest n whose one-sided binomial limit clears the requirement",
+                         measure(static_cast<double>(*wanted)));
+  finding.sentence = fmt::format(
+      "About {} more stones would decide {}, if the shares stay as they are.", more, decides);
+  finding.next = "Count them on a grid, spread over the whole pile and both its sides.";
+  finding.sources.push_back({"Clopper & Pearson, Biometrika, 1934", "limits of a proportion",
+                             SourceStanding::memory});
+  return finding;
+}
+
+/// The largest other class of the family that the rock is shown to meet, or at least stays inside
+/// by estimate.
+std::optional<Finding> other_class_finding(const Site& site, const LotEvidence& evidence) {
+  const RockClass* best = nullptr;
+  BandComparison best_comparison;
+  for (const auto& known : class_catalog()) {
+    if (known.family != evidence.ordered->family || known.id == evidence.ordered->id) continue;
+    auto comparison =
+        compare_with_band(*evidence.together, known.band, site.evidence.confidence);
+    if (!comparison || comparison->outcome == Outcome::falls_short ||
+        !comparison->inside_by_estimate) {
+      continue;
+    }
+    if (best == nullptr || known.nominal_d50 > best->nominal_d50) {
+      best = &known;
+      best_comparison = std::move(*comparison);
+    }
+  }
+  if (best == nullptr) return std::nullopt;
+  auto finding = begin_finding(evidence, "as-" + best->id,
+                               fmt::format("Use it as {}", best->name));
+  finding.about.rock_class = best->id;
+  finding.outcome = best_comparison.outcome;
+  finding.steps = best_comparison.steps;
+  finding.sources.push_back(best->source);
+  finding.sentence = fmt::format("By estimate this rock lies inside {} ({}).", best->name,
+                                 outcome_phrase(best_comparison.outcome));
+  finding.next = fmt::format("Place it where the design asks for no more than {}.", best->name);
+  return finding;
+}
+
+Finding return_finding(const LotEvidence& evidence) {
+  auto finding = begin_finding(evidence, "return", "Send it back");
+  finding.outcome = Outcome::ask_the_designer;
+  finding.sentence = fmt::format(
+      "If no remedy serves, {} is not the rock that was ordered and goes back.",
+      evidence.lot->name);
+  finding.next = "Decide with the designer and the supplier; keep the evidence.";
+  finding.sources.push_back({"Order of remedies", "", SourceStanding::common_practice});
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> remedies_for(const Site& site, const LotEvidence& evidence,
+                                  const std::vector<const RockInZone*>& zones,
+                                  const Wording& wording) {
+  std::vector<Finding> remedies;
+  if (!evidence.together) return remedies;
+  const bool class_met = evidence.comparison && evidence.comparison->outcome == Outcome::meets;
+  const bool zones_met = std::all_of(zones.begin(), zones.end(), [](const RockInZone* zone) {
+    return zone->outcome == Outcome::meets;
+  });
+  if (class_met && zones_met) return remedies;
+  const auto* asks = hardest(zones);
+  if (auto more = more_stones_finding(evidence, asks)) remedies.push_back(std::move(*more));
+  if (asks != nullptr) {
+    for (const auto& [id, material] : site.materials) {
+      remedies.push_back(blend_finding(evidence, material, *asks, wording));
+    }
+  }
+  if (auto other = other_class_finding(site, evidence)) remedies.push_back(std::move(*other));
+  const bool broken =
+      (evidence.comparison && evidence.comparison->outcome == Outcome::falls_short) ||
+      std::any_of(zones.begin(), zones.end(), [](const RockInZone* zone) {
+        return zone->outcome == Outcome::falls_short;
+      });
+  if (broken) remedies.push_back(return_finding(evidence));
+  return remedies;
+}
+
+}  // namespace proofstone

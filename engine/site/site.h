@@ -1,0 +1,154 @@
+#pragma once
+
+#include <map>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "engine/evidence/measured_gradation.h"
+#include "engine/hydraulics/bank.h"
+#include "engine/hydraulics/section_flow.h"
+#include "engine/rock/rock_class.h"
+#include "engine/sizing/layer_thickness.h"
+#include "engine/sizing/zone_setting.h"
+
+namespace proofstone {
+
+/// What a flow case is for.
+enum class FlowPurpose {
+  design,    ///< the rock must hold it
+  frequent,  ///< decides where plants, soil and blankets can stand
+  base,      ///< always there
+};
+
+struct FlowCase {
+  std::string id;
+  std::string name;
+  FlowPurpose purpose = FlowPurpose::design;
+  Discharge discharge;
+  std::optional<Dimensionless> return_period_years;
+};
+
+/// A surveyed section with what is needed to run water through it.
+struct SiteSection {
+  std::string id;
+  std::string name;
+  Section survey;
+  /// Stations of the bank tops: between them lies the main channel.
+  Length left_bank;
+  Length right_bank;
+  Slope energy_slope;  ///< taken as uniform flow
+  CompositeRoughness composite_roughness = CompositeRoughness::horton;
+};
+
+/// A quarry or pit and what is known of its rock.
+struct RockSource {
+  std::string id;
+  std::string name;
+  RockProperties rock;  ///< specific gravity is the mean of the tests where there are tests
+  std::vector<Dimensionless> specific_gravity_tests;
+};
+
+struct Bend {
+  BendSide side = BendSide::outside;
+  Length radius;  ///< of the centreline
+};
+
+/// How the methods that apply are brought to one answer.
+enum class GoverningPolicy {
+  envelope,  ///< the largest size any of them asks for
+  chosen,    ///< the one method the designer named; the others are shown beside it
+};
+
+/// A part of the works with one lining.
+struct Zone {
+  std::string id;
+  std::string name;
+  std::string section;
+  ZonePlace place = ZonePlace::bank;
+  BankSide bank = BankSide::left;
+  std::optional<Length> toe_station;
+  std::optional<Length> top_station;
+  std::optional<Bend> bend;
+  ChannelForm channel_form = ChannelForm::natural;
+  Turbulence turbulence = Turbulence::low;
+  std::string rock_class;
+  std::string source;
+  Length layer_thickness;
+  Placement placement = Placement::dry;
+  GoverningPolicy policy = GoverningPolicy::envelope;
+  std::string chosen_method;
+  nlohmann::json method_choices = nlohmann::json::object();
+};
+
+/// Rock judged together.
+struct Lot {
+  std::string id;
+  std::string name;
+  std::string source;
+  std::string rock_class;  ///< what was ordered
+  std::vector<std::string> zones;
+};
+
+/// A stone count: bins or measured axes, as it was taken down.
+struct StoneCount {
+  StonePicking picking = StonePicking::grid;
+  std::vector<CountBin> bins;
+  std::vector<Length> intermediate_axes;
+};
+
+/// A weighed sample: size groups, each weighed and counted.
+struct WeighedSample {
+  SizeMeaning size_meaning = SizeMeaning::intermediate_axis;
+  std::vector<WeighedGroup> groups;
+};
+
+/// One act of observation.
+struct Look {
+  std::string id;
+  std::string name;
+  std::string lot;
+  std::string who;
+  std::string when;  ///< as written; RFC 3339 in UTC
+  std::variant<StoneCount, WeighedSample> taken;
+};
+
+/// Another rock on offer that a pile could be blended with, by its certified gradation.
+struct Material {
+  std::string id;
+  std::string name;
+  Gradation gradation;
+};
+
+/// What the owner asks of evidence.
+struct EvidencePolicy {
+  /// A statement is shown when its confidence reaches this; the risk is one minus it.
+  double confidence = 0.95;
+};
+
+/// The state of a site: what the last revision leaves.
+struct Site {
+  std::string name;
+  std::string note;
+  std::string revision;  ///< id of the last revision
+  std::map<std::string, FlowCase> flow_cases;
+  std::map<std::string, SiteSection> sections;
+  std::map<std::string, RockSource> sources;
+  std::map<std::string, Zone> zones;
+  std::map<std::string, Lot> lots;
+  std::map<std::string, Look> looks;
+  std::map<std::string, Material> materials;
+  EvidencePolicy evidence;
+};
+
+/// Reads a whole site document: envelope, fold, state. All problems at once; those of the state are
+/// located by JSON pointer in the folded state. schema/site.schema.json describes the format.
+Expected<Site> read_site(std::string_view json_text);
+
+/// As read_site, from a document that is parsed already.
+Expected<Site> site_from(const nlohmann::json& document);
+
+}  // namespace proofstone

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <vector>
+
+#include "engine/site/zone_water.h"
+#include "engine/sizing/sizing_method.h"
+
+namespace proofstone {
+
+/// What one method asks of a zone in one design flow case.
+struct SizeAsked {
+  const SizingMethod* method = nullptr;
+  const ZoneWater* water = nullptr;
+  RequiredSize required;
+  bool within_limits = true;  ///< every published limit of the method is kept
+  Evaluation evaluation;
+};
+
+/// The sizing of one zone.
+struct ZoneSizing {
+  const Zone* zone = nullptr;
+  const RockClass* specified = nullptr;
+  std::vector<SizeAsked> asked;
+  /// The asked size that leaves the specified class the least margin under the zone's policy;
+  /// absent when no method within its limits speaks.
+  std::optional<std::size_t> governing;
+  /// Smallest class of the specified class's family that holds; nullptr when none does.
+  const RockClass* smallest_holding = nullptr;
+  std::vector<Finding> findings;
+};
+
+/// Asks every sizing method about the zone in every design flow case, brings them together by the
+/// zone's policy, and judges class and layer. `water` must outlive the result.
+ZoneSizing size_zone(const Site& site, const Zone& zone, const std::vector<ZoneWater>& water,
+                     const Wording& wording);
+
+/// Whether a method's word counts under the zone's policy.
+bool counts(const Zone& zone, const SizeAsked& asked);
+
+/// "D30 of at least 8.3 in".
+std::string required_text(const RequiredSize& required, const Wording& wording);
+
+}  // namespace proofstone

@@ -1,0 +1,187 @@
+#include "engine/site/zone_water.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace proofstone {
+namespace {
+
+std::vector<Length> divisions_of(const SiteSection& section) {
+  std::vector<Length> divisions;
+  const auto& points = section.survey.points();
+  for (const Length station : {section.left_bank, section.right_bank}) {
+    if (station > points.front().station && station < points.back().station) {
+      divisions.push_back(station);
+    }
+  }
+  return divisions;
+}
+
+/// The part of the flow between the bank stations.
+const FlowPart* main_channel(const SectionFlow& flow, const SiteSection& section) {
+  const Length middle = 0.5 * (section.left_bank + section.right_bank);
+  for (const auto& part : flow.parts) {
+    if (part.left <= middle && middle <= part.right) return &part;
+  }
+  return nullptr;
+}
+
+double froude_of(const FlowPart& part) {
+  const double hydraulic_depth = part.area.square_meters() / part.top_width.meters();
+  return part.velocity.meters_per_second() /
+         std::sqrt(standard_gravity.meters_per_second_squared() * hydraulic_depth);
+}
+
+Finding begin_finding(const Zone& zone, const FlowCase& flow_case) {
+  Finding finding;
+  finding.topic = Topic::water;
+  finding.about.zone = zone.id;
+  finding.about.flow_case = flow_case.id;
+  finding.id = fmt::format("water.{}.{}", zone.id, flow_case.id);
+  finding.title = fmt::format("{}: water at {}", flow_case.name, zone.name);
+  return finding;
+}
+
+void report_problems(Finding& finding, const Problems& problems) {
+  finding.outcome = Outcome::not_yet_known;
+  for (const auto& problem : problems) finding.reasons.push_back(problem.sentence());
+  finding.sentence = "The water at this zone could not be computed. " + finding.reasons.front();
+  finding.next = "Mend the section, the slope or the discharge; then look again.";
+}
+
+ZoneSetting setting_of(const Site& site, const Zone& zone, const SiteSection& section,
+                       const FlowCase& flow_case, const FlowPart& channel) {
+  ZoneSetting setting;
+  setting.zone = zone.id;
+  setting.flow_case = flow_case.id;
+  setting.place = zone.place;
+  setting.channel_form = zone.channel_form;
+  if (zone.bend) {
+    setting.bend_side = zone.bend->side;
+    setting.bend_radius = zone.bend->radius;
+  }
+  setting.average_velocity = channel.velocity;
+  setting.water_top_width = channel.top_width;
+  setting.energy_slope = section.energy_slope;
+  setting.froude_number = Dimensionless::number(froude_of(channel));
+  setting.turbulence = zone.turbulence;
+  setting.rock = site.sources.at(zone.source).rock;
+  setting.method_choices = &zone.method_choices;
+  return setting;
+}
+
+void state_values(Finding& finding, const ZoneWater& water) {
+  const auto& flow = *water.flow;
+  const auto add = [&finding](std::string key, std::string symbol, std::string meaning,
+                              Measure value) {
+    finding.values.push_back({std::move(key), std::move(symbol), std::move(meaning), value,
+                              LengthUse::ground});
+  };
+  add("discharge", "Q", "discharge", measure(flow.discharge));
+  add("water_level", "w", "water level", measure(flow.water_level));
+  if (!water.setting) return;
+  const auto& setting = *water.setting;
+  add("average_velocity", "V", "mean velocity of the main channel",
+      measure(setting.average_velocity));
+  add("toe_depth", "y", "depth at the toe", measure(setting.toe_depth));
+  add("local_depth", "d", "local depth at the rock", measure(setting.local_depth));
+  add("top_width", "W", "water surface width of the main channel",
+      measure(setting.water_top_width));
+  add("froude_number", "Fr", "Froude number of the main channel", measure(setting.froude_number));
+}
+
+void word_outcome(Finding& finding, const ZoneWater& water, const Zone& zone,
+                  const Wording& wording) {
+  const auto& setting = *water.setting;
+  finding.sentence = fmt::format(
+      "{} stands at {} and runs at {} in the main channel (Froude number {}); at the rock it is {} "
+      "deep.",
+      wording.of(water.flow->discharge), wording.ground(water.flow->water_level),
+      wording.of(setting.average_velocity), significant(setting.froude_number.number(), 2),
+      wording.ground(setting.local_depth));
+  if (water.flow->wet.end_wall_added) {
+    finding.outcome = Outcome::ask_the_designer;
+    finding.next = "The water stands above an end of the survey: extend the section.";
+  } else if (setting.froude_number.number() >= 1) {
+    finding.outcome = Outcome::ask_the_designer;
+    finding.next =
+        "The flow is rapid here. Bank formulas for tranquil flow do not apply; use a method for "
+        "steep channels.";
+  } else {
+    finding.outcome = Outcome::meets;
+    finding.next = fmt::format("Nothing: {} is sized on this water.", zone.name);
+  }
+}
+
+ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& section,
+                   const FlowCase& flow_case, const Wording& wording) {
+  ZoneWater water;
+  water.flow_case = &flow_case;
+  water.finding = begin_finding(zone, flow_case);
+  auto& finding = water.finding;
+  finding.sources.push_back({"Chow, Open-Channel Hydraulics, 1959", "chapters 5 and 6",
+                             SourceStanding::memory});
+  finding.cautions.push_back(
+      "Uniform flow at the stated energy slope: no backwater, no drawdown. Where a bridge, a "
+      "confluence or a weir acts, use a computed profile.");
+
+  auto flow = normal_flow(section.survey, divisions_of(section), flow_case.discharge,
+                          section.energy_slope, section.composite_roughness, finding.steps);
+  if (!flow) {
+    report_problems(finding, flow.problems());
+    return water;
+  }
+  water.flow = *flow;
+  const FlowPart* channel = main_channel(*flow, section);
+  if (channel == nullptr || channel->top_width.si() <= 0) {
+    report_problems(finding, {{"dry", "The main channel carries no water.", "", "", ""}});
+    return water;
+  }
+  ZoneSetting setting = setting_of(site, zone, section, flow_case, *channel);
+  finding.steps.computed("V", "mean velocity of the main channel", "Q_channel / A_channel",
+                         measure(setting.average_velocity));
+  finding.steps.computed("Fr", "Froude number of the main channel", "V / √(g·A/T)",
+                         measure(setting.froude_number));
+  if (zone.place == ZonePlace::bank) {
+    auto bank = bank_geometry(section.survey, zone.bank, zone.toe_station, zone.top_station,
+                              flow->water_level);
+    if (!bank) {
+      report_problems(finding, bank.problems());
+      return water;
+    }
+    setting.bank_angle = bank->angle;
+    setting.toe_depth = bank->toe_depth;
+    setting.local_depth = bank->local_depth;
+    finding.steps.append(bank->steps);
+    water.bank = std::move(*bank);
+  } else {
+    setting.toe_depth = flow->wet.deepest;
+    setting.local_depth = flow->wet.deepest;
+    finding.steps.computed("d", "greatest depth over the bed", "w − lowest ground",
+                           measure(setting.local_depth));
+  }
+  water.setting = setting;
+  word_outcome(finding, water, zone, wording);
+  state_values(finding, water);
+  return water;
+}
+
+}  // namespace
+
+std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone, const Wording& wording) {
+  std::vector<const FlowCase*> cases;
+  for (const auto& [id, flow_case] : site.flow_cases) cases.push_back(&flow_case);
+  std::stable_sort(cases.begin(), cases.end(), [](const FlowCase* a, const FlowCase* b) {
+    return a->discharge < b->discharge;
+  });
+  std::vector<ZoneWater> all;
+  all.reserve(cases.size());
+  for (const auto* flow_case : cases) {
+    all.push_back(water_in(site, zone, site.sections.at(zone.section), *flow_case, wording));
+  }
+  return all;
+}
+
+}  // namespace proofstone

@@ -1,0 +1,248 @@
+#include "report/request.h"
+
+#include <fmt/format.h>
+
+#include <functional>
+#include <map>
+#include <nlohmann/json.hpp>
+
+#include "engine/method/check_table.h"
+#include "engine/method/registry.h"
+#include "engine/rock/embedded_catalog.h"
+#include "engine/site/assess.h"
+#include "engine/site/field_reader.h"
+#include "engine/site/strict_json.h"
+#include "engine/site/version.h"
+#include "formats/site_files.h"
+#include "report/descriptions_json.h"
+#include "report/gradation_picture.h"
+#include "report/html_report.h"
+#include "report/section_picture.h"
+#include "report/stones_picture.h"
+
+namespace proofstone {
+namespace {
+
+using nlohmann::json;
+
+constexpr int narrowest_picture = 240;
+constexpr int widest_picture = 4000;
+constexpr int usual_picture = 720;
+
+json refused(const Problems& problems) { return {{"problems", problems_json(problems)}}; }
+
+UnitSystem units_of(FieldReader& request) {
+  return request.choice<UnitSystem>(
+      "units", {{"us", UnitSystem::us_customary}, {"si", UnitSystem::si}},
+      UnitSystem::us_customary);
+}
+
+Expected<Site> site_of(FieldReader& request, Problems& problems) {
+  const auto* document = request.required("document");
+  std::vector<SuppliedFile> files;
+  if (const auto* list = request.optional_list("files")) {
+    for (std::size_t i = 0; i < list->size(); ++i) {
+      FieldReader file((*list)[i], fmt::format("/files/{}", i), problems);
+      SuppliedFile supplied;
+      supplied.name = file.required_text("name");
+      // An empty file is the reader's business to name, not ours.
+      if (const auto* text = file.required("text"); text != nullptr && text->is_string()) {
+        supplied.text = text->get<std::string>();
+      }
+      file.finish();
+      files.push_back(std::move(supplied));
+    }
+  }
+  if (!problems.empty()) return problems;
+  json parsed;
+  if (document->is_string()) {
+    auto strict = parse_strict_json(document->get_ref<const std::string&>());
+    if (!strict) return strict.problems();
+    parsed = std::move(*strict);
+  } else {
+    parsed = *document;
+  }
+  auto whole = with_files(std::move(parsed), files);
+  if (!whole) return whole.problems();
+  return site_from(*whole);
+}
+
+template <class Picture>
+void draw_all(const std::vector<Picture>& pictures, const char* kind, UnitSystem units, int width,
+              json& into) {
+  for (const auto& picture : pictures) {
+    into.push_back({{"id", picture.id},
+                    {"kind", kind},
+                    {"title", picture.title},
+                    {"description", picture.description},
+                    {"svg", draw(picture, units, width)}});
+  }
+}
+
+json assess_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  std::optional<int> width;
+  if (const auto* wanted = request.optional("pictures")) {
+    FieldReader pictures(*wanted, "/pictures", problems);
+    width = pictures.optional_integer("width", narrowest_picture, widest_picture)
+                .value_or(usual_picture);
+    pictures.finish();
+  }
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  const auto findings = assess(*site, units);
+  json answer = {{"findings", findings_json(findings)}};
+  if (width) {
+    json drawn = json::array();
+    draw_all(findings.gradation_pictures, "gradation", units, *width, drawn);
+    draw_all(findings.section_pictures, "section", units, *width, drawn);
+    draw_all(findings.stones_pictures, "stones", units, *width, drawn);
+    answer["pictures"] = std::move(drawn);
+  }
+  return answer;
+}
+
+json report_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  return {{"html", html_report(assess(*site, units))}};
+}
+
+json validate_request(FieldReader& request, Problems& problems) {
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  return refused(site ? Problems{} : site.problems());
+}
+
+json methods_request(FieldReader& request, Problems& problems) {
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  json list = json::array();
+  for (const auto* method : all_methods()) list.push_back(description_json(method->description()));
+  return {{"methods", list}};
+}
+
+json classes_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  json list = json::array();
+  for (const auto& known : class_catalog()) list.push_back(rock_class_json(known, units));
+  return {{"classes", list}};
+}
+
+json evaluation_json(const Method& method, const Evaluation& evaluation, UnitSystem units) {
+  json answer = {{"outputs", json::array()},
+                 {"steps", json::array()},
+                 {"limits_not_kept", json::array()}};
+  for (const auto& described : method.description().outputs) {
+    json line = measure_json(evaluation.output(described.key), units, described.length_use);
+    line["key"] = described.key;
+    line["symbol"] = described.symbol;
+    line["meaning"] = described.meaning;
+    answer["outputs"].push_back(std::move(line));
+  }
+  answer["steps"] = steps_json(evaluation.steps, units);
+  for (const auto& limit : evaluation.limits_not_kept) {
+    answer["limits_not_kept"].push_back({{"sentence", limit.sentence}, {"source", limit.source}});
+  }
+  return answer;
+}
+
+json evaluate_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto id = request.required_text("method");
+  const auto* inputs = request.required("inputs");
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  const auto* method = find_method(id);
+  if (method == nullptr) {
+    return refused({{"unknown-method", fmt::format("No method is called \"{}\".", id), "",
+                     "/method", "the id of a method; ask for the list of methods"}});
+  }
+  const auto evaluation = method->evaluate(*inputs);
+  if (!evaluation) return refused(located_under(evaluation.problems(), "/inputs"));
+  return evaluation_json(*method, *evaluation, units);
+}
+
+json prove_request(FieldReader& request, Problems& problems) {
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  json list = json::array();
+  for (const auto& file : embedded_checks()) {
+    const auto outcomes = run_check_table(file.text);
+    if (!outcomes) return refused(outcomes.problems());
+    for (const auto& outcome : *outcomes) {
+      list.push_back({{"method", outcome.method},
+                      {"case", outcome.case_id},
+                      {"output", outcome.output},
+                      {"passed", outcome.passed},
+                      {"expected_si", outcome.expected_si},
+                      {"computed_si", outcome.computed_si},
+                      {"sentence", outcome.sentence}});
+    }
+  }
+  return {{"checks", list}};
+}
+
+json about_request(FieldReader& request, Problems& problems) {
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  return {{"engine", engine_version}, {"cautions", usual_cautions()}};
+}
+
+using Answer = json (*)(FieldReader&, Problems&);
+
+const std::map<std::string, Answer>& answers() {
+  static const std::map<std::string, Answer> known = {
+      {"about", about_request},       {"assess", assess_request},
+      {"report", report_request},     {"validate", validate_request},
+      {"methods", methods_request},   {"classes", classes_request},
+      {"evaluate", evaluate_request}, {"prove", prove_request}};
+  return known;
+}
+
+json answer(std::string_view json_text) {
+  const auto request = parse_strict_json(json_text);
+  if (!request) return refused(request.problems());
+  Problems problems;
+  FieldReader reader(*request, "", problems);
+  const auto ask = reader.required_text("ask");
+  if (!problems.empty()) return refused(problems);
+  const auto found = answers().find(ask);
+  if (found == answers().end()) {
+    std::string allowed;
+    for (const auto& [word, unused] : answers()) {
+      allowed += (allowed.empty() ? "\"" : ", \"") + word + "\"";
+    }
+    reader.report("unknown-word", "This cannot be asked.", "ask", allowed);
+    return refused(problems);
+  }
+  return found->second(reader, problems);
+}
+
+}  // namespace
+
+std::string answer_request(std::string_view json_text) {
+  // A shell must always get an answer it can show; memory running out is the one failure left.
+  try {
+    return answer(json_text).dump(-1, ' ', false, json::error_handler_t::replace);
+  } catch (const std::exception& error) {
+    return json{{"problems",
+                 {{{"code", "not-possible"},
+                   {"sentence", std::string("The engine could not finish: ") + error.what()},
+                   {"what", error.what()},
+                   {"file", ""},
+                   {"where", ""},
+                   {"allowed", ""}}}}}
+        .dump(-1, ' ', false, json::error_handler_t::replace);
+  }
+}
+
+}  // namespace proofstone
