@@ -28,22 +28,22 @@ struct MeasuredGradation {
   /// The number of equally informative independent stones: the count itself for a grid count, the
   /// effective number (Σm)²/Σm² where stones carry different weights.
   double effective_stones = 0;
-  int stones = 0;      ///< stones handled
-  std::string method;  ///< "stone count on a grid", "weighed sample"
-  Steps steps;
-  std::vector<std::string> cautions;  ///< hidden or truncated small stones, wide bins …
+  int stones = 0;        ///< stones handled
+  std::string method{};  ///< "stone count on a grid", "weighed sample"
+  Steps steps{};
+  std::vector<std::string> cautions{};  ///< hidden or truncated small stones, wide bins …
 
   /// Every stone was picked by a grid: the shares are shares of the surface, which serve a band
   /// stated by mass and one stated by a count of stones on a grid (FP-14 Table 705-1) alike.
   bool picked_on_grid = false;
   /// At least one stone was larger (smaller) than this; absent when nothing is known. What was
   /// seen is a fact, whatever the confidence of the shares.
-  std::optional<Length> seen_larger_than;
-  std::optional<Length> seen_smaller_than;
+  std::optional<Length> seen_larger_than{};
+  std::optional<Length> seen_smaller_than{};
   /// Effective stones for the share smaller than each point of the curve. Where stones carry
   /// different weights a few heavy ones decide the upper end, and fewer stones speak there than
   /// (Σm)²/Σm² says. Empty means `effective_stones` everywhere.
-  std::vector<double> effective_at_points;
+  std::vector<double> effective_at_points{};
 
   /// Effective stones for the share smaller than `size`: between points straight in log(size).
   /// Beyond the last point it falls with the cube of the size unless picked on a grid, because one

@@ -1,0 +1,154 @@
+#include "engine/evidence/confidence.h"
+
+#include <algorithm>
+#include <boost/math/special_functions/beta.hpp>
+#include <boost/math/special_functions/erf.hpp>
+#include <boost/math/special_functions/gamma.hpp>
+#include <cmath>
+#include <limits>
+
+namespace proofstone {
+namespace {
+
+// Plain doubles inside: long double differs between a desk machine and a browser.
+using InDoubles = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+
+bool is_confidence(double confidence) { return confidence > 0 && confidence < 1; }
+
+/// Share of the way from 0 to 1 at which `holds` turns from true to false, for a function that does
+/// so once; 60 halvings exhaust a double.
+template <class Holds>
+double last_that_holds(Holds holds) {
+  double low = 0;
+  double high = 1;
+  for (int halving = 0; halving < 60; ++halving) {
+    const double middle = (low + high) / 2;
+    (holds(middle) ? low : high) = middle;
+  }
+  return low;
+}
+
+Length between(Length from, Length to, double part) {
+  return Length::meters(from.meters() * std::pow(to.meters() / from.meters(), part));
+}
+
+/// Walks the curve from the size at `percent` towards one end (`step` −1 or +1) and returns the
+/// first size at which `shown` holds.
+template <class Shown>
+std::optional<Length> first_shown(const Gradation& curve, Length start, int step, Shown shown) {
+  const auto& points = curve.points();
+  Length from = start;
+  auto next = static_cast<int>(
+      std::lower_bound(points.begin(), points.end(), start,
+                       [](const GradationPoint& point, Length size) { return point.size < size; }) -
+      points.begin());
+  if (step < 0) --next;
+  for (; next >= 0 && next < static_cast<int>(points.size()); next += step) {
+    const Length to = points[static_cast<std::size_t>(next)].size;
+    if (shown(to)) {
+      const double part = last_that_holds([&](double t) { return !shown(between(from, to, t)); });
+      return between(from, to, part);
+    }
+    from = to;
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+double chance_of_at_most(double smaller, double stones, double percent) {
+  if (!(smaller >= 0 && smaller <= stones && stones > 0 && percent >= 0 && percent <= 100))
+    return 1;
+  if (smaller >= stones || percent <= 0) return 1;
+  if (percent >= 100) return 0;
+  return boost::math::ibeta(stones - smaller, smaller + 1, 1 - percent / 100, InDoubles());
+}
+
+double chance_of_at_least(double smaller, double stones, double percent) {
+  if (!(smaller >= 0 && smaller <= stones && stones > 0 && percent >= 0 && percent <= 100))
+    return 1;
+  if (smaller <= 0 || percent >= 100) return 1;
+  if (percent <= 0) return 0;
+  return boost::math::ibeta(smaller, stones - smaller + 1, percent / 100, InDoubles());
+}
+
+double normal_quantile(double probability) {
+  if (!(probability > 0 && probability < 1)) return std::numeric_limits<double>::quiet_NaN();
+  return -std::sqrt(2.0) * boost::math::erfc_inv(2 * probability, InDoubles());
+}
+
+double chi_square_tail(double statistic, double degrees_of_freedom) {
+  if (!(statistic > 0 && degrees_of_freedom > 0)) return 1;
+  if (std::isinf(statistic)) return 0;
+  return boost::math::gamma_q(degrees_of_freedom / 2, statistic / 2, InDoubles());
+}
+
+PercentInterval percent_smaller_interval(double percent, double effective_stones,
+                                         double confidence) {
+  PercentInterval interval;
+  if (!(effective_stones > 0 && percent >= 0 && percent <= 100) || !is_confidence(confidence)) {
+    return interval;
+  }
+  const double n = effective_stones;
+  const double x = std::min(n, n * percent / 100);
+  const double each_tail = (1 - confidence) / 2;
+  if (x > 0) {
+    interval.low = 100 * boost::math::ibeta_inv(x, n - x + 1, each_tail, InDoubles());
+  }
+  if (x < n) {
+    interval.high = 100 * boost::math::ibetac_inv(x + 1, n - x, each_tail, InDoubles());
+  }
+  return interval;
+}
+
+double confidence_at_most(double percent, double effective_stones, double limit) {
+  if (limit >= 100) return 1;
+  const double n = effective_stones;
+  return 1 - chance_of_at_most(std::min(n, n * percent / 100), n, limit);
+}
+
+double confidence_at_least(double percent, double effective_stones, double limit) {
+  if (limit <= 0) return 1;
+  const double n = effective_stones;
+  return 1 - chance_of_at_least(std::min(n, n * percent / 100), n, limit);
+}
+
+SizeInterval size_interval(const MeasuredGradation& measured, double percent, double confidence) {
+  SizeInterval interval;
+  if (!(percent > 0 && percent < 100) || !is_confidence(confidence)) return interval;
+  const double wanted = 1 - (1 - confidence) / 2;
+  const Gradation& curve = measured.curve;
+  const auto& points = curve.points();
+  const auto middle = curve.size_at(percent);
+  const double first_percent = points.front().percent_smaller;
+  const auto shown_at_most = [&](Length size) {
+    return confidence_at_most(curve.percent_smaller(size), measured.effective_stones_at(size),
+                              percent) >= wanted;
+  };
+  const auto shown_at_least = [&](Length size) {
+    return confidence_at_least(curve.percent_smaller(size), measured.effective_stones_at(size),
+                               percent) >= wanted;
+  };
+  if (middle) interval.low = first_shown(curve, *middle, -1, shown_at_most);
+  // Inside an open smallest bin the curve says nothing, but above it the upper limit may still be
+  // read.
+  const Length start = middle ? *middle : points.front().size;
+  if (middle || first_percent > percent) {
+    interval.high = first_shown(curve, start, +1, shown_at_least);
+  }
+  return interval;
+}
+
+std::vector<ConfidencePoint> confidence_band(const MeasuredGradation& measured, double confidence) {
+  std::vector<ConfidencePoint> band;
+  band.reserve(measured.curve.points().size());
+  for (const auto& point : measured.curve.points()) {
+    band.push_back(
+        {point.size, point.percent_smaller,
+         percent_smaller_interval(point.percent_smaller, measured.effective_stones_at(point.size),
+                                  confidence)});
+  }
+  return band;
+}
+
+}  // namespace proofstone
