@@ -4,8 +4,6 @@ set(CMAKE_CXX_STANDARD_REQUIRED ON)
 set(CMAKE_CXX_EXTENSIONS OFF)
 set(CMAKE_CXX_FLAGS_RELEASE "-O2")
 
-add_compile_definitions(PROOFSTONE_VERSION="${PROJECT_VERSION}")
-
 # No fused multiply-add: the same document must give the same numbers natively and in the browser.
 add_compile_options(-ffp-contract=off)
 add_compile_options(-Wall -Wextra -Wpedantic -Wconversion -Wno-sign-conversion -Wshadow -Werror)

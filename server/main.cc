@@ -23,7 +23,7 @@ int main(int argc, char** argv) {
   }
   const proofstone::ServerOptions& options = parsed.options;
   if (options.help) {
-    std::fputs(proofstone::kServerUsage, stdout);
+    std::fputs(proofstone::server_usage, stdout);
     return 0;
   }
   httplib::Server server;

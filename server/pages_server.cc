@@ -10,10 +10,10 @@ namespace proofstone {
 namespace {
 
 // A browser keeps six connections open for each page, and each holds one thread while it is open.
-constexpr std::size_t kThreads = 32;
-constexpr std::size_t kLongestRequestBody = 64 * 1024;
+constexpr std::size_t threads = 32;
+constexpr std::size_t longest_request_body = 64 * 1024;
 
-constexpr const char* kContentSecurityPolicy =
+constexpr const char* content_security_policy =
     "default-src 'self'; "
     "script-src 'self' 'wasm-unsafe-eval'; "
     "worker-src 'self'; "
@@ -41,10 +41,10 @@ std::string serve_folders(httplib::Server& server, const ServedFolders& folders)
   if (!is_folder(folders.examples)) {
     return "The folder of the examples, " + folders.examples + ", does not exist.";
   }
-  server.new_task_queue = [] { return new httplib::ThreadPool(kThreads); };
-  server.set_payload_max_length(kLongestRequestBody);
+  server.new_task_queue = [] { return new httplib::ThreadPool(threads); };
+  server.set_payload_max_length(longest_request_body);
   server.set_socket_options(let_a_busy_port_be_an_error);
-  server.set_default_headers({{"Content-Security-Policy", kContentSecurityPolicy},
+  server.set_default_headers({{"Content-Security-Policy", content_security_policy},
                               {"X-Content-Type-Options", "nosniff"},
                               {"Referrer-Policy", "no-referrer"},
                               {"Cache-Control", "no-cache"}});

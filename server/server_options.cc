@@ -6,7 +6,7 @@
 
 namespace proofstone {
 
-const char* const kServerUsage =
+const char* const server_usage =
     "proofstone-server [--pages DIR] [--examples DIR] [--port N] [--address A]\n"
     "\n"
     "Hands out the screens and the example sites to a browser on this machine.\n"

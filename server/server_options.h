@@ -28,6 +28,6 @@ struct ParsedServerOptions {
 ParsedServerOptions parse_server_options(const std::vector<std::string>& arguments);
 
 /// How the program is called.
-extern const char* const kServerUsage;
+extern const char* const server_usage;
 
 }  // namespace proofstone

@@ -2,7 +2,8 @@
 # shellcheck shell=bash
 set -euo pipefail
 
-example_site=examples/willow-bend
+# shellcheck disable=SC2034  # the scripts that source this use it
+example_site=examples/sorrel-creek
 logs=build/logs
 stamps=build/stamps
 mkdir -p "$logs" "$stamps"

@@ -1,0 +1,80 @@
+#!/usr/bin/env python3
+"""Reads the product's C++ with clang-tidy, two files at a time.
+
+A file is read again only when it, a header of ours that it includes, its compiler command or the rules change.
+"""
+
+import concurrent.futures
+import hashlib
+import json
+import os
+import pathlib
+import re
+import subprocess
+import sys
+
+ROOT = pathlib.Path(__file__).resolve().parent.parent
+COMMANDS = ROOT / "build/native/compile_commands.json"
+PASSED = ROOT / "build/tidy"
+OWN_INCLUDE = re.compile(rb'^#include "([^"]+)"', re.MULTILINE)
+OWN_FOLDERS = ("engine", "formats", "report", "cli", "server")
+
+
+def own_files_behind(source):
+    """The file itself and every header of ours that it includes, directly or not."""
+    found, waiting = set(), [source]
+    while waiting:
+        path = waiting.pop()
+        if path in found or not path.exists():
+            continue
+        found.add(path)
+        waiting += [ROOT / name.decode() for name in OWN_INCLUDE.findall(path.read_bytes())]
+    return sorted(found)
+
+
+def key_of(source, command, version):
+    """One hash over everything that the result depends on."""
+    text = hashlib.sha256(f"{version}\n{command}\n".encode())
+    for path in [ROOT / ".clang-tidy", *own_files_behind(source)]:
+        text.update(str(path).encode() + b"\n" + path.read_bytes())
+    return text.hexdigest()
+
+
+def read(source):
+    """Runs clang-tidy on one file; returns whether it is clean and what was said."""
+    result = subprocess.run(
+        ["clang-tidy-19", "--quiet", "-p", str(COMMANDS.parent), str(source)],
+        capture_output=True, text=True, check=False, cwd=ROOT)
+    return result.returncode == 0, result.stdout
+
+
+def is_product_source(path):
+    """Tests are full of the test framework's macros, and are read by three compilers and the sanitizers."""
+    return (path.is_relative_to(ROOT) and path.relative_to(ROOT).parts[0] in OWN_FOLDERS
+            and not re.search(r"_(test|fuzz|bench)\.cc$", path.name))
+
+
+def main():
+    version = subprocess.run(["clang-tidy-19", "--version"], capture_output=True, text=True, check=True).stdout
+    PASSED.mkdir(parents=True, exist_ok=True)
+    keys = {}
+    for entry in json.loads(COMMANDS.read_text()):
+        source = pathlib.Path(entry["file"])
+        if is_product_source(source):
+            keys[source] = key_of(source, entry["command"], version)
+    waiting = [source for source, key in keys.items() if not (PASSED / key).exists()]
+    print(f"{len(keys)} files, {len(waiting)} to read", flush=True)
+    bad = 0
+    with concurrent.futures.ThreadPoolExecutor(max(2, os.cpu_count() or 2)) as pool:
+        for source, (clean, said) in zip(waiting, pool.map(read, waiting)):
+            if clean:
+                (PASSED / keys[source]).touch()
+            else:
+                bad += 1
+                print(f"== {source.relative_to(ROOT)}\n{said}", flush=True)
+    print("all clean" if bad == 0 else f"{bad} files with findings")
+    return 0 if bad == 0 else 1
+
+
+if __name__ == "__main__":
+    sys.exit(main())
