@@ -1,14 +1,17 @@
 #include "engine/finding/quoted_text.h"
-
-#include <cstddef>
-
 namespace proofstone {
 namespace {
 
 constexpr int longest_quotation = 40;
 
-/// Bytes of the well-formed character at the start of `text`, or 0 when there is none.
-std::size_t character_length(std::string_view text) {
+bool is_control(char c) {
+  const auto byte = static_cast<unsigned char>(c);
+  return byte < 0x20 || byte == 0x7F;
+}
+
+}  // namespace
+
+std::size_t utf8_character_length(std::string_view text) {
   const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
   const unsigned char lead = byte(0);
   if (lead < 0x80) return 1;
@@ -23,16 +26,9 @@ std::size_t character_length(std::string_view text) {
   return overlong || surrogate || beyond_unicode ? 0 : length;
 }
 
-bool is_control(char c) {
-  const auto byte = static_cast<unsigned char>(c);
-  return byte < 0x20 || byte == 0x7F;
-}
-
-}  // namespace
-
 bool is_utf8(std::string_view text) {
   while (!text.empty()) {
-    const std::size_t length = character_length(text);
+    const std::size_t length = utf8_character_length(text);
     if (length == 0) return false;
     text.remove_prefix(length);
   }
@@ -46,7 +42,7 @@ std::string in_quotes(std::string_view text) {
       shown += "…";
       break;
     }
-    const std::size_t length = character_length(text);
+    const std::size_t length = utf8_character_length(text);
     if (length == 0 || is_control(text.front())) {
       shown += '?';
       text.remove_prefix(1);
