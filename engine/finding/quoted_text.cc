@@ -1,4 +1,5 @@
 #include "engine/finding/quoted_text.h"
+
 namespace proofstone {
 namespace {
 
