@@ -1,0 +1,103 @@
+/** The findings in the order of the engine, under headings, with a filter by outcome. */
+import { useEffect, useState } from 'preact/hooks';
+import { linkedFinding } from './deep_link';
+import { FindingCard } from './finding_card';
+import { countOutcomes, groupFindings } from './finding_groups';
+import type { Finding, Outcome } from './findings';
+import { OutcomeMark } from './outcome_mark';
+import { strings } from './strings';
+
+const words = strings.findings;
+
+function usePrinting(): boolean {
+  const [printing, setPrinting] = useState(false);
+  useEffect(() => {
+    const start = () => setPrinting(true);
+    const end = () => setPrinting(false);
+    addEventListener('beforeprint', start);
+    addEventListener('afterprint', end);
+    return () => {
+      removeEventListener('beforeprint', start);
+      removeEventListener('afterprint', end);
+    };
+  }, []);
+  return printing;
+}
+
+interface ChipProps {
+  name: string;
+  number: number;
+  outcome?: Outcome;
+  pressed: boolean;
+  onPress: () => void;
+}
+
+function Chip({ name, number, outcome, pressed, onPress }: ChipProps) {
+  return (
+    <button
+      type="button"
+      class="chip"
+      aria-pressed={pressed}
+      aria-label={words.chip(name, number)}
+      onClick={onPress}
+    >
+      {outcome && <OutcomeMark outcome={outcome} size={20} />}
+      <span>{name}</span>
+      <span class="number">{number}</span>
+    </button>
+  );
+}
+
+export function FindingsList({ findings }: { findings: Finding[] }) {
+  const [only, setOnly] = useState<Outcome | undefined>(undefined);
+  const printing = usePrinting();
+  const linked = linkedFinding.value;
+
+  // A finding that the address names is shown whatever the filter was.
+  useEffect(() => {
+    if (linked) setOnly(undefined);
+  }, [linked]);
+
+  const counts = countOutcomes(findings);
+  const present = counts.some(({ outcome }) => outcome === only) ? only : undefined;
+  const shown = present ? findings.filter(({ outcome }) => outcome === present) : findings;
+  return (
+    <section class="findings" id="findings" aria-labelledby="findings-heading" tabIndex={-1}>
+      <h2 id="findings-heading">{words.heading}</h2>
+      {findings.length === 0 && <p>{words.none}</p>}
+      {counts.length > 1 && (
+        <div class="chips" role="group" aria-label={words.show}>
+          <Chip
+            name={words.all}
+            number={findings.length}
+            pressed={!present}
+            onPress={() => setOnly(undefined)}
+          />
+          {counts.map(({ outcome, number }) => (
+            <Chip
+              key={outcome}
+              name={outcome}
+              number={number}
+              outcome={outcome}
+              pressed={present === outcome}
+              onPress={() => setOnly(outcome)}
+            />
+          ))}
+        </div>
+      )}
+      {groupFindings(shown).map((group) => (
+        <section class="group" key={group.findings[0]?.id}>
+          <h3>{group.heading}</h3>
+          {group.findings.map((finding) => (
+            <FindingCard
+              key={finding.id}
+              finding={finding}
+              linked={finding.id === linked}
+              printing={printing}
+            />
+          ))}
+        </section>
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,29 @@
+/** What the whole site comes to, in one phrase and one sentence. */
+import type { Findings } from './findings';
+import { OpenSite } from './open_site';
+import { OutcomeMark } from './outcome_mark';
+import type { SiteFiles } from './site_files';
+import { strings } from './strings';
+
+export function Headline({ findings, site }: { findings: Findings; site: SiteFiles }) {
+  const { outcome, sentence } = findings.headline;
+  return (
+    <section class="headline" data-outcome={outcome} aria-labelledby="site-name">
+      <div class="name">
+        <h1 id="site-name">{findings.site.name}</h1>
+        <p class="origin">
+          {site.origin === 'example' ? strings.headline.example : strings.headline.device}
+          {findings.site.revision && ` · ${strings.headline.revision(findings.site.revision)}`}
+        </p>
+      </div>
+      <div class="verdict">
+        <OutcomeMark outcome={outcome} size={56} />
+        <p class="phrase" id="verdict">
+          {outcome}
+        </p>
+        <p class="sentence">{sentence}</p>
+      </div>
+      <OpenSite />
+    </section>
+  );
+}

@@ -1,0 +1,124 @@
+/** Opening another site: an example, picked files, a folder, or a drop anywhere on the page. */
+import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { droppedFiles, pickedFiles } from './dropped_files';
+import { examples, openExample, openSite } from './site_assessment';
+import { type PickedFile, readPickedFiles } from './site_files';
+import { strings } from './strings';
+
+const words = strings.open;
+
+async function openPicked(files: PickedFile[]): Promise<void> {
+  openSite(await readPickedFiles(files));
+}
+
+function FileButton({
+  label,
+  folder,
+  onPick,
+}: {
+  label: string;
+  folder: boolean;
+  onPick: (files: FileList) => void;
+}) {
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button type="button" class="button" onClick={() => input.current?.click()}>
+        {label}
+      </button>
+      <input
+        ref={input}
+        type="file"
+        multiple
+        hidden
+        {...(folder ? { webkitdirectory: true } : { accept: '.json,.csv,.txt' })}
+        data-picks={folder ? 'folder' : 'files'}
+        onChange={({ currentTarget }) => {
+          if (currentTarget.files?.length) onPick(currentTarget.files);
+          currentTarget.value = '';
+        }}
+      />
+    </>
+  );
+}
+
+export function OpenSite() {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const close = () => dialog.current?.close();
+  const pick = (files: FileList) => {
+    const list = pickedFiles(files);
+    close();
+    void openPicked(list);
+  };
+  return (
+    <>
+      <button type="button" class="button open-site" onClick={() => dialog.current?.showModal()}>
+        {words.button}
+      </button>
+      <dialog ref={dialog} aria-labelledby="open-heading">
+        <h2 id="open-heading">{words.heading}</h2>
+        <p>{words.what}</p>
+        <div class="choices">
+          <FileButton label={words.chooseFiles} folder={false} onPick={pick} />
+          <FileButton label={words.chooseFolder} folder={true} onPick={pick} />
+        </div>
+        {examples.value.length > 0 && (
+          <>
+            <h3>{words.examples}</h3>
+            <ul class="example-list">
+              {examples.value.map((example) => (
+                <li key={example.folder}>
+                  <button
+                    type="button"
+                    class="button quiet"
+                    onClick={() => {
+                      close();
+                      void openExample(example);
+                    }}
+                  >
+                    {words.openExample(example.folder.replaceAll('-', ' '))}
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+        <button type="button" class="button quiet close" onClick={close}>
+          {words.close}
+        </button>
+      </dialog>
+    </>
+  );
+}
+
+/** While files hover over the page it says that they can be let go. */
+export function DropPlace() {
+  const hovering = useSignal(false);
+  useEffect(() => {
+    const carriesFiles = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
+    const over = (event: DragEvent) => {
+      if (!carriesFiles(event)) return;
+      event.preventDefault();
+      hovering.value = true;
+    };
+    const leave = (event: DragEvent) => {
+      if (event.relatedTarget === null) hovering.value = false;
+    };
+    const drop = (event: DragEvent) => {
+      if (!carriesFiles(event) || !event.dataTransfer) return;
+      event.preventDefault();
+      hovering.value = false;
+      void droppedFiles(event.dataTransfer).then(openPicked);
+    };
+    addEventListener('dragover', over);
+    addEventListener('dragleave', leave);
+    addEventListener('drop', drop);
+    return () => {
+      removeEventListener('dragover', over);
+      removeEventListener('dragleave', leave);
+      removeEventListener('drop', drop);
+    };
+  }, [hovering]);
+  return hovering.value ? <div class="drop-place">{words.dropHere}</div> : null;
+}

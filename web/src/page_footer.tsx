@@ -1,0 +1,59 @@
+/** Cautions, the state of the connection, and what the findings are for. */
+import type { Findings } from './findings';
+import {
+  install,
+  installPrompt,
+  loadNewVersion,
+  newVersionReady,
+  readiness,
+} from './offline_readiness';
+import { strings } from './strings';
+
+export function ReadinessLine() {
+  return (
+    <div class="readiness">
+      <p role="status">{readiness.value}</p>
+      {installPrompt.value && (
+        <button type="button" class="button quiet" onClick={() => void install()}>
+          {strings.offline.install}
+        </button>
+      )}
+    </div>
+  );
+}
+
+export function NewVersionNotice() {
+  if (!newVersionReady.value) return null;
+  return (
+    <div class="new-version" role="status">
+      <p>{strings.offline.newVersion}</p>
+      <button type="button" class="button" onClick={loadNewVersion}>
+        {strings.offline.useNow}
+      </button>
+      <button type="button" class="button quiet" onClick={() => (newVersionReady.value = false)}>
+        {strings.offline.later}
+      </button>
+    </div>
+  );
+}
+
+export function PageFooter({ findings }: { findings?: Findings | undefined }) {
+  const words = strings.cautions;
+  return (
+    <footer class="page-footer">
+      {findings && findings.cautions.length > 0 && (
+        <section aria-labelledby="cautions-heading">
+          <h2 id="cautions-heading">{words.heading}</h2>
+          <ul>
+            {findings.cautions.map((caution) => (
+              <li>{caution}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <p class="engineer">{words.engineer}</p>
+      <ReadinessLine />
+      {findings && <p class="engine">{words.engine(findings.engine)}</p>}
+    </footer>
+  );
+}

@@ -1,0 +1,75 @@
+/** The top of the page: the name, units and appearance. */
+import type { UnitSystem } from './findings';
+import { type Appearance, appearance, nextAppearance, units } from './settings';
+import { strings } from './strings';
+
+function UnitsSwitch() {
+  const words = strings.units;
+  return (
+    <fieldset class="units">
+      <legend class="for-readers">{words.label}</legend>
+      {(['us', 'si'] as UnitSystem[]).map((system) => (
+        <label key={system}>
+          <input
+            type="radio"
+            name="units"
+            value={system}
+            checked={units.value === system}
+            onChange={() => (units.value = system)}
+            aria-label={words.meanings[system]}
+          />
+          <span aria-hidden="true">{words.names[system]}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+const appearanceDrawings: Record<Appearance, string> = {
+  system: 'M4 5h16v11H4zM9 20h6M12 16v4',
+  light:
+    'M12 8a4 4 0 1 0 0 8 4 4 0 0 0 0-8M12 2v2.5M12 19.5V22M2 12h2.5M19.5 12H22M5 5l1.7 1.7M17.3 17.3 19 19M5 19l1.7-1.7M17.3 6.7 19 5',
+  dark: 'M19.5 14.5A8 8 0 0 1 9.5 4.5a8 8 0 1 0 10 10Z',
+};
+
+function AppearanceButton() {
+  const { names, button } = strings.appearance;
+  const now = appearance.value;
+  return (
+    <button
+      type="button"
+      class="appearance"
+      aria-label={button(names[now], names[nextAppearance()])}
+      onClick={() => (appearance.value = nextAppearance())}
+    >
+      <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
+        <path d={appearanceDrawings[now]} class="outline" />
+      </svg>
+      <span class="name">{names[now]}</span>
+    </button>
+  );
+}
+
+export function PageHeader() {
+  return (
+    <header class="page-header">
+      <a class="skip" href="#findings">
+        {strings.skipToFindings}
+      </a>
+      <span class="product">
+        <svg viewBox="0 0 32 32" width="32" height="32" aria-hidden="true">
+          <path class="stone" d="M7.5 5.5 20.5 3 29 12 27 23.5 15 29 3.5 21.5 3 12.5Z" />
+          <path
+            class="water"
+            d="M3.2 17.2c3.2-2.4 6-2.2 8.9-.2s6.1 1.9 9 0c2.4-1.6 4.5-1.7 6.800-.5L27 23.5 15 29 3.5 21.5Z"
+          />
+        </svg>
+        {strings.product}
+      </span>
+      <div class="tools">
+        <UnitsSwitch />
+        <AppearanceButton />
+      </div>
+    </header>
+  );
+}

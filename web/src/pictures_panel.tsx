@@ -1,0 +1,51 @@
+/** The pictures of the site, redrawn by the engine for the width there is. */
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { Picture } from './findings';
+import { PictureFigure } from './picture';
+import { pictureWidth } from './site_assessment';
+import { strings } from './strings';
+
+/** The engine is asked for a new drawing once the width has been still for so long. */
+const stillMs = 120;
+
+/** Pictures are drawn at least this wide, and shrunk where the page is narrower still. */
+const narrowestPicture = 240;
+
+/** Keeps `pictureWidth` equal to the inner width of the element. */
+function useMeasuredWidth() {
+  const measured = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const element = measured.current;
+    if (!element) return undefined;
+    const measure = () => {
+      pictureWidth.value = Math.max(Math.floor(element.clientWidth), narrowestPicture);
+    };
+    measure();
+    let waiting: ReturnType<typeof setTimeout> | undefined;
+    const observer = new ResizeObserver(() => {
+      clearTimeout(waiting);
+      waiting = setTimeout(measure, stillMs);
+    });
+    observer.observe(element);
+    return () => {
+      clearTimeout(waiting);
+      observer.disconnect();
+    };
+  }, []);
+  return measured;
+}
+
+export function PicturesPanel({ pictures }: { pictures: Picture[] }) {
+  const measured = useMeasuredWidth();
+  return (
+    <section class="pictures" aria-labelledby="pictures-heading">
+      <h2 id="pictures-heading" class="for-readers">
+        {strings.pictures.heading}
+      </h2>
+      <div class="picture-width" ref={measured} aria-hidden="true" />
+      {pictures.map((picture) => (
+        <PictureFigure key={picture.id} picture={picture} />
+      ))}
+    </section>
+  );
+}

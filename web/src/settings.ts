@@ -1,0 +1,58 @@
+/** What the user chose for this device: units and appearance. Kept in local storage. */
+import { computed, effect, signal } from '@preact/signals';
+import type { UnitSystem } from './findings';
+
+export type Appearance = 'system' | 'light' | 'dark';
+
+export const appearances: readonly Appearance[] = ['system', 'light', 'dark'];
+const unitSystems: readonly UnitSystem[] = ['us', 'si'];
+
+/** Reads one choice; storage may be switched off, and may hold anything. */
+function remembered<Choice extends string>(
+  key: string,
+  allowed: readonly Choice[],
+  first: Choice,
+): Choice {
+  try {
+    const text = localStorage.getItem(key);
+    return allowed.find((choice) => choice === text) ?? first;
+  } catch {
+    return first;
+  }
+}
+
+function remember(key: string, choice: string): void {
+  try {
+    localStorage.setItem(key, choice);
+  } catch {
+    // Without storage the choice holds until the page is closed.
+  }
+}
+
+const unitsKey = 'proofstone.units';
+const appearanceKey = 'proofstone.appearance';
+
+export const units = signal<UnitSystem>(remembered(unitsKey, unitSystems, 'us'));
+export const appearance = signal<Appearance>(remembered(appearanceKey, appearances, 'system'));
+
+const deviceIsDark = signal(false);
+const theme = computed(() =>
+  appearance.value === 'system' ? (deviceIsDark.value ? 'dark' : 'light') : appearance.value,
+);
+
+/** The appearance after the present one, in the order of the button. */
+export function nextAppearance(): Appearance {
+  return appearances[(appearances.indexOf(appearance.value) + 1) % appearances.length] ?? 'system';
+}
+
+/** Applies the settings to the page and keeps them from now on. */
+export function startSettings(): void {
+  const dark = matchMedia('(prefers-color-scheme: dark)');
+  deviceIsDark.value = dark.matches;
+  dark.addEventListener('change', () => (deviceIsDark.value = dark.matches));
+  effect(() => {
+    document.documentElement.dataset.theme = theme.value;
+  });
+  effect(() => remember(unitsKey, units.value));
+  effect(() => remember(appearanceKey, appearance.value));
+}

@@ -1,0 +1,125 @@
+/** The site that is open and what the engine says about it, kept up to date with the settings. */
+import { batch, computed, effect, signal } from '@preact/signals';
+import { EngineClient, EngineFailure } from './engine_client';
+import type { AssessAnswer, Findings, Picture, Problem, ReportAnswer } from './findings';
+import { units } from './settings';
+import {
+  type ExampleEntry,
+  listExamples,
+  readExample,
+  type SiteFiles,
+  type SiteReading,
+} from './site_files';
+
+/** What the screen shows. */
+export type View =
+  | { state: 'opening' }
+  | { state: 'findings'; site: SiteFiles; findings: Findings; pictures: Picture[] }
+  | { state: 'problems'; label: string; problems: Problem[] }
+  | { state: 'failed'; failure: EngineFailure };
+
+export const view = signal<View>({ state: 'opening' });
+/** Whether the engine is at work on what will replace the present view. */
+export const working = signal(false);
+export const examples = signal<ExampleEntry[]>([]);
+/** Width in pixels that pictures are drawn for; 0 until the page is laid out. */
+export const pictureWidth = signal(0);
+
+const site = signal<SiteFiles | undefined>(undefined);
+const attempt = signal(0);
+
+const engine = new EngineClient(
+  () => new Worker(new URL('./engine_worker.ts', import.meta.url), { type: 'module' }),
+  new URL('engine/engine.js', document.baseURI).href,
+);
+
+/** The question the present site, units and width make. */
+const question = computed(() => {
+  const open = site.value;
+  if (!open || pictureWidth.value === 0) return undefined;
+  return {
+    open,
+    attempt: attempt.value,
+    request: {
+      ask: 'assess',
+      document: open.document,
+      files: open.files,
+      units: units.value,
+      pictures: { width: pictureWidth.value },
+    },
+  };
+});
+
+async function assess(asked: NonNullable<typeof question.value>): Promise<void> {
+  working.value = true;
+  let next: View;
+  try {
+    const answer = await engine.ask<AssessAnswer>(asked.request);
+    const { findings, pictures = [], problems = [] } = answer;
+    next = findings
+      ? { state: 'findings', site: asked.open, findings, pictures }
+      : { state: 'problems', label: asked.open.label, problems };
+  } catch (error) {
+    const failure =
+      error instanceof EngineFailure ? error : new EngineFailure('stopped', String(error));
+    next = { state: 'failed', failure };
+  }
+  // The user may have asked for something else meanwhile; its answer is on the way.
+  if (asked !== question.peek()) return;
+  batch(() => {
+    view.value = next;
+    working.value = false;
+  });
+}
+
+/** Shows a site that was read, or what is wrong with its files. */
+export function openSite(reading: SiteReading): void {
+  batch(() => {
+    if ('site' in reading) {
+      view.value = { state: 'opening' };
+      site.value = reading.site;
+    } else {
+      site.value = undefined;
+      working.value = false;
+      view.value = { state: 'problems', label: reading.label, problems: reading.problems };
+    }
+  });
+}
+
+export async function openExample(example: ExampleEntry): Promise<void> {
+  openSite(await readExample(example));
+}
+
+/** Asks again after a failure. */
+export function tryAgain(): void {
+  view.value = { state: 'opening' };
+  if (site.value) attempt.value += 1;
+  else void openFirstExample();
+}
+
+async function openFirstExample(): Promise<void> {
+  try {
+    examples.value = await listExamples();
+    const [first] = examples.value;
+    if (first) await openExample(first);
+  } catch (error) {
+    view.value = { state: 'failed', failure: new EngineFailure('not loaded', String(error)) };
+  }
+}
+
+/** The printable report of the open site as the engine writes it. */
+export async function writeReport(): Promise<string | undefined> {
+  const asked = question.peek();
+  if (!asked) return undefined;
+  const { document, files, units } = asked.request;
+  const { html } = await engine.ask<ReportAnswer>({ ask: 'report', document, files, units });
+  return html;
+}
+
+/** Opens the first example and answers every change of site, units and width from now on. */
+export function startAssessing(): void {
+  effect(() => {
+    if (question.value) void assess(question.value);
+  });
+  void openFirstExample();
+}

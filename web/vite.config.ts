@@ -1,0 +1,67 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { exampleSites } from './example_sites_plugin';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** The screens are nothing without the engine, so a build without it stops. */
+function engineIsBuilt(): Plugin {
+  return {
+    name: 'proofstone-engine-is-built',
+    apply: 'build',
+    buildStart() {
+      for (const file of ['public/engine/engine.js', 'public/engine/engine.wasm']) {
+        if (!existsSync(here(file))) {
+          this.error(
+            `web/${file} is missing: build the engine first (cmake --preset wasm && ninja -C build/wasm).`,
+          );
+        }
+      }
+    },
+  };
+}
+
+export default defineConfig({
+  base: './',
+  build: { target: 'es2022', assetsInlineLimit: 0 },
+  worker: { format: 'es' },
+  plugins: [
+    engineIsBuilt(),
+    exampleSites(here('../examples')),
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: null,
+      manifest: {
+        id: './',
+        name: 'Proofstone',
+        short_name: 'Proofstone',
+        description:
+          'Is this rock, here, good enough? Findings for rock protection of streams, outfalls and shores.',
+        lang: 'en',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        background_color: '#f6f4f0',
+        theme_color: '#f6f4f0',
+        icons: [
+          { src: 'icons/proofstone-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icons/proofstone-512.png', sizes: '512x512', type: 'image/png' },
+          {
+            src: 'icons/proofstone-maskable-512.png',
+            sizes: '512x512',
+            type: 'image/png',
+            purpose: 'maskable',
+          },
+        ],
+      },
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,wasm,json,csv,svg,png,webmanifest}'],
+        maximumFileSizeToCacheInBytes: 16 * 1024 * 1024,
+        navigateFallback: 'index.html',
+        cleanupOutdatedCaches: true,
+      },
+    }),
+  ],
+});
