@@ -10,6 +10,7 @@
 #include "cli/site_folder.h"
 #include "cli/terminal_text.h"
 #include "engine/site/findings.h"
+#include "report/handbook.h"
 #include "report/request.h"
 
 namespace proofstone {
@@ -30,6 +31,7 @@ constexpr const char* help_text =
   proofstone classes                 the rock classes with their bands
   proofstone evaluate METHOD INPUT=VALUE…   one method by hand, such as velocity="8 ft/s"
   proofstone prove                   every published check value against this engine
+  proofstone handbook FOLDER         the handbook, made from the code and the checks
   proofstone about                   version and cautions
 
 SITE is a folder with a site.json, or the document itself.
@@ -189,6 +191,16 @@ int prove_command(const Arguments& arguments) {
   return exit_done;
 }
 
+int handbook_command(const Arguments& arguments) {
+  for (const auto& page : handbook()) {
+    const auto problems =
+        write_text_file(arguments.words[0] + "/" + page.file_name, page.text);
+    if (!problems.empty()) return refuse(problems, exit_failed);
+  }
+  print(fmt::format("The handbook stands in {}.\n", arguments.words[0]));
+  return exit_done;
+}
+
 int about_command(const Arguments& arguments) {
   return show(ask({{"ask", "about"}}), arguments, [](const json& about) {
     std::string text = fmt::format("Proofstone {}\n", about["engine"].get<std::string>());
@@ -208,7 +220,8 @@ constexpr Command commands[] = {
     {"assess", 1, 1, assess_command},     {"explain", 2, 2, explain_command},
     {"validate", 1, 1, validate_command}, {"methods", 0, 1, methods_command},
     {"classes", 0, 0, classes_command},   {"evaluate", 1, 100, evaluate_command},
-    {"prove", 0, 0, prove_command},       {"about", 0, 0, about_command}};
+    {"prove", 0, 0, prove_command},       {"handbook", 1, 1, handbook_command},
+    {"about", 0, 0, about_command}};
 
 int run(const std::vector<std::string>& line) {
   const auto arguments = take_apart(line);

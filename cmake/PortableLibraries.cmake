@@ -1,6 +1,7 @@
 # The header-only libraries of the engine, from one folder of links for both sides: the system include folder itself
 # would pull the C library's headers into a WebAssembly build, and would let other libraries into the engine unnoticed.
-set(portable_include "${CMAKE_BINARY_DIR}/portable_include")
+# One folder for all build folders, so that a compiler cache serves them all.
+set(portable_include "${PROJECT_SOURCE_DIR}/build/portable_include")
 file(MAKE_DIRECTORY "${portable_include}")
 foreach(header_folder IN ITEMS boost eigen3/Eigen nlohmann fmt)
   set(target "/usr/include/${header_folder}")

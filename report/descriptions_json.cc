@@ -11,9 +11,12 @@ using nlohmann::json;
 
 std::string_view form_name(InputForm form) {
   switch (form) {
-    case InputForm::quantity: return "quantity";
-    case InputForm::quantity_list: return "quantity list";
-    case InputForm::choice: return "choice";
+    case InputForm::quantity:
+      return "quantity";
+    case InputForm::quantity_list:
+      return "quantity list";
+    case InputForm::choice:
+      return "choice";
   }
   return "quantity";
 }
@@ -81,7 +84,8 @@ json description_json(const MethodDescription& about) {
 
 json rock_class_json(const RockClass& rock_class, UnitSystem units) {
   json conditions = json::array();
-  for (const auto& condition : rock_class.band.conditions()) conditions.push_back(condition.wording);
+  for (const auto& condition : rock_class.band.conditions())
+    conditions.push_back(condition.wording);
   return {{"id", rock_class.id},
           {"family", rock_class.family},
           {"name", rock_class.name},

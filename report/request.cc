@@ -32,9 +32,9 @@ constexpr int usual_picture = 720;
 json refused(const Problems& problems) { return {{"problems", problems_json(problems)}}; }
 
 UnitSystem units_of(FieldReader& request) {
-  return request.choice<UnitSystem>(
-      "units", {{"us", UnitSystem::us_customary}, {"si", UnitSystem::si}},
-      UnitSystem::us_customary);
+  return request.choice<UnitSystem>("units",
+                                    {{"us", UnitSystem::us_customary}, {"si", UnitSystem::si}},
+                                    UnitSystem::us_customary);
 }
 
 Expected<Site> site_of(FieldReader& request, Problems& problems) {
@@ -138,9 +138,8 @@ json classes_request(FieldReader& request, Problems& problems) {
 }
 
 json evaluation_json(const Method& method, const Evaluation& evaluation, UnitSystem units) {
-  json answer = {{"outputs", json::array()},
-                 {"steps", json::array()},
-                 {"limits_not_kept", json::array()}};
+  json answer = {
+      {"outputs", json::array()}, {"steps", json::array()}, {"limits_not_kept", json::array()}};
   for (const auto& described : method.description().outputs) {
     json line = measure_json(evaluation.output(described.key), units, described.length_use);
     line["key"] = described.key;
@@ -201,9 +200,8 @@ using Answer = json (*)(FieldReader&, Problems&);
 
 const std::map<std::string, Answer>& answers() {
   static const std::map<std::string, Answer> known = {
-      {"about", about_request},       {"assess", assess_request},
-      {"report", report_request},     {"validate", validate_request},
-      {"methods", methods_request},   {"classes", classes_request},
+      {"about", about_request},       {"assess", assess_request},   {"report", report_request},
+      {"validate", validate_request}, {"methods", methods_request}, {"classes", classes_request},
       {"evaluate", evaluate_request}, {"prove", prove_request}};
   return known;
 }
