@@ -1,0 +1,75 @@
+// How long the engine takes for what a screen asks of it.
+// Ratios inside one run are what to compare; single times depend on the machine.
+#include <benchmark/benchmark.h>
+
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "engine/site/assess.h"
+#include "engine/site/strict_json.h"
+#include "formats/site_files.h"
+#include "report/request.h"
+
+namespace proofstone {
+namespace {
+
+std::string read(const std::string& path) {
+  std::ifstream stream(path, std::ios::binary);
+  std::ostringstream text;
+  text << stream.rdbuf();
+  return text.str();
+}
+
+/// The example site with its files read in.
+nlohmann::json example_document() {
+  const std::string folder = PROOFSTONE_SOURCE_FOLDER "/examples/sorrel-creek/";
+  const auto document = parse_strict_json(read(folder + "site.json"));
+  if (!document) return {};
+  std::vector<SuppliedFile> files;
+  for (const auto& name : files_named_in(*document)) files.push_back({name, read(folder + name)});
+  const auto whole = with_files(*document, files);
+  return whole ? *whole : nlohmann::json();
+}
+
+/// A document of at least `bytes`: the example with the count made longer.
+std::string long_document(std::size_t bytes) {
+  auto document = example_document();
+  auto& changes = document["revisions"][1]["changes"];
+  for (auto& change : changes) {
+    if (change["set"] != "/looks/pile-count") continue;
+    auto& axes = change["to"]["stones"]["axes"];
+    const auto once = axes;
+    for (std::size_t size = document.dump().size(); size < bytes; size += once.dump().size()) {
+      axes.insert(axes.end(), once.begin(), once.end());
+    }
+  }
+  return document.dump();
+}
+
+void assess_example(benchmark::State& state) {
+  const auto site = site_from(example_document());
+  if (!site) return state.SkipWithError("the example could not be read");
+  for (auto _ : state) benchmark::DoNotOptimize(assess(*site, UnitSystem::us_customary));
+}
+BENCHMARK(assess_example)->Unit(benchmark::kMillisecond);
+
+void answer_with_pictures(benchmark::State& state) {
+  const auto request = nlohmann::json{{"ask", "assess"},
+                                      {"document", example_document()},
+                                      {"pictures", {{"width", 720}}}}
+                           .dump();
+  for (auto _ : state) benchmark::DoNotOptimize(answer_request(request));
+}
+BENCHMARK(answer_with_pictures)->Unit(benchmark::kMillisecond);
+
+void read_document_of_one_megabyte(benchmark::State& state) {
+  const auto text = long_document(std::size_t{1} << 20);
+  if (!read_site(text)) return state.SkipWithError("the example could not be read");
+  for (auto _ : state) benchmark::DoNotOptimize(read_site(text));
+  state.SetBytesProcessed(static_cast<std::int64_t>(state.iterations() * text.size()));
+}
+BENCHMARK(read_document_of_one_megabyte)->Unit(benchmark::kMillisecond);
+
+}  // namespace
+}  // namespace proofstone
