@@ -1,6 +1,9 @@
 #pragma once
 
+#include <string>
+
 #include "engine/finding/steps.h"
+#include "engine/method/method.h"
 #include "engine/rock/rock_class.h"
 
 namespace proofstone {
@@ -15,9 +18,15 @@ struct LayerThickness {
   Steps steps;
 };
 
-/// The larger of D100 (upper limit), 1.5·D50 (upper limit) and 12 in, half as much again under
-/// water (USACE EM 1110-2-1601 para. 3-2h; FHWA HEC-23 DG4), and the multiple of the nominal D50
-/// that the class's own manual states.
+/// Where the class's own manual states a multiple of the nominal D50: that multiple, and at least
+/// 12 in; the general rule is then shown beside it. Otherwise the general rule: the larger of D100
+/// (upper limit), 1.5·D50 (upper limit) and 12 in (USACE EM 1110-2-1601 para. 3-2h; FHWA HEC-23
+/// DG4), in the size meaning of the class. Half as much again under water.
+///
+/// Problem: a class that states neither a multiple nor an upper limit of D50.
 Expected<LayerThickness> least_layer_thickness(const RockClass& rock_class, Placement placement);
+
+/// The same by name, from sizes.
+const Method& layer_thickness_method();
 
 }  // namespace proofstone

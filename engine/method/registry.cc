@@ -1,0 +1,65 @@
+#include "engine/method/registry.h"
+
+#include <algorithm>
+
+#include "engine/evidence/count_to_mass.h"
+#include "engine/evidence/percent_limits.h"
+#include "engine/evidence/percentile_limits.h"
+#include "engine/evidence/rank_limits.h"
+#include "engine/evidence/same_rock.h"
+#include "engine/evidence/weighed_sample.h"
+#include "engine/hydraulics/composite_roughness_method.h"
+#include "engine/hydraulics/critical_depth_method.h"
+#include "engine/hydraulics/normal_depth_method.h"
+#include "engine/hydraulics/section_conveyance_method.h"
+#include "engine/rock/stone_mass_method.h"
+#include "engine/sizing/fhwa_shear_lining.h"
+#include "engine/sizing/front_range_channel.h"
+#include "engine/sizing/isbash.h"
+#include "engine/sizing/layer_thickness.h"
+#include "engine/sizing/usace_bank_and_bed.h"
+
+namespace proofstone {
+
+const std::vector<const SizingMethod*>& sizing_methods() {
+  static const std::vector<const SizingMethod*> methods{
+      &usace_bank_and_bed_method(),
+      &fhwa_shear_lining_method(),
+      &isbash_method(),
+      &front_range_channel_method(),
+  };
+  return methods;
+}
+
+const std::vector<const Method*>& all_methods() {
+  static const std::vector<const Method*> methods = [] {
+    std::vector<const Method*> all(sizing_methods().begin(), sizing_methods().end());
+    const std::vector<const Method*> others{
+        &layer_thickness_method(),
+        &normal_depth_method(),
+        &critical_depth_method(),
+        &section_conveyance_method(),
+        &composite_roughness_method(),
+        &stone_mass_method(),
+        &count_to_mass_method(),
+        &weighed_sample_method(),
+        &percent_limits_method(),
+        &percentile_limits_method(),
+        &rank_limits_method(),
+        &same_rock_method(),
+    };
+    all.insert(all.end(), others.begin(), others.end());
+    return all;
+  }();
+  return methods;
+}
+
+const Method* find_method(std::string_view id) {
+  const auto& methods = all_methods();
+  const auto found = std::find_if(methods.begin(), methods.end(), [&](const Method* method) {
+    return method->description().id == id;
+  });
+  return found == methods.end() ? nullptr : *found;
+}
+
+}  // namespace proofstone

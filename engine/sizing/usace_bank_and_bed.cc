@@ -1,0 +1,380 @@
+#include "engine/sizing/usace_bank_and_bed.h"
+
+#include <cmath>
+#include <string>
+
+#include "engine/sizing/bend_velocity.h"
+
+namespace proofstone {
+
+namespace {
+
+using Inputs = UsaceBankAndBedInputs;
+using Result = UsaceBankAndBedResult;
+using Described = TypedSizingMethod<Inputs, Result>;
+
+constexpr double water_unit_weight = 62.4;  // lb/ft³
+constexpr double g = standard_gravity.feet_per_second_squared();
+constexpr double steepest_bank_slope = 1 / 1.5;
+
+const char* const em = "USACE EM 1110-2-1601 (1994) (from memory; confirm)";
+const char* const em_equation = "USACE EM 1110-2-1601 (1994) eq. 3-3 (form from memory; it returns "
+                                "all four printed D30 of App. H)";
+
+bool is_bend(const Inputs& in) { return in.attack == WaterAttack::outside_of_bend; }
+
+Problem missing_for_bend(const char* key, const char* what) {
+  return {"missing-input", std::string("On the outside of a bend this is needed: ") + what + ".",
+          "", std::string("/") + key, "a length"};
+}
+
+Problems missing_bend_inputs(const Inputs& in) {
+  Problems problems;
+  if (!is_bend(in)) return problems;
+  if (!in.bend_radius) {
+    problems.push_back(missing_for_bend("bend_radius", "the centreline radius"));
+  }
+  if (!in.top_width) {
+    problems.push_back(missing_for_bend("top_width", "the water-surface width"));
+  }
+  return problems;
+}
+
+/// V: the depth-averaged velocity at the rock, on a bank V_SS.
+Velocity attacking_velocity(const Inputs& in, Steps& steps) {
+  if (in.local_velocity) {
+    steps.given("V_SS", "velocity at the rock", measure(*in.local_velocity), "given directly");
+    return *in.local_velocity;
+  }
+  steps.given("V_AVG", "average velocity of the main channel", measure(in.average_velocity));
+  Dimensionless ratio = Dimensionless::number(1);
+  std::string formula = "1 on a straight reach and the inside of a bend";
+  std::string source = em;
+  if (is_bend(in)) {
+    steps.given("R", "centreline radius of the bend", measure(*in.bend_radius));
+    steps.given("W", "water-surface width of the main channel", measure(*in.top_width));
+    ratio = bend_velocity_ratio(in.channel_form, *in.bend_radius, *in.top_width);
+    formula = bend_velocity_formula(in.channel_form);
+    source = bend_velocity_source().sentence();
+  } else if (in.attack == WaterAttack::impinging) {
+    ratio = Dimensionless::number(1.6);
+    formula = "1.6 where the flow runs at the bank";
+    source = "WES Streambank Handbook (1997) App. A, p. A-26";
+  }
+  steps.computed("V_SS/V_AVG", "velocity ratio", formula, measure(ratio), source);
+  const Velocity v_ss = ratio.number() * in.average_velocity;
+  steps.computed("V_SS", "velocity at the rock", "(V_SS/V_AVG)·V_AVG", measure(v_ss));
+  return v_ss;
+}
+
+/// Cv: what the vertical distribution of velocity adds.
+Dimensionless vertical_distribution(const Inputs& in, Steps& steps) {
+  double cv = 1;
+  std::string formula = "1.0 on a straight reach and the inside of a bend";
+  std::string source = em;
+  switch (in.attack) {
+    case WaterAttack::straight_or_inside:
+      break;
+    case WaterAttack::outside_of_bend: {
+      const double r_w = *in.bend_radius / *in.top_width;
+      cv = r_w > 26 ? 1.0 : 1.283 - 0.2 * std::log10(r_w);
+      formula = "1.283 − 0.2·log₁₀(R/W), 1 where R/W > 26";
+      break;
+    }
+    case WaterAttack::below_concrete_channel:
+    case WaterAttack::impinging:
+      cv = 1.25;
+      formula = "1.25 below a concrete channel or where the flow runs at the bank";
+      source = "WES Streambank Handbook (1997) App. A, p. A-26";
+      break;
+    case WaterAttack::end_of_dike:
+      cv = 1.25;
+      formula = "1.25 at the end of a dike";
+      break;
+  }
+  const auto result = Dimensionless::number(cv);
+  steps.computed("Cv", "coefficient for the vertical distribution of velocity", formula,
+                 measure(result), source);
+  return result;
+}
+
+/// Plate B-39 by the fit of HEC-23 DG4; nothing where the bank is too steep for it (46°).
+std::optional<double> k1_published_curve(double theta) {
+  const double start = Angle::degrees(14).radians();
+  if (theta <= start) return 1.0;
+  const double share = std::sin(theta - start) / std::sin(Angle::degrees(32).radians());
+  if (!(share < 1)) return std::nullopt;
+  return std::sqrt(1 - std::pow(share, 1.6));
+}
+
+/// Eq. 3-4; nothing where the bank is as steep as the angle of repose.
+std::optional<double> k1_analytic(double theta, double phi) {
+  const double share = std::sin(theta) / std::sin(phi);
+  if (!(share < 1)) return std::nullopt;
+  return std::sqrt(1 - share * share);
+}
+
+void note_side_slope(const char* meaning, const char* formula, std::optional<double> k1,
+                     const char* source, Steps& steps) {
+  if (k1) {
+    steps.computed("K1", meaning, formula, measure(Dimensionless::number(*k1)), source);
+  }
+}
+
+Expected<Dimensionless> side_slope(const Inputs& in, Steps& steps) {
+  if (in.side_slope_factor_value) {
+    steps.given("K1", "side-slope factor", measure(*in.side_slope_factor_value),
+                "given directly");
+    return *in.side_slope_factor_value;
+  }
+  const double theta = in.bank_angle.radians();
+  const auto curve = k1_published_curve(theta);
+  const auto analytic = k1_analytic(theta, in.angle_of_repose.radians());
+  const bool use_curve = in.side_slope_factor == SideSlopeFactor::published_curve;
+  const auto chosen = use_curve ? curve : analytic;
+  if (!chosen) {
+    return Problem{"bank-too-steep",
+                   use_curve ? "The bank is steeper than the published side-slope curve goes."
+                             : "The bank is as steep as the rock's angle of repose or steeper; "
+                               "loose rock does not stay on it.",
+                   "", "/bank_angle",
+                   use_curve ? "a bank flatter than 46°" : "a bank flatter than angle_of_repose"};
+  }
+  steps.given("θ", "bank angle from horizontal", measure(in.bank_angle));
+  const char* const curve_formula = "√(1 − [sin(θ−14°)/sin 32°]^1.6), 1 where θ ≤ 14°";
+  const char* const curve_source =
+      "EM 1110-2-1601 Plate B-39 by the fit in FHWA HEC-23 (2009) DG4 (from memory; confirm)";
+  const char* const analytic_formula = "√(1 − sin²θ/sin²φ)";
+  const char* const analytic_source = "EM 1110-2-1601 eq. 3-4 (from memory; confirm)";
+  if (use_curve) {
+    note_side_slope("note, not used: side-slope factor of the analytic form", analytic_formula,
+                    analytic, analytic_source, steps);
+    note_side_slope("side-slope factor of the published curve", curve_formula, curve,
+                    curve_source, steps);
+  } else {
+    steps.given("φ", "angle of repose of the rock", measure(in.angle_of_repose));
+    note_side_slope("note, not used: side-slope factor of the published curve, which alone "
+                    "returns the manual's own examples",
+                    curve_formula, curve, curve_source, steps);
+    note_side_slope("side-slope factor of the analytic form", analytic_formula, analytic,
+                    analytic_source, steps);
+  }
+  return Dimensionless::number(*chosen);
+}
+
+Length median_size(const Inputs& in, Length d30, Steps& steps) {
+  if (in.median_from_d30 == MedianFromD30::hec23_constant) {
+    const Length d50 = 1.20 * d30;
+    steps.computed_rock("D50", "median stone size that goes with it", "1.20·D30", d50,
+                        "FHWA HEC-23 (2009) DG4 (from memory; confirm)");
+    return d50;
+  }
+  steps.given("D85/D15", "how widely the sizes are spread", measure(in.size_ratio));
+  const Length d50 = std::pow(in.size_ratio.number(), 1.0 / 3.0) * d30;
+  steps.computed_rock("D50", "median stone size that goes with it", "D30·(D85/D15)^⅓", d50, em);
+  return d50;
+}
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  if (zone.turbulence == Turbulence::high) {
+    return NotApplicable{
+        "The equation is for low turbulence; it is not for rock just below stilling basins, drops "
+        "or gates."};
+  }
+  Inputs in;
+  const bool outside = zone.bend_side == BendSide::outside;
+  in.attack = outside ? WaterAttack::outside_of_bend : WaterAttack::straight_or_inside;
+  in.channel_form = zone.channel_form;
+  in.average_velocity = zone.average_velocity;
+  in.bend_radius = zone.bend_radius;
+  in.top_width = zone.water_top_width;
+  in.local_depth = zone.local_depth;
+  in.bank_angle = zone.place == ZonePlace::bank ? zone.bank_angle : Angle{};
+  in.specific_gravity = zone.rock.specific_gravity;
+  in.angularity = zone.rock.angularity;
+  if (zone.rock.angle_of_repose) in.angle_of_repose = *zone.rock.angle_of_repose;
+  in.channel_slope = zone.energy_slope;
+  in.froude_number = zone.froude_number;
+  return in;
+}
+
+MethodDescription describe() {
+  MethodDescription about;
+  about.id = "usace-bank-and-bed";
+  about.title = "USACE bank and bed equation";
+  about.purpose =
+      "Size of rock on banks and beds of natural and trapezoidal channels in ordinary flow, from "
+      "local velocity and depth; for straight reaches, bends and impinging flow.";
+  about.group = MethodGroup::rock_size;
+  about.sources = {
+      {"USACE EM 1110-2-1601, Hydraulic Design of Flood Control Channels (1991, Change 1 1994)",
+       "eq. 3-3 and para. 3-7", SourceStanding::memory},
+      {"WES Streambank Handbook (Biedenharn, Elliott, Watson 1997)",
+       "App. A, Examples 1 and 2 (reproduced)", SourceStanding::published},
+      {"FHWA HEC-23 Vol. 2 (2009)", "Design Guideline 4: fits of the bend and side-slope curves",
+       SourceStanding::memory}};
+  about.cautions = {
+      "Do not take bend velocities from the subsections of a one-dimensional water-surface "
+      "profile.",
+      "The bend velocity rises quickly where R/W is below about 3.",
+      "Raise the safety factor for debris, ice, vandalism, poor velocity data or poor control of "
+      "placing; it is no cover for guessed inputs.",
+      "Below a bend hold the bend velocity for one channel width, then let the ratio fall by 0.1 "
+      "for each width."};
+  return about;
+}
+
+void describe_inputs(Described& method) {
+  method.choice({"attack", "", "how the water meets the rock"}, &Inputs::attack,
+                {{WaterAttack::straight_or_inside, "straight-or-inside",
+                  "straight reach or inside of a bend"},
+                 {WaterAttack::outside_of_bend, "outside-of-bend", "outside of a bend"},
+                 {WaterAttack::below_concrete_channel, "below-concrete-channel",
+                  "just downstream of a concrete channel"},
+                 {WaterAttack::end_of_dike, "end-of-dike", "end of a dike"},
+                 {WaterAttack::impinging, "impinging", "flow that runs at the bank"}});
+  method.choice({"channel_form", "", "which bend curve: natural or trapezoidal channel"},
+                &Inputs::channel_form,
+                {{ChannelForm::natural, "natural", "natural channel"},
+                 {ChannelForm::trapezoidal, "trapezoidal", "trapezoidal channel"}});
+  method.required({"average_velocity", "V_AVG",
+                   "average velocity of the main channel, at the upstream end of a bend"},
+                  &Inputs::average_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60));
+  method.optional({"local_velocity", "V_SS",
+                   "depth-averaged velocity at the rock, on a bank 20 % up the slope"},
+                  &Inputs::local_velocity, unit::foot_per_second, AllowedRange::positive_to(60),
+                  "from the average velocity");
+  method.optional({"bend_radius", "R", "centreline radius of the bend"}, &Inputs::bend_radius,
+                  unit::foot, AllowedRange::positive_to(1e6), "only needed outside of a bend");
+  method.optional({"top_width", "W", "water-surface width of the main channel"},
+                  &Inputs::top_width, unit::foot, AllowedRange::positive_to(1e5),
+                  "only needed outside of a bend");
+  method.required({"local_depth", "d",
+                   "water depth at the rock; on a bank 20 % of the slope length up from the toe"},
+                  &Inputs::local_depth, unit::foot, AllowedRange::positive_to(300));
+  method.required({"bank_angle", "θ", "bank angle from horizontal; 0° on a bed"},
+                  &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
+  method.defaulted({"specific_gravity", "γs/γw", "specific gravity of the rock"},
+                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+  method.choice({"angularity", "Cs", "angular rock takes Cs 0.30, rounded rock 0.375"},
+                &Inputs::angularity,
+                {{Angularity::angular, "angular", "broken faces, sharp edges"},
+                 {Angularity::rounded, "rounded", "river cobbles and worn boulders"}});
+  method.defaulted({"safety_factor", "Sf", "safety factor on size"}, &Inputs::safety_factor,
+                   unit::number, AllowedRange::between(1, 5));
+  method.defaulted({"thickness_coefficient", "CT",
+                    "1 for a layer of least thickness; smaller for thicker layers, by Plate B-40"},
+                   &Inputs::thickness_coefficient, unit::number, AllowedRange::positive_to(1));
+  method.choice({"side_slope_factor", "K1", "which side-slope factor"},
+                &Inputs::side_slope_factor,
+                {{SideSlopeFactor::published_curve, "published-curve",
+                  "Plate B-39, which returns the manual's own examples"},
+                 {SideSlopeFactor::analytic, "analytic",
+                  "eq. 3-4 with the angle of repose; gives larger rock"}});
+  method.optional({"side_slope_factor_value", "K1", "side-slope factor read by hand"},
+                  &Inputs::side_slope_factor_value, unit::number, AllowedRange::positive_to(1),
+                  "by side_slope_factor");
+  method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock, for the analytic K1"},
+                   &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
+  method.choice({"median_from_d30", "", "how D50 follows from D30"}, &Inputs::median_from_d30,
+                {{MedianFromD30::size_ratio, "size-ratio", "D30·(D85/D15)^⅓"},
+                 {MedianFromD30::hec23_constant, "hec23-constant", "1.20·D30"}});
+  method.defaulted({"size_ratio", "D85/D15", "how widely the sizes of the rock are spread"},
+                   &Inputs::size_ratio, unit::number, AllowedRange::between(1, 20));
+  method.optional({"channel_slope", "S", "slope of the channel"}, &Inputs::channel_slope,
+                  unit::rise_per_run, AllowedRange::between(0, 1), "its limit is not watched");
+  method.optional({"froude_number", "Fr", "Froude number of the channel"},
+                  &Inputs::froude_number, unit::number, AllowedRange::between(0, 20),
+                  "its limit is not watched");
+}
+
+void describe_limits(Described& method) {
+  method.limit({"Channel slope below 2 %", "WES Streambank Handbook (1997) App. A, p. A-3"},
+               [](const Inputs& in) {
+                 return !in.channel_slope || in.channel_slope->ratio() < 0.02;
+               });
+  method.limit({"Bank not steeper than 1V:1.5H", "WES Streambank Handbook (1997) App. A"},
+               [](const Inputs& in) {
+                 return std::tan(in.bank_angle.radians()) < steepest_bank_slope + 1e-9;
+               });
+  method.limit({"Tranquil flow (Froude number below 1)", "WES Streambank Handbook (1997) App. A"},
+               [](const Inputs& in) {
+                 return !in.froude_number || in.froude_number->number() < 1;
+               });
+  method.limit({"Safety factor at least 1.1", "EM 1110-2-1601 para. 3-7 (from memory)"},
+               [](const Inputs& in) { return in.safety_factor.number() > 1.1 - 1e-9; });
+  method.limit({"D85/D15 of the rock from 1.7 to 5.2, as tested",
+                "EM 1110-2-1601 para. 3-7 (from memory)"},
+               [](const Inputs& in) {
+                 const double ratio = in.size_ratio.number();
+                 return ratio > 1.7 - 1e-9 && ratio < 5.2 + 1e-9;
+               });
+}
+
+Described build() {
+  Described method(describe(), &usace_bank_and_bed, &from_zone,
+                [](const Result& result) { return RequiredSize{30, result.d30}; });
+  describe_inputs(method);
+  method.output({"v_ss", "V_SS", "velocity that attacks the rock"}, &Result::v_ss,
+                unit::foot_per_second);
+  method.output({"cv", "Cv", "coefficient for the vertical distribution of velocity"},
+                &Result::cv, unit::number);
+  method.output({"k1", "K1", "side-slope factor"}, &Result::k1, unit::number);
+  method.output({"d30", "D30", "required size, 30 % smaller by mass"}, &Result::d30, unit::foot,
+                LengthUse::rock);
+  method.output({"d50", "D50", "median size that goes with it"}, &Result::d50, unit::foot,
+                LengthUse::rock);
+  describe_limits(method);
+  return method;
+}
+
+}  // namespace
+
+Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& inputs,
+                                                   Steps& steps) {
+  const Problems missing = missing_bend_inputs(inputs);
+  if (!missing.empty()) return missing;
+
+  UsaceBankAndBedResult result;
+  result.v_ss = attacking_velocity(inputs, steps);
+  result.cv = vertical_distribution(inputs, steps);
+  const auto side_slope_factor = side_slope(inputs, steps);
+  if (!side_slope_factor) return side_slope_factor.problems();
+  result.k1 = *side_slope_factor;
+
+  const double Sf = inputs.safety_factor.number();
+  const double Cs = inputs.angularity == Angularity::angular ? 0.30 : 0.375;
+  const double Cv = result.cv.number();
+  const double CT = inputs.thickness_coefficient.number();
+  const double d = inputs.local_depth.feet();
+  const double gamma_w = water_unit_weight;
+  const double gamma_s = inputs.specific_gravity.number() * gamma_w;
+  const double V = result.v_ss.feet_per_second();
+  const double K1 = result.k1.number();
+
+  const double D30 = Sf * Cs * Cv * CT * d *
+                     std::pow(std::sqrt(gamma_w / (gamma_s - gamma_w)) * V / std::sqrt(K1 * g * d),
+                              2.5);
+
+  steps.given("Sf", "safety factor", measure(inputs.safety_factor));
+  steps.given("Cs", inputs.angularity == Angularity::angular ? "angular rock" : "rounded rock",
+              measure(Dimensionless::number(Cs)), em);
+  steps.given("CT", "layer-thickness coefficient", measure(inputs.thickness_coefficient));
+  steps.given("d", "water depth at the rock", measure(inputs.local_depth));
+  steps.given("γs/γw", "specific gravity of the rock, water 62.4 lb/ft³",
+              measure(inputs.specific_gravity));
+  result.d30 = Length::feet(D30);
+  steps.computed_rock("D30", "required size, 30 % smaller by mass",
+                      "Sf·Cs·Cv·CT·d·[(γw/(γs−γw))^½·V_SS/√(K1·g·d)]^2.5, g = 32.174 ft/s²",
+                      result.d30, em_equation);
+  result.d50 = median_size(inputs, result.d30, steps);
+  return result;
+}
+
+const SizingMethod& usace_bank_and_bed_method() {
+  static const Described method = build();
+  return method;
+}
+
+}  // namespace proofstone
