@@ -21,13 +21,16 @@ struct ConditionCheck {
 };
 
 /// A measured curve against a band. All conditions are stated together at the overall confidence
-/// (each is tested at 1 − (1 − confidence)/k, Bonferroni, k the number of conditions that a sample
-/// can speak about: "at most 100 %" and "at least 0 %" hold of themselves and are left out of k).
+/// (each is tested at 1 − (1 − confidence)/k, Bonferroni, k the number of conditions tested with a
+/// confidence). The overall outcome is the worst of the checks in the order falls short, not yet
+/// known, ask the designer, meets.
 ///
 /// "No stone larger than" (at least 100 %) and "no stone smaller than" (at most 0 %) cannot be
-/// shown by a sample. One such stone seen breaks the condition. When none was seen, the condition
+/// shown by a sample. One such stone measured breaks the condition. When none was, the condition
 /// meets if the sample shows that at most the tolerable percent of the lot lies beyond the limit,
-/// and the reason says that it means no more than this.
+/// and the reason says that it means no more than this. "The largest stone is at least" (at most
+/// 100 %) is met by one such stone; when none is found although the tolerable percent would have
+/// been, it is a question for the designer, for no sample contradicts it.
 struct BandComparison {
   Outcome outcome = Outcome::not_yet_known;
   bool inside_by_estimate = false;  ///< every point estimate is inside, whatever the confidence

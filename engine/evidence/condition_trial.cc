@@ -1,0 +1,224 @@
+#include "engine/evidence/condition_trial.h"
+
+#include <fmt/format.h>
+
+#include "engine/evidence/confidence.h"
+#include "engine/evidence/size_text.h"
+#include "engine/evidence/stones_needed.h"
+
+namespace proofstone {
+namespace {
+
+constexpr double percent_rounding = 1e-9;
+/// "No stone larger" allows one of just that size; a curve of measured stones reaches 100 % one
+/// part in a million above its largest stone.
+constexpr double just_beyond = 2e-6;
+
+}  // namespace
+
+ConditionKind condition_kind(const BandCondition& condition) {
+  const bool none = condition.percent <= percent_rounding;
+  const bool all = condition.percent >= 100 - percent_rounding;
+  if (condition.sense == BandCondition::Sense::at_most) {
+    if (all) return ConditionKind::largest_reaches;
+    return none ? ConditionKind::none_smaller : ConditionKind::ordinary;
+  }
+  if (none) return ConditionKind::holds_of_itself;
+  return all ? ConditionKind::none_larger : ConditionKind::ordinary;
+}
+
+bool ShareSmaller::is_one_value() const { return highest - lowest <= percent_rounding; }
+
+ShareSmaller share_smaller(const Gradation& curve, Length size, ConditionKind kind) {
+  if (kind == ConditionKind::none_larger) size = (1 + just_beyond) * size;
+  if (kind == ConditionKind::none_smaller) size = (1 - just_beyond) * size;
+  const double percent = curve.percent_smaller(size);
+  return {size < curve.points().front().size ? 0 : percent, percent};
+}
+
+bool share_keeps(const ShareSmaller& share, const BandCondition& condition) {
+  if (condition.sense == BandCondition::Sense::at_most) {
+    return share.highest <= condition.percent + percent_rounding;
+  }
+  return share.lowest >= condition.percent - percent_rounding;
+}
+
+ConditionTrial::ConditionTrial(const MeasuredGradation& measured, const BandCondition& condition,
+                               Length size, double level, double tolerable)
+    : measured_(measured),
+      condition_(condition),
+      kind_(condition_kind(condition)),
+      size_(size),
+      share_(share_smaller(measured.curve, size, kind_)),
+      stones_(measured.effective_stones_at(size)),
+      level_(level),
+      tolerable_(tolerable) {}
+
+double ConditionTrial::confidence_kept(double stones) const {
+  switch (kind_) {
+    case ConditionKind::holds_of_itself:
+      return 1;
+    case ConditionKind::largest_reaches:
+      return large_stone_seen() ? 1 : 0;
+    case ConditionKind::none_larger:
+      return stone_seen_beyond() ? 0 : confidence_at_least(share_.lowest, stones, 100 - tolerable_);
+    case ConditionKind::none_smaller:
+      return stone_seen_beyond() ? 0 : confidence_at_most(share_.highest, stones, tolerable_);
+    case ConditionKind::ordinary:
+      break;
+  }
+  return at_most() ? confidence_at_most(share_.highest, stones, condition_.percent)
+                   : confidence_at_least(share_.lowest, stones, condition_.percent);
+}
+
+double ConditionTrial::confidence_broken(double stones) const {
+  if (kind_ != ConditionKind::ordinary) return stone_seen_beyond() ? 1 : 0;
+  return at_most() ? confidence_at_least(share_.lowest, stones, condition_.percent)
+                   : confidence_at_most(share_.highest, stones, condition_.percent);
+}
+
+bool ConditionTrial::stone_seen_beyond() const {
+  if (kind_ == ConditionKind::none_larger) {
+    return measured_.seen_larger_than && *measured_.seen_larger_than >= (1 - 1e-9) * size_;
+  }
+  return kind_ == ConditionKind::none_smaller && measured_.seen_smaller_than &&
+         *measured_.seen_smaller_than <= (1 + 1e-9) * size_;
+}
+
+bool ConditionTrial::large_stone_seen() const {
+  return measured_.seen_larger_than && *measured_.seen_larger_than >= (1 - just_beyond) * size_;
+}
+
+/// Had the tolerable percent of the lot been that large, one such stone would have been found.
+bool ConditionTrial::searched_enough(double stones) const {
+  return confidence_at_least(100, stones, 100 - tolerable_) >= level_;
+}
+
+void ConditionTrial::judge_ordinary(ConditionCheck& check) const {
+  const auto limit = size_in_both_systems(condition_.size);
+  if (share_.is_one_value()) {
+    check.reason = fmt::format("{:.1f} % is smaller than {}, {} {:g} % asked.", share_.highest,
+                               limit, at_most() ? "at most" : "at least", condition_.percent);
+  } else {
+    check.reason =
+        fmt::format("{} lies within the open smallest bin: between 0 and {:.1f} % is smaller.",
+                    limit, share_.highest);
+  }
+  if (check.confidence_kept >= level_) {
+    check.outcome = Outcome::meets;
+    check.reason += fmt::format(" Kept with {:.1f} % confidence.", 100 * check.confidence_kept);
+  } else if (check.confidence_broken >= level_) {
+    check.outcome = Outcome::falls_short;
+    check.reason +=
+        fmt::format(" Not kept, with {:.1f} % confidence.", 100 * check.confidence_broken);
+  } else {
+    check.outcome = Outcome::not_yet_known;
+    check.reason += fmt::format(" Confidence that it is kept {:.1f} %, asked {:.1f} %.",
+                                100 * check.confidence_kept, 100 * level_);
+  }
+}
+
+void ConditionTrial::judge_none_beyond(ConditionCheck& check) const {
+  const bool larger = kind_ == ConditionKind::none_larger;
+  const char* beyond = larger ? "larger" : "smaller";
+  const auto limit = size_in_both_systems(condition_.size);
+  if (stone_seen_beyond()) {
+    check.outcome = Outcome::falls_short;
+    check.reason = fmt::format("A stone {} than {} was measured.", beyond, limit);
+  } else if (!kept_by_estimate()) {
+    check.outcome = Outcome::not_yet_known;
+    check.reason = fmt::format(
+        "The limit of {} lies within a bin that holds stones: measure the {} stones one by one.",
+        limit, larger ? "largest" : "smallest");
+  } else {
+    const bool shown = check.confidence_kept >= level_;
+    check.outcome = shown ? Outcome::meets : Outcome::not_yet_known;
+    check.reason = fmt::format(
+        "No stone {} than {} is among those measured. A sample cannot show that there is none in "
+        "the lot; that such stones make up at most {:g} % of it is shown with {:.1f} % confidence, "
+        "asked {:.1f} %.",
+        beyond, limit, tolerable_, 100 * check.confidence_kept, 100 * level_);
+  }
+}
+
+void ConditionTrial::judge_largest(ConditionCheck& check) const {
+  const auto limit = size_in_both_systems(condition_.size);
+  if (large_stone_seen()) {
+    check.outcome = Outcome::meets;
+    check.reason = fmt::format("A stone of at least {} was measured.", limit);
+  } else if (share_.highest < 100 - percent_rounding) {
+    check.outcome = Outcome::not_yet_known;
+    check.reason = fmt::format(
+        "{} lies within the largest bin: measure the largest stones one by one.", limit);
+  } else if (searched_enough(stones_)) {
+    check.outcome = Outcome::ask_the_designer;
+    check.reason = fmt::format(
+        "No stone of at least {} is among those measured; such stones make up less than {:g} % of "
+        "the lot. Whether it matters is the designer's decision.",
+        limit, tolerable_);
+  } else {
+    check.outcome = Outcome::not_yet_known;
+    check.reason = fmt::format("No stone of at least {} is among those measured so far.", limit);
+  }
+}
+
+ConditionCheck ConditionTrial::judge() const {
+  ConditionCheck check{
+      condition_,     share_.highest,    confidence_kept(stones_), confidence_broken(stones_),
+      Outcome::meets, "Holds of itself."};
+  switch (kind_) {
+    case ConditionKind::holds_of_itself:
+      break;
+    case ConditionKind::ordinary:
+      judge_ordinary(check);
+      break;
+    case ConditionKind::none_larger:
+    case ConditionKind::none_smaller:
+      judge_none_beyond(check);
+      break;
+    case ConditionKind::largest_reaches:
+      judge_largest(check);
+      break;
+  }
+  return check;
+}
+
+std::optional<int> ConditionTrial::stones_to_decide() const {
+  switch (kind_) {
+    case ConditionKind::holds_of_itself:
+      return std::nullopt;
+    case ConditionKind::largest_reaches:
+      if (share_.highest < 100 - percent_rounding) return std::nullopt;
+      return stones_needed(measured_, stones_,
+                           [&](double stones) { return searched_enough(stones); });
+    case ConditionKind::none_larger:
+    case ConditionKind::none_smaller:
+      if (!kept_by_estimate()) return std::nullopt;
+      break;
+    case ConditionKind::ordinary:
+      if (!share_.is_one_value()) return std::nullopt;
+      break;
+  }
+  return stones_needed(measured_, stones_, [&](double stones) {
+    return confidence_kept(stones) >= level_ || confidence_broken(stones) >= level_;
+  });
+}
+
+std::string ConditionTrial::formula() const {
+  switch (kind_) {
+    case ConditionKind::holds_of_itself:
+      return "holds of itself";
+    case ConditionKind::largest_reaches:
+      return "1 when a stone as large was measured, else 0";
+    case ConditionKind::none_larger:
+    case ConditionKind::none_smaller:
+      return stone_seen_beyond() ? "0, a stone beyond the limit was measured"
+                                 : "1 − (1 − tolerable share)^ne when none was measured";
+    case ConditionKind::ordinary:
+      break;
+  }
+  return at_most() ? "1 − P(at most ne·F/100 of ne smaller | true share at the limit)"
+                   : "1 − P(at least ne·F/100 of ne smaller | true share at the limit)";
+}
+
+}  // namespace proofstone

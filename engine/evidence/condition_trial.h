@@ -1,0 +1,70 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "engine/evidence/band_comparison.h"
+
+namespace proofstone {
+
+/// What a condition of a band asks of a sample. Internal to the evidence, as all below.
+enum class ConditionKind {
+  holds_of_itself,  ///< at least 0 %
+  ordinary,         ///< a percent that a sample can be tested against
+  none_larger,      ///< at least 100 %
+  none_smaller,     ///< at most 0 %
+  largest_reaches,  ///< at most 100 %: the largest stone is at least this large
+};
+ConditionKind condition_kind(const BandCondition& condition);
+
+/// What a curve says of the share smaller than a size, in percent: one value, or two where the size
+/// lies inside an open smallest bin.
+struct ShareSmaller {
+  double lowest = 0;
+  double highest = 0;
+  bool is_one_value() const;
+};
+ShareSmaller share_smaller(const Gradation& curve, Length size, ConditionKind kind);
+
+/// Whether the share keeps the condition, whatever the confidence. "At most 100 %" is always kept.
+bool share_keeps(const ShareSmaller& share, const BandCondition& condition);
+
+/// One condition under test: the evidence at its size and the question put to it.
+class ConditionTrial {
+ public:
+  /// `size` is the condition's size in the sense of size of the measured curve, `level` the
+  /// confidence asked of the condition, `tolerable` the percent beyond an extreme limit. The
+  /// references must outlive the trial.
+  ConditionTrial(const MeasuredGradation& measured, const BandCondition& condition, Length size,
+                 double level, double tolerable);
+
+  ConditionCheck judge() const;
+  bool kept_by_estimate() const { return share_keeps(share_, condition_); }
+  /// Stones in all that would decide it; absent when more of the same would not.
+  std::optional<int> stones_to_decide() const;
+  double effective_stones() const { return stones_; }
+  /// How the confidence was found, as a formula.
+  std::string formula() const;
+
+ private:
+  bool at_most() const { return condition_.sense == BandCondition::Sense::at_most; }
+  double confidence_kept(double stones) const;
+  double confidence_broken(double stones) const;
+  bool stone_seen_beyond() const;
+  bool large_stone_seen() const;
+  bool searched_enough(double stones) const;
+  void judge_ordinary(ConditionCheck& check) const;
+  void judge_none_beyond(ConditionCheck& check) const;
+  void judge_largest(ConditionCheck& check) const;
+
+  const MeasuredGradation& measured_;
+  const BandCondition& condition_;
+  ConditionKind kind_;
+  Length size_;
+  ShareSmaller share_;
+  double stones_;
+  double level_;
+  double tolerable_;
+};
+
+}  // namespace proofstone
