@@ -34,9 +34,9 @@ Problems located_under(Problems problems, const std::string& prefix);
 template <class T>
 class Expected {
  public:
-  Expected(T value) : content_(std::move(value)) {}                       // NOLINT: implicit
-  Expected(Problem problem) : content_(Problems{std::move(problem)}) {}   // NOLINT: implicit
-  Expected(Problems problems) : content_(std::move(problems)) {           // NOLINT: implicit
+  Expected(T value) : content_(std::move(value)) {}                      // NOLINT: implicit
+  Expected(Problem problem) : content_(Problems{std::move(problem)}) {}  // NOLINT: implicit
+  Expected(Problems problems) : content_(std::move(problems)) {          // NOLINT: implicit
     assert(!std::get<Problems>(content_).empty());
   }
 

@@ -12,10 +12,11 @@ namespace proofstone {
 struct Step {
   std::string symbol;   ///< "D30"
   std::string meaning;  ///< "required stone size, 30 % smaller by mass"
-  std::string formula;  ///< "Sf·Cs·Cv·CT·d·[(γw/(γs−γw))^½·V/√(K1·g·d)]^2.5"; empty for a given value
+  std::string
+      formula;  ///< "Sf·Cs·Cv·CT·d·[(γw/(γs−γw))^½·V/√(K1·g·d)]^2.5"; empty for a given value
   Measure value;
   LengthUse length_use = LengthUse::ground;
-  std::string source;   ///< where the formula or the value comes from; may be empty for arithmetic
+  std::string source;  ///< where the formula or the value comes from; may be empty for arithmetic
 };
 
 /// The working of one result, in the order it was done.

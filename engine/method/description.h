@@ -48,8 +48,8 @@ struct InputDescription {
 };
 
 struct OutputDescription {
-  std::string key;      ///< "d30"
-  std::string symbol;   ///< "D30"
+  std::string key;     ///< "d30"
+  std::string symbol;  ///< "D30"
   std::string meaning;
   QuantityKind kind = QuantityKind::dimensionless;
   Unit unit = unit::number;

@@ -398,12 +398,15 @@ std::string exact_text(Measure measure, const Unit& unit) {
   const double below = std::nextafter(near, -HUGE_VAL);
   const double above = std::nextafter(near, HUGE_VAL);
   // Multiplying back, which is what a reader does, may miss by the last bit; a neighbour usually
-  // hits. One product is rounded alike everywhere, so the exact comparison is safe.
+  // hits. Where several hit, the shortest is what somebody wrote: 7.3 and not 7.299999999999999.
+  // One product is rounded alike everywhere, so the exact comparison is safe.
+  std::string shortest;
   for (const double value : {near, below, above}) {
-    if (value * unit.si_factor == measure.si) {
-      return with_unit(fmt::format("{}", value), unit.symbol);
-    }
+    if (value * unit.si_factor != measure.si) continue;
+    auto text = fmt::format("{}", value);
+    if (shortest.empty() || text.size() < shortest.size()) shortest = std::move(text);
   }
+  if (!shortest.empty()) return with_unit(std::move(shortest), unit.symbol);
   // Some doubles are no multiple of the factor; the SI unit, whose factor is one, always serves.
   for (const auto& entry : unit_spellings()) {
     if (entry.unit.kind == measure.kind && entry.unit.si_factor == 1) {
