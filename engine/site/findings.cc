@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "engine/site/version.h"
@@ -37,28 +38,17 @@ json about_json(const About& about) {
 
 json margin_json(const Margin& margin) {
   json into = {{"value", margin.value}};
-  std::string text = margin_text(margin.value);
   if (margin.low) into["low"] = *margin.low;
   if (margin.high) into["high"] = *margin.high;
-  if (margin.low && margin.high) {
-    text += fmt::format(" ({} to {})", margin_text(*margin.low), margin_text(*margin.high));
-  } else if (margin.low) {
-    text += fmt::format(" (at least {})", margin_text(*margin.low));
-  } else if (margin.high) {
-    text += fmt::format(" (at most {})", margin_text(*margin.high));
-  }
-  into["text"] = text;
+  into["text"] = margin_text(margin);
   return into;
 }
 
 json limits_json(const Finding& finding) {
   json list = json::array();
   for (const auto& limit : finding.limits) {
-    bool kept = true;
-    for (const auto& broken : finding.limits_not_kept) {
-      if (broken.sentence == limit.sentence) kept = false;
-    }
-    list.push_back({{"sentence", limit.sentence}, {"source", limit.source}, {"kept", kept}});
+    list.push_back(
+        {{"sentence", limit.sentence}, {"source", limit.source}, {"kept", finding.keeps(limit)}});
   }
   return list;
 }
@@ -101,16 +91,42 @@ json finding_json(const Finding& finding, UnitSystem units) {
 
 std::string_view topic_name(Topic topic) {
   switch (topic) {
-    case Topic::document: return "document";
-    case Topic::water: return "water";
-    case Topic::rock_size: return "rock size";
-    case Topic::rock_class: return "class";
-    case Topic::layer: return "layer";
-    case Topic::gradation: return "gradation";
-    case Topic::rock_in_zone: return "rock in the zone";
-    case Topic::remedy: return "remedy";
+    case Topic::document:
+      return "document";
+    case Topic::water:
+      return "water";
+    case Topic::rock_size:
+      return "rock size";
+    case Topic::rock_class:
+      return "class";
+    case Topic::layer:
+      return "layer";
+    case Topic::gradation:
+      return "gradation";
+    case Topic::rock_in_zone:
+      return "rock in the zone";
+    case Topic::remedy:
+      return "remedy";
   }
   return "document";
+}
+
+std::string margin_text(const Margin& margin) {
+  std::string text = margin_text(margin.value);
+  if (margin.low && margin.high) {
+    text += fmt::format(" ({} to {})", margin_text(*margin.low), margin_text(*margin.high));
+  } else if (margin.low) {
+    text += fmt::format(" (at least {})", margin_text(*margin.low));
+  } else if (margin.high) {
+    text += fmt::format(" (at most {})", margin_text(*margin.high));
+  }
+  return text;
+}
+
+bool Finding::keeps(const LimitDescription& limit) const {
+  return std::none_of(
+      limits_not_kept.begin(), limits_not_kept.end(),
+      [&limit](const LimitDescription& broken) { return broken.sentence == limit.sentence; });
 }
 
 const Finding* Findings::find(std::string_view id) const {
@@ -121,15 +137,15 @@ const Finding* Findings::find(std::string_view id) const {
 }
 
 json findings_json(const Findings& findings) {
-  json into = {{"proofstone", "findings"},
-               {"format", 1},
-               {"engine", engine_version},
-               {"units", findings.units == UnitSystem::si ? "si" : "us"},
-               {"site", {{"name", findings.site_name}, {"revision", findings.revision}}},
-               {"headline",
-                {{"outcome", outcome_phrase(findings.headline_outcome)},
-                 {"sentence", findings.headline}}},
-               {"cautions", findings.cautions}};
+  json into = {
+      {"proofstone", "findings"},
+      {"format", 1},
+      {"engine", engine_version},
+      {"units", findings.units == UnitSystem::si ? "si" : "us"},
+      {"site", {{"name", findings.site_name}, {"revision", findings.revision}}},
+      {"headline",
+       {{"outcome", outcome_phrase(findings.headline_outcome)}, {"sentence", findings.headline}}},
+      {"cautions", findings.cautions}};
   into["findings"] = json::array();
   for (const auto& finding : findings.findings) {
     into["findings"].push_back(finding_json(finding, findings.units));

@@ -33,6 +33,9 @@ struct Margin {
   std::optional<double> high;
 };
 
+/// "1.08 (1.02 to 1.15)", with the limits that are known.
+std::string margin_text(const Margin& margin);
+
 /// A value a finding states.
 struct StatedValue {
   std::string key;
@@ -61,6 +64,9 @@ struct Finding {
   std::vector<LimitDescription> limits;
   std::vector<Source> sources;
   std::vector<std::string> cautions;
+
+  /// Whether a published limit of this finding is kept.
+  bool keeps(const LimitDescription& limit) const;
 };
 
 /// Everything `assess` says about a site.

@@ -30,7 +30,7 @@ struct GradationPicture {
   };
   std::vector<Look> looks;  ///< the single looks behind it
   struct Required {
-    std::string label;  ///< "USACE bank and bed: D30"
+    std::string label;  ///< "USACE bank and bed equation, Outer bank"
     double percent = 50;
     Length size;
     Outcome outcome = Outcome::not_yet_known;

@@ -1,0 +1,264 @@
+#include "report/html_report.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <vector>
+
+#include "engine/site/version.h"
+#include "engine/site/wording.h"
+#include "report/gradation_picture.h"
+#include "report/html_style.h"
+#include "report/markup.h"
+#include "report/outcome_mark.h"
+#include "report/section_picture.h"
+#include "report/stones_picture.h"
+
+namespace proofstone {
+
+namespace {
+
+constexpr double wide_picture = 900;
+constexpr double narrow_picture = 358;
+
+constexpr Outcome reading_order[] = {Outcome::falls_short, Outcome::not_yet_known,
+                                     Outcome::ask_the_designer, Outcome::meets};
+
+std::string with_capital(std::string text) {
+  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
+    text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  }
+  return text;
+}
+
+/// An id of the document as words: "outer-bank" is "outer bank".
+std::string readable(std::string id) {
+  std::replace(id.begin(), id.end(), '-', ' ');
+  return id;
+}
+
+std::string paragraph(std::string_view css_class, std::string_view text) {
+  if (text.empty()) return {};
+  return fmt::format("<p class=\"{}\">{}</p>\n", css_class, escaped(text));
+}
+
+std::string list_of(const std::vector<std::string>& lines) {
+  std::string html = "<ul>\n";
+  for (const auto& line : lines) html += fmt::format("<li>{}</li>\n", escaped(line));
+  return html + "</ul>\n";
+}
+
+std::string outcome_html(Outcome outcome, double mark_size) {
+  const std::string phrase(outcome_phrase(outcome));
+  std::string css_class = phrase;
+  std::replace(css_class.begin(), css_class.end(), ' ', '-');
+  return fmt::format("<span class=\"outcome {}\">{}<span>{}</span></span>", css_class,
+                     outcome_mark_svg(outcome, mark_size), with_capital(phrase));
+}
+
+/// What a finding stands under: its zone, or its lot, or the site.
+std::string heading_of(const Finding& finding) {
+  if (!finding.about.zone.empty()) return "Zone: " + readable(finding.about.zone);
+  if (!finding.about.lot.empty()) return "Lot: " + readable(finding.about.lot);
+  return "The site";
+}
+
+struct FindingGroup {
+  std::string heading;
+  std::vector<const Finding*> findings;
+};
+
+/// In the order in which the engine first speaks of them.
+std::vector<FindingGroup> groups_of(const Findings& findings) {
+  std::vector<FindingGroup> groups;
+  for (const auto& finding : findings.findings) {
+    const auto heading = heading_of(finding);
+    auto group = std::find_if(groups.begin(), groups.end(),
+                              [&](const FindingGroup& known) { return known.heading == heading; });
+    if (group == groups.end()) group = groups.insert(groups.end(), {heading, {}});
+    group->findings.push_back(&finding);
+  }
+  return groups;
+}
+
+std::string anchor_of(const Finding& finding) { return "finding-" + id_from(finding.id); }
+
+std::string counts_text(const Findings& findings) {
+  std::vector<std::string> parts;
+  for (const Outcome outcome : reading_order) {
+    const auto number = std::count_if(findings.findings.begin(), findings.findings.end(),
+                                      [&](const Finding& f) { return f.outcome == outcome; });
+    if (number > 0) parts.push_back(fmt::format("{} {}", number, outcome_phrase(outcome)));
+  }
+  return parts.empty() ? "none" : listed(parts);
+}
+
+std::string opening(const Findings& findings) {
+  std::string html = "<header>\n<p class=\"kind\">Rock protection: findings</p>\n";
+  html += fmt::format("<h1>{}</h1>\n",
+                      escaped(findings.site_name.empty() ? "Unnamed site" : findings.site_name));
+  html += "<div class=\"headline\">\n" + outcome_html(findings.headline_outcome, 30) + "\n";
+  html += paragraph("sentence", findings.headline) + "</div>\n";
+  html += fmt::format(
+      "<dl class=\"facts\">\n<dt>Findings</dt><dd>{}</dd>\n<dt>Document</dt><dd>revision {}</dd>\n"
+      "<dt>Units</dt><dd>{}</dd>\n<dt>Computed by</dt><dd>Proofstone {}</dd>\n</dl>\n</header>\n",
+      counts_text(findings), escaped(findings.revision),
+      findings.units == UnitSystem::si ? "SI" : "US customary", engine_version);
+  return html;
+}
+
+std::string cautions_section(const Findings& findings) {
+  if (findings.cautions.empty()) return {};
+  return "<section>\n<h2>Cautions</h2>\n<div class=\"cautions\">\n" + list_of(findings.cautions) +
+         "</div>\n</section>\n";
+}
+
+std::string overview(const std::vector<FindingGroup>& groups) {
+  if (groups.empty()) return {};
+  std::string html =
+      "<section>\n<h2>At a glance</h2>\n<table role=\"table\">\n<thead><tr><th>Finding</th>"
+      "<th>Outcome</th><th>Margin</th><th>Confidence</th></tr></thead>\n<tbody>\n";
+  for (const auto& group : groups) {
+    for (const auto* finding : group.findings) {
+      html += fmt::format(
+          "<tr role=\"row\"><td role=\"cell\"><a href=\"#{}\">{}</a><br><span class=\"meaning\">{}"
+          "</span></td><td role=\"cell\">{}</td><td role=\"cell\" data-name=\"Margin\">{}</td>"
+          "<td role=\"cell\" data-name=\"Confidence\">{}</td></tr>\n",
+          anchor_of(*finding), escaped(finding->title), escaped(group.heading),
+          outcome_html(finding->outcome, 20),
+          finding->margin ? escaped(margin_text(*finding->margin)) : "",
+          finding->confidence ? escaped(confidence_text(*finding->confidence)) : "");
+    }
+  }
+  return html + "</tbody>\n</table>\n</section>\n";
+}
+
+template <class Picture>
+std::string figure(const Picture& picture, UnitSystem units) {
+  return fmt::format(
+      "<figure>\n<figcaption>{}</figcaption>\n<div class=\"wide\">{}</div>\n"
+      "<div class=\"narrow\">{}</div>\n{}</figure>\n",
+      escaped(picture.title), draw(picture, units, wide_picture),
+      draw(picture, units, narrow_picture), paragraph("words", picture.description));
+}
+
+std::string pictures(const Findings& findings) {
+  std::string html;
+  for (const auto& p : findings.gradation_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.section_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.stones_pictures) html += figure(p, findings.units);
+  return html.empty() ? html : "<section>\n<h2>Pictures</h2>\n" + html + "</section>\n";
+}
+
+std::string steps_table(const Steps& steps, UnitSystem units) {
+  std::string html =
+      "<h4>Working</h4>\n<table role=\"table\">\n<thead><tr><th>Symbol</th><th>Formula</th>"
+      "<th>Value</th><th>Source</th></tr></thead>\n<tbody>\n";
+  for (const auto& step : steps.lines()) {
+    html += fmt::format(
+        "<tr role=\"row\"><td role=\"cell\"><span class=\"symbol\">{}</span> <span "
+        "class=\"meaning\">{}</span></td><td role=\"cell\" class=\"formula\">{}</td><td "
+        "role=\"cell\" class=\"value\">{}</td><td role=\"cell\" class=\"source\">{}</td></tr>\n",
+        escaped(step.symbol), escaped(step.meaning), escaped(step.formula),
+        escaped(display(step.value, units, step.length_use).text), escaped(step.source));
+  }
+  return html + "</tbody>\n</table>\n";
+}
+
+std::string values_table(const std::vector<StatedValue>& values, UnitSystem units) {
+  std::string html =
+      "<h4>Values</h4>\n<table role=\"table\">\n<thead><tr><th>Symbol</th><th>Value</th></tr>"
+      "</thead>\n<tbody>\n";
+  for (const auto& value : values) {
+    html += fmt::format(
+        "<tr role=\"row\"><td role=\"cell\"><span class=\"symbol\">{}</span> <span "
+        "class=\"meaning\">{}</span></td><td role=\"cell\" class=\"value\">{}</td></tr>\n",
+        escaped(value.symbol), escaped(value.meaning),
+        escaped(display(value.value, units, value.length_use).text));
+  }
+  return html + "</tbody>\n</table>\n";
+}
+
+std::string limits_list(const Finding& finding) {
+  std::string html = "<h4>Limits of the published method</h4>\n<ul>\n";
+  for (const auto& limit : finding.limits) {
+    const bool kept = finding.keeps(limit);
+    html += fmt::format("<li class=\"{}\">{}: {} <span class=\"source\">{}</span></li>\n",
+                        kept ? "kept" : "not-kept", kept ? "Kept" : "Not kept",
+                        escaped(limit.sentence), escaped(limit.source));
+  }
+  return html + "</ul>\n";
+}
+
+std::string unfolding(const Finding& finding, UnitSystem units) {
+  std::string html;
+  if (!finding.values.empty()) html += values_table(finding.values, units);
+  if (!finding.steps.lines().empty()) html += steps_table(finding.steps, units);
+  if (!finding.reasons.empty()) html += "<h4>Reasons</h4>\n" + list_of(finding.reasons);
+  if (!finding.limits.empty()) html += limits_list(finding);
+  if (!finding.sources.empty()) {
+    std::vector<std::string> lines;
+    for (const auto& source : finding.sources) lines.push_back(source.sentence());
+    html += "<h4>Sources</h4>\n" + list_of(lines);
+  }
+  if (!finding.cautions.empty()) html += "<h4>Cautions</h4>\n" + list_of(finding.cautions);
+  if (html.empty()) return html;
+  return "<details>\n<summary>Working, sources and limits</summary>\n" + html + "</details>\n";
+}
+
+std::string article(const Finding& finding, UnitSystem units) {
+  std::string html = fmt::format(
+      "<article id=\"{}\">\n<p class=\"kind\">{}</p>\n<h3>{}</h3>\n", anchor_of(finding),
+      escaped(with_capital(std::string(topic_name(finding.topic)))), escaped(finding.title));
+  html += outcome_html(finding.outcome, 24);
+  if (finding.governs) html += " <span class=\"governs\">· governs</span>";
+  html += "\n" + paragraph("sentence", finding.sentence);
+  std::string measures;
+  if (finding.margin) {
+    measures += fmt::format("<span>Margin <b>{}</b></span>", escaped(margin_text(*finding.margin)));
+  }
+  if (finding.confidence) {
+    measures += fmt::format("<span>Confidence <b>{}</b></span>",
+                            escaped(confidence_text(*finding.confidence)));
+  }
+  if (!measures.empty()) html += fmt::format("<div class=\"measures\">{}</div>\n", measures);
+  if (!finding.next.empty()) {
+    html += fmt::format("<p class=\"next\"><b>Next:</b> {}</p>\n", escaped(finding.next));
+  }
+  return html + unfolding(finding, units) + "</article>\n";
+}
+
+constexpr std::string_view signatures = R"html(<section>
+<h2>Review</h2>
+<p>These findings support, and never replace, the judgement of the licensed engineer responsible and local criteria.
+A margin is what is there over what is needed; 1.00 just holds. A confidence is how strongly the evidence shows that
+what is asked for holds.</p>
+<div class="signatures">
+<div>Prepared by</div><div>Date</div>
+<div>Reviewed by the licensed engineer responsible; licence no.</div><div>Date</div>
+</div>
+</section>
+)html";
+
+}  // namespace
+
+std::string html_report(const Findings& findings) {
+  const auto groups = groups_of(findings);
+  std::string html =
+      "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+      "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+      "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
+      "style-src 'unsafe-inline'\">\n";
+  html += fmt::format("<title>{}: findings</title>\n<style>\n{}</style>\n</head>\n<body>\n",
+                      escaped(findings.site_name), html_style());
+  html += opening(findings) + overview(groups) + pictures(findings) + "<main>\n";
+  for (const auto& group : groups) {
+    html += fmt::format("<section>\n<h2>{}</h2>\n", escaped(group.heading));
+    for (const auto* finding : group.findings) html += article(*finding, findings.units);
+    html += "</section>\n";
+  }
+  html += "</main>\n" + cautions_section(findings);
+  return html + std::string(signatures) + "</body>\n</html>\n";
+}
+
+}  // namespace proofstone
