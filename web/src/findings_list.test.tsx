@@ -81,7 +81,7 @@ it('shows margin with its limits and confidence as the engine words them', async
 });
 
 it('filters by outcome and back', async () => {
-  expect(chip('falls short')?.getAttribute('aria-label')).toBe('falls short: 1 finding');
+  expect(chip('falls short')?.textContent).toBe('falls short 1 finding');
   await act(() => chip('falls short')?.click());
   expect(cards().length).toBe(1);
   expect(chip('falls short')?.getAttribute('aria-pressed')).toBe('true');

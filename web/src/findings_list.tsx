@@ -34,16 +34,10 @@ interface ChipProps {
 
 function Chip({ name, number, outcome, pressed, onPress }: ChipProps) {
   return (
-    <button
-      type="button"
-      class="chip"
-      aria-pressed={pressed}
-      aria-label={words.chip(name, number)}
-      onClick={onPress}
-    >
+    <button type="button" class="chip" aria-pressed={pressed} onClick={onPress}>
       {outcome && <OutcomeMark outcome={outcome} size={20} />}
-      <span>{name}</span>
-      <span class="number">{number}</span>
+      <span class="name">{name}</span> <span class="number">{number}</span>{' '}
+      <span class="for-readers">{words.counted(number)}</span>
     </button>
   );
 }

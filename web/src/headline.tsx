@@ -1,16 +1,21 @@
 /** What the whole site comes to, in one phrase and one sentence. */
 import type { Findings } from './findings';
+import { useHeadingFocus } from './heading_focus';
 import { OpenSite } from './open_site';
 import { OutcomeMark } from './outcome_mark';
+import { askedByUser } from './site_assessment';
 import type { SiteFiles } from './site_files';
 import { strings } from './strings';
 
 export function Headline({ findings, site }: { findings: Findings; site: SiteFiles }) {
   const { outcome, sentence } = findings.headline;
+  const heading = useHeadingFocus(askedByUser.value);
   return (
     <section class="headline" data-outcome={outcome} aria-labelledby="site-name">
       <div class="name">
-        <h1 id="site-name">{findings.site.name}</h1>
+        <h1 id="site-name" ref={heading} tabIndex={-1}>
+          {findings.site.name}
+        </h1>
         <p class="origin">
           {site.origin === 'example' ? strings.headline.example : strings.headline.device}
           {findings.site.revision && ` · ${strings.headline.revision(findings.site.revision)}`}

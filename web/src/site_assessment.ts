@@ -72,8 +72,11 @@ async function assess(asked: NonNullable<typeof question.value>): Promise<void> 
   });
 }
 
+/** The user has asked for what is shown; false while it is what the page came up with itself. */
+export const askedByUser = signal(false);
+
 /** Shows a site that was read, or what is wrong with its files. */
-export function openSite(reading: SiteReading): void {
+function show(reading: SiteReading): void {
   batch(() => {
     if ('site' in reading) {
       view.value = { state: 'opening' };
@@ -86,12 +89,19 @@ export function openSite(reading: SiteReading): void {
   });
 }
 
+/** Opens what the user picked. */
+export function openSite(reading: SiteReading): void {
+  askedByUser.value = true;
+  show(reading);
+}
+
 export async function openExample(example: ExampleEntry): Promise<void> {
   openSite(await readExample(example));
 }
 
 /** Asks again after a failure. */
 export function tryAgain(): void {
+  askedByUser.value = true;
   view.value = { state: 'opening' };
   if (site.value) attempt.value += 1;
   else void openFirstExample();
@@ -101,7 +111,7 @@ async function openFirstExample(): Promise<void> {
   try {
     examples.value = await listExamples();
     const [first] = examples.value;
-    if (first) await openExample(first);
+    if (first) show(await readExample(first));
   } catch (error) {
     view.value = { state: 'failed', failure: new EngineFailure('not loaded', String(error)) };
   }

@@ -54,7 +54,7 @@ const english = {
     heading: 'Findings',
     show: 'Show findings by outcome',
     all: 'All',
-    chip: (name: string, number: number) => `${name}: ${count(number, 'finding', 'findings')}`,
+    counted: (number: number) => (number === 1 ? 'finding' : 'findings'),
     none: 'The engine has nothing to say about this site yet.',
     zone: (id: string) => `zone ${id}`,
     lot: (id: string) => `lot ${id}`,
@@ -113,7 +113,7 @@ const english = {
       problem(
         'no-site-document',
         '',
-        `There is no site document among the ${count(number, 'file', 'files')}.`,
+        `There is no site document in what you chose (${count(number, 'file', 'files')}).`,
         'a file site.json, or exactly one other file that ends in .json',
       ),
     severalDocuments: (paths: string[]) =>

@@ -1,0 +1,29 @@
+// Drives the built screens in Debian's Chromium. Run `npm run build` first; `npm run test:browser`.
+import { after } from 'node:test';
+import { failureTests } from './failure_tests.mjs';
+import { findingTests } from './finding_tests.mjs';
+import { measures } from './measures.mjs';
+import { offlineTests } from './offline_tests.mjs';
+import { screenTests } from './screen_tests.mjs';
+import { siteFileTests } from './site_file_tests.mjs';
+import { startWorld } from './world.mjs';
+
+let world;
+try {
+  world = await startWorld();
+} catch (error) {
+  console.error(`The browser tests cannot start: ${error.message}`);
+  process.exit(1);
+}
+console.log(`Screens from ${world.server.name}; findings compared with ${world.expected.by}.`);
+after(async () => {
+  await world.browser.close();
+  await world.server.stop();
+});
+
+screenTests(world);
+findingTests(world);
+siteFileTests(world);
+offlineTests(world);
+failureTests(world);
+measures(world);

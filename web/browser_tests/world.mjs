@@ -1,0 +1,147 @@
+// What every browser test needs: the built screens served, a browser, the example and what the
+// engine finds for it outside the browser.
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { mkdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { chromium } from 'playwright-core';
+import { expectedFindings } from './expected_findings.mjs';
+import { serveNative } from './native_server.mjs';
+import { serveStatic } from './static_server.mjs';
+
+const here = (path) => fileURLToPath(new URL(path, import.meta.url));
+
+const dist = here('../dist');
+const examples = here('../../examples');
+const nativeBuild = process.env.PROOFSTONE_NATIVE_BUILD ?? here('../../build/native');
+const screenshots = here('../../build/web_screens');
+
+const chromiumFlags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** What takes longer has failed; a busy machine is slow. */
+const patienceMs = 20_000;
+
+/** The two sizes the screens are made for. */
+export const postures = {
+  phone: {
+    viewport: { width: 390, height: 844 },
+    isMobile: true,
+    hasTouch: true,
+    deviceScaleFactor: 2,
+  },
+  desk: { viewport: { width: 1440, height: 900 } },
+};
+
+function need(file, how) {
+  if (!existsSync(file)) throw new Error(`${file} is missing: ${how}`);
+}
+
+export async function startWorld() {
+  need(join(dist, 'index.html'), 'run npm run build in web first.');
+  need(join(dist, 'engine/engine.wasm'), 'build the engine, then run npm run build in web.');
+  await mkdir(screenshots, { recursive: true });
+
+  const [example] = JSON.parse(readFileSync(join(dist, 'examples/index.json'), 'utf8'));
+  const site = join(examples, example.folder);
+  const worker = readdirSync(join(dist, 'assets')).find((name) => name.startsWith('engine_worker'));
+  const browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    args: chromiumFlags,
+  });
+  const startServer = async () =>
+    (await serveNative(join(nativeBuild, 'proofstone-server'), dist, examples)) ??
+    (await serveStatic(dist));
+
+  return {
+    browser,
+    dist,
+    site,
+    server: await startServer(),
+    startServer,
+    screenshot: (name) => join(screenshots, `${name}.png`),
+    expected: expectedFindings({
+      program: join(nativeBuild, 'proofstone'),
+      engineFolder: join(dist, 'engine'),
+      site,
+      files: example.files,
+    }),
+    /** The example as the request interface takes it. */
+    example: async () => {
+      const read = (name) => readFile(join(site, name), 'utf8');
+      const files = example.files.filter((name) => name.endsWith('.csv'));
+      return {
+        document: await read('site.json'),
+        files: await Promise.all(files.map(async (name) => ({ name, text: await read(name) }))),
+      };
+    },
+    workerPath: `assets/${worker}`,
+  };
+}
+
+/** A page of a fresh profile. What the page complains of is gathered in `page.complaints`. */
+export async function newPage(world, options = {}) {
+  const context = await world.browser.newContext({ acceptDownloads: true, ...options });
+  context.setDefaultTimeout(patienceMs);
+  const page = await context.newPage();
+  page.complaints = [];
+  page.on('pageerror', (error) => page.complaints.push(String(error)));
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) page.complaints.push(message.text());
+  });
+  return page;
+}
+
+/** Opens the application and waits for its verdict. */
+export async function openApplication(world, options = {}, hash = '', server = world.server) {
+  const page = await newPage(world, options);
+  await page.goto(server.address + hash);
+  await page.waitForSelector('#verdict');
+  await page.waitForSelector('.drawing svg');
+  return page;
+}
+
+/** The findings as the page saves them. */
+export async function savedFindings(page) {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the findings' }).click(),
+  ]);
+  return JSON.parse(await readFile(await download.path(), 'utf8'));
+}
+
+/** Asks the engine in a worker of the page; returns the answer and the milliseconds it took. */
+export function askEngine(page, world, request, times = 1) {
+  return page.evaluate(
+    async ([workerPath, text, repeat]) => {
+      const worker = new Worker(workerPath, { type: 'module' });
+      const engine = new URL('engine/engine.js', document.baseURI).href;
+      const ask = (id) =>
+        new Promise((settle, fail) => {
+          worker.onerror = (event) => fail(new Error(event.message));
+          worker.onmessage = ({ data }) =>
+            'answer' in data
+              ? settle(data.answer)
+              : fail(new Error(`${data.failure} ${data.detail}`));
+          worker.postMessage({ id, engine, request: text });
+        });
+      let answer = await ask(0);
+      const milliseconds = [];
+      for (let id = 1; id <= repeat; id += 1) {
+        const start = performance.now();
+        answer = await ask(id);
+        milliseconds.push(performance.now() - start);
+      }
+      worker.terminate();
+      return { answer: JSON.parse(answer), milliseconds };
+    },
+    [world.workerPath, JSON.stringify(request), times],
+  );
+}
