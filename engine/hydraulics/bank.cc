@@ -41,8 +41,8 @@ std::vector<GroundPoint> ground_from_toe(const Section& section, BankSide side, 
                                          Length toe_elevation) {
   std::vector<GroundPoint> ground{{0, 0}};
   const auto add = [&](const SectionPoint& point) {
-    const double out = side == BankSide::left ? (toe - point.station).meters()
-                                              : (point.station - toe).meters();
+    const double out =
+        side == BankSide::left ? (toe - point.station).meters() : (point.station - toe).meters();
     const double height = (point.elevation - toe_elevation).meters();
     if (out < 0) return;
     if (out > 0) {
@@ -128,9 +128,7 @@ void explain(const BankGeometry& bank, Length water_level, Steps& steps) {
 
 }  // namespace
 
-std::string_view bank_side_name(BankSide side) {
-  return side == BankSide::left ? "left" : "right";
-}
+std::string_view bank_side_name(BankSide side) { return side == BankSide::left ? "left" : "right"; }
 
 Expected<BankGeometry> bank_geometry(const Section& section, BankSide side,
                                      std::optional<Length> toe_station,
@@ -153,8 +151,7 @@ Expected<BankGeometry> bank_geometry(const Section& section, BankSide side,
     return problem("dry", "The toe of the bank stands above the water at this discharge.",
                    "toe_station", "a toe below the water level");
   }
-  const std::vector<GroundPoint> ground =
-      ground_from_toe(section, side, toe, bank.toe_elevation);
+  const std::vector<GroundPoint> ground = ground_from_toe(section, side, toe, bank.toe_elevation);
   std::size_t piece = 0;
   const auto water_line = reaches(ground, depth, piece);
   if (!water_line) {
@@ -165,8 +162,8 @@ Expected<BankGeometry> bank_geometry(const Section& section, BankSide side,
   }
   GroundPoint top = *water_line;
   if (top_station) {
-    const double out = side == BankSide::left ? (toe - *top_station).meters()
-                                              : (*top_station - toe).meters();
+    const double out =
+        side == BankSide::left ? (toe - *top_station).meters() : (*top_station - toe).meters();
     if (!(out >= 0) || *top_station < section.left_end() || *top_station > section.right_end()) {
       return problem("top-on-wrong-side",
                      "The top of the zone does not lie on the bank's side of the toe.",

@@ -17,7 +17,7 @@ std::string_view bank_side_name(BankSide side);
 struct BankGeometry {
   Length toe_station;
   Length toe_elevation;
-  Length top_station;    ///< the top of the zone, or the water line where that stands lower
+  Length top_station;  ///< the top of the zone, or the water line where that stands lower
   Length top_elevation;
   Angle angle;           ///< from horizontal, of the straight line from toe to top
   Angle steepest_angle;  ///< of the steepest piece of ground between toe and top

@@ -29,8 +29,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   }
   Result result;
   result.horton = whole_roughness(*section, inputs.water_level, CompositeRoughness::horton);
-  result.pavlovskii =
-      whole_roughness(*section, inputs.water_level, CompositeRoughness::pavlovskii);
+  result.pavlovskii = whole_roughness(*section, inputs.water_level, CompositeRoughness::pavlovskii);
   result.lotter = whole_roughness(*section, inputs.water_level, CompositeRoughness::lotter);
 
   const WetGeometry wet = section->wet(inputs.water_level);
@@ -65,8 +64,8 @@ TypedMethod<Inputs, Result> build() {
                   AllowedRange::any());
   method.output({"horton", "n_H", "composite roughness after Horton"}, &Result::horton,
                 unit::number);
-  method.output({"pavlovskii", "n_P", "composite roughness after Pavlovskii"},
-                &Result::pavlovskii, unit::number);
+  method.output({"pavlovskii", "n_P", "composite roughness after Pavlovskii"}, &Result::pavlovskii,
+                unit::number);
   method.output({"lotter", "n_L", "composite roughness after Lotter"}, &Result::lotter,
                 unit::number);
   return method;

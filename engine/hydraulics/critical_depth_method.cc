@@ -38,8 +38,7 @@ void explain(const std::vector<SectionFlow>& flows, Steps& steps) {
 Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   const auto section = section_of(inputs);
   if (!section) return section.problems();
-  const auto flows =
-      critical_flows(*section, inputs.divisions, inputs.discharge, inputs.composite);
+  const auto flows = critical_flows(*section, inputs.divisions, inputs.discharge, inputs.composite);
   if (!flows) return flows.problems();
   steps.given("Q", "discharge", measure(inputs.discharge));
   explain(*flows, steps);
@@ -56,8 +55,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   result.velocity = flow.mean_velocity();
   result.froude_number = flow.froude_number;
   result.levels_found = Dimensionless::number(static_cast<double>(flows->size()));
-  result.shallowest_depth =
-      std::min_element(flows->begin(), flows->end(), by_depth)->wet.deepest;
+  result.shallowest_depth = std::min_element(flows->begin(), flows->end(), by_depth)->wet.deepest;
   result.deepest_depth = std::max_element(flows->begin(), flows->end(), by_depth)->wet.deepest;
   return result;
 }
@@ -88,8 +86,7 @@ TypedMethod<Inputs, Result> build() {
   method.output({"water_level", "w", "water level there"}, &Result::water_level, unit::foot);
   method.output({"area", "A", "wet area there"}, &Result::area, unit::square_foot);
   method.output({"top_width", "T", "top width there"}, &Result::top_width, unit::foot);
-  method.output({"velocity", "V", "mean velocity there"}, &Result::velocity,
-                unit::foot_per_second);
+  method.output({"velocity", "V", "mean velocity there"}, &Result::velocity, unit::foot_per_second);
   method.output({"froude_number", "Fr", "Froude number there, with α"}, &Result::froude_number,
                 unit::number);
   method.output({"levels_found", "", "how many critical depths there are"}, &Result::levels_found,

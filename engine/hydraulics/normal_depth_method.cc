@@ -38,8 +38,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   result.velocity = flow->mean_velocity();
   result.froude_number = flow->froude_number;
   result.energy_coefficient = flow->energy_coefficient;
-  result.levels_found =
-      Dimensionless::number(1 + static_cast<double>(flow->further_levels.size()));
+  result.levels_found = Dimensionless::number(1 + static_cast<double>(flow->further_levels.size()));
   return result;
 }
 
@@ -51,10 +50,9 @@ TypedMethod<Inputs, Result> build() {
       "The water level at which a discharge runs uniformly down a slope, by Manning's equation "
       "and conveyance, with the velocity, top width and Froude number there.";
   about.group = MethodGroup::water;
-  about.sources = {
-      {"Chow, Open-Channel Hydraulics (1959)", "chs. 5 and 6", SourceStanding::memory},
-      {"USACE WES Streambank Handbook (1997), App. A", "Example 2, Table A.2 (reproduced)",
-       SourceStanding::published}};
+  about.sources = {{"Chow, Open-Channel Hydraulics (1959)", "chs. 5 and 6", SourceStanding::memory},
+                   {"USACE WES Streambank Handbook (1997), App. A",
+                    "Example 2, Table A.2 (reproduced)", SourceStanding::published}};
   about.cautions = {
       "Uniform flow is an assumption: near bridges, drops, bends and tributaries the level comes "
       "from a profile calculation.",
@@ -79,8 +77,8 @@ TypedMethod<Inputs, Result> build() {
                 unit::number);
   method.output({"energy_coefficient", "α", "energy coefficient"}, &Result::energy_coefficient,
                 unit::number);
-  method.output({"levels_found", "", "how many levels carry the discharge"},
-                &Result::levels_found, unit::number);
+  method.output({"levels_found", "", "how many levels carry the discharge"}, &Result::levels_found,
+                unit::number);
   method.limit({"Slope below about 10 %: steeper, depth must be measured square to the bed",
                 "common practice"},
                [](const Inputs& in) { return in.slope.ratio() < 0.10; });

@@ -46,9 +46,9 @@ void check_point(const std::vector<SectionPoint>& points, std::size_t i, Problem
   if (i == 0) return;
   const SectionPoint& before = points[i - 1];
   if (point.station < before.station) {
-    problems.push_back(problem_at(
-        "stations-fall", "The station is smaller than the one before it.", i, "station",
-        "stations from left to right, looking downstream, that never fall"));
+    problems.push_back(
+        problem_at("stations-fall", "The station is smaller than the one before it.", i, "station",
+                   "stations from left to right, looking downstream, that never fall"));
   } else if (point.station == before.station) {
     if (point.elevation == before.elevation) {
       problems.push_back(problem_at("repeated-point", "The point repeats the one before it.", i,
@@ -68,8 +68,7 @@ Problem whole_section(std::string code, std::string what, std::string allowed) {
 
 Expected<Section> Section::make(std::vector<SectionPoint> points) {
   if (points.size() < fewest_points) {
-    return whole_section("too-few-points",
-                         fmt::format("The section has {} points.", points.size()),
+    return whole_section("too-few-points", fmt::format("The section has {} points.", points.size()),
                          "at least 3 points");
   }
   if (points.size() > most_points) {
@@ -84,32 +83,30 @@ Expected<Section> Section::make(std::vector<SectionPoint> points) {
   Section section(std::move(points));
   const double width = (section.right_end() - section.left_end()).meters();
   if (width > greatest_width_m) {
-    return whole_section("section-width", fmt::format("The section is {} m wide.",
-                                                      significant(width, 4)),
+    return whole_section("section-width",
+                         fmt::format("The section is {} m wide.", significant(width, 4)),
                          "at most 100 km; check the stations and their units");
   }
   const double height = (section.highest() - section.lowest()).meters();
   if (height > greatest_height_m) {
-    return whole_section("section-height", fmt::format("The section is {} m high.",
-                                                       significant(height, 4)),
+    return whole_section("section-height",
+                         fmt::format("The section is {} m high.", significant(height, 4)),
                          "at most 10 km; check the elevations and their units");
   }
   return section;
 }
 
 Length Section::lowest() const {
-  return std::min_element(points_.begin(), points_.end(),
-                          [](const SectionPoint& a, const SectionPoint& b) {
-                            return a.elevation < b.elevation;
-                          })
+  return std::min_element(
+             points_.begin(), points_.end(),
+             [](const SectionPoint& a, const SectionPoint& b) { return a.elevation < b.elevation; })
       ->elevation;
 }
 
 Length Section::highest() const {
-  return std::max_element(points_.begin(), points_.end(),
-                          [](const SectionPoint& a, const SectionPoint& b) {
-                            return a.elevation < b.elevation;
-                          })
+  return std::max_element(
+             points_.begin(), points_.end(),
+             [](const SectionPoint& a, const SectionPoint& b) { return a.elevation < b.elevation; })
       ->elevation;
 }
 
@@ -120,9 +117,9 @@ Length Section::lower_end() const {
 Length Section::ground_at(Length station) const {
   if (station < left_end()) return points_.front().elevation;
   if (station > right_end()) return points_.back().elevation;
-  const auto next = std::lower_bound(
-      points_.begin(), points_.end(), station,
-      [](const SectionPoint& p, Length wanted) { return p.station < wanted; });
+  const auto next =
+      std::lower_bound(points_.begin(), points_.end(), station,
+                       [](const SectionPoint& p, Length wanted) { return p.station < wanted; });
   if (!(station < next->station)) {
     const auto after = next + 1;
     const bool wall = after != points_.end() && !(station < after->station);

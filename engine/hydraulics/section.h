@@ -17,12 +17,12 @@ struct SectionPoint {
 /// Geometry of the wet part of a section at one water level.
 struct WetGeometry {
   Area area;
-  Length wetted_perimeter;       ///< ground only, never the water between parts
-  Length top_width;              ///< without dry islands
-  double first_moment_si = 0;    ///< ∫ of depth²/2 across the section, m³; for specific force
-  double perimeter_growth = 0;   ///< d(wetted perimeter)/d(water level), m/m; for critical depth
-  Length deepest;                ///< greatest depth
-  bool end_wall_added = false;   ///< the water stands above an end point, a wall was added there
+  Length wetted_perimeter;      ///< ground only, never the water between parts
+  Length top_width;             ///< without dry islands
+  double first_moment_si = 0;   ///< ∫ of depth²/2 across the section, m³; for specific force
+  double perimeter_growth = 0;  ///< d(wetted perimeter)/d(water level), m/m; for critical depth
+  Length deepest;               ///< greatest depth
+  bool end_wall_added = false;  ///< the water stands above an end point, a wall was added there
   /// Stretches of water apart from one another. Above 1, low ground behind higher ground is taken
   /// to carry water; whether it is connected must be looked at.
   int wet_stretches = 0;

@@ -84,10 +84,8 @@ class PartSums {
             5.0 / 3.0 * width_ / area_ - 2.0 / 3.0 * weighted_.growth / weighted_.sum;
         break;
       case CompositeRoughness::pavlovskii:
-        part.conveyance =
-            conveyance_of(area_, perimeter_, std::sqrt(weighted_.sum / perimeter_));
-        part.conveyance_growth = 5.0 / 3.0 * width_ / area_ -
-                                 perimeter_growth_ / perimeter_ / 6.0 -
+        part.conveyance = conveyance_of(area_, perimeter_, std::sqrt(weighted_.sum / perimeter_));
+        part.conveyance_growth = 5.0 / 3.0 * width_ / area_ - perimeter_growth_ / perimeter_ / 6.0 -
                                  weighted_.growth / weighted_.sum / 2.0;
         break;
       case CompositeRoughness::lotter:
@@ -177,8 +175,7 @@ class DividedSection {
       cubes += cube;
       cubes_growth += cube * (3 * p.conveyance_growth - 2 * p.width / p.area);
     }
-    const double alpha =
-        cubes * area * area / (conveyance * conveyance * conveyance);
+    const double alpha = cubes * area * area / (conveyance * conveyance * conveyance);
     const double alpha_growth =
         alpha * (cubes_growth / cubes + 2 * width / area - 3 * conveyance_growth / conveyance);
     const double velocity = discharge / area;
@@ -204,9 +201,9 @@ std::vector<double> scan_levels(const Section& section, double ceiling) {
   }
   breaks.push_back(ceiling);
   std::sort(breaks.begin(), breaks.end());
-  breaks.erase(std::unique(breaks.begin(), breaks.end(),
-                           [](double a, double b) { return b - a < 1e-9; }),
-               breaks.end());
+  breaks.erase(
+      std::unique(breaks.begin(), breaks.end(), [](double a, double b) { return b - a < 1e-9; }),
+      breaks.end());
   if (breaks.size() < 2) return {};
   // Thousands of survey points stand closer than the scan needs; keep an even selection.
   const std::size_t stride = 1 + (breaks.size() - 2) / most_intervals;
@@ -346,9 +343,9 @@ SectionFlow carrying(SectionFlow flow, Discharge discharge) {
     }
   }
   const double hydraulic_depth = flow.wet.area.si() / flow.wet.top_width.si();
-  flow.froude_number = Dimensionless::number(
-      flow.mean_velocity().meters_per_second() /
-      std::sqrt(g * hydraulic_depth / flow.energy_coefficient.number()));
+  flow.froude_number =
+      Dimensionless::number(flow.mean_velocity().meters_per_second() /
+                            std::sqrt(g * hydraulic_depth / flow.energy_coefficient.number()));
   return flow;
 }
 
@@ -366,19 +363,18 @@ Expected<SectionFlow> normal_flow(const Section& section, const std::vector<Leng
 
   const DividedSection divided(section, divisions, composite);
   const double wanted = discharge.si() / std::sqrt(slope.ratio());
-  const auto levels = turning_levels(
-      section, [&](double level) { return divided.conveyance(level) >= wanted; });
+  const auto levels =
+      turning_levels(section, [&](double level) { return divided.conveyance(level) >= wanted; });
   if (levels.empty()) {
-    const double holds = divided.conveyance(section.lower_end().meters()) *
-                         std::sqrt(slope.ratio());
-    return overtopped(section, discharge,
-                      fmt::format("at this slope it carries {}",
-                                  in_both_systems(measure(
-                                      Discharge::cubic_meters_per_second(holds)))));
+    const double holds =
+        divided.conveyance(section.lower_end().meters()) * std::sqrt(slope.ratio());
+    return overtopped(
+        section, discharge,
+        fmt::format("at this slope it carries {}",
+                    in_both_systems(measure(Discharge::cubic_meters_per_second(holds)))));
   }
-  SectionFlow flow =
-      carrying(flow_at_level(section, divisions, Length::meters(levels.front()), composite),
-               discharge);
+  SectionFlow flow = carrying(
+      flow_at_level(section, divisions, Length::meters(levels.front()), composite), discharge);
   for (std::size_t i = 1; i < levels.size(); ++i) {
     flow.further_levels.push_back(Length::meters(levels[i]));
   }
@@ -403,16 +399,15 @@ Expected<std::vector<SectionFlow>> critical_flows(const Section& section,
   if (!problems.empty()) return problems;
 
   const DividedSection divided(section, divisions, composite);
-  const auto levels = turning_levels(section, [&](double level) {
-    return divided.energy_growth(level, discharge.si()) >= 0;
-  });
+  const auto levels = turning_levels(
+      section, [&](double level) { return divided.energy_growth(level, discharge.si()) >= 0; });
   if (levels.empty()) {
     return overtopped(section, discharge, "its specific energy is still falling at every level");
   }
   std::vector<SectionFlow> flows;
   for (const double level : levels) {
-    flows.push_back(carrying(
-        flow_at_level(section, divisions, Length::meters(level), composite), discharge));
+    flows.push_back(
+        carrying(flow_at_level(section, divisions, Length::meters(level), composite), discharge));
   }
   std::stable_sort(flows.begin(), flows.end(), [](const SectionFlow& a, const SectionFlow& b) {
     return a.specific_energy() < b.specific_energy();

@@ -34,9 +34,9 @@ struct SectionFlow {
   /// conveyance falls for a while as water spreads over a berm. Rising branches only.
   std::vector<Length> further_levels;
 
-  Velocity mean_velocity() const;      ///< Q/A; 0 when dry
-  Length hydraulic_radius() const;     ///< A/P; 0 when dry
-  Length specific_energy() const;      ///< greatest depth + α·V²/2g
+  Velocity mean_velocity() const;   ///< Q/A; 0 when dry
+  Length hydraulic_radius() const;  ///< A/P; 0 when dry
+  Length specific_energy() const;   ///< greatest depth + α·V²/2g
 };
 
 /// How roughness inside one part is put together (Chow 1959 eqs. 6-17 to 6-19 [memory]).

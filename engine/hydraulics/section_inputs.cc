@@ -8,10 +8,10 @@ Expected<Section> section_of(const SectionInputs& inputs) {
   const std::size_t count = inputs.stations.size();
   Problems problems;
   if (inputs.elevations.size() != count) {
-    problems.push_back({"lists-differ",
-                        fmt::format("There are {} stations but {} elevations.", count,
-                                    inputs.elevations.size()),
-                        "", "/elevations", "one elevation for each station"});
+    problems.push_back(
+        {"lists-differ",
+         fmt::format("There are {} stations but {} elevations.", count, inputs.elevations.size()),
+         "", "/elevations", "one elevation for each station"});
   }
   const bool one_for_all = inputs.roughness.size() == 1;
   if (!one_for_all && inputs.roughness.size() != count) {

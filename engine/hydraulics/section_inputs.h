@@ -29,10 +29,9 @@ void describe_ground(TypedMethod<Inputs, Result>& method) {
                        static_cast<Lengths>(&Inputs::stations), unit::foot, AllowedRange::any());
   method.required_list({"elevations", "z", "elevations of the same points"},
                        static_cast<Lengths>(&Inputs::elevations), unit::foot, AllowedRange::any());
-  method.required_list({"roughness", "n",
-                        "Manning's n from each point to the next; one value stands for all"},
-                       static_cast<Numbers>(&Inputs::roughness), unit::number,
-                       AllowedRange::between(0.005, 0.5));
+  method.required_list(
+      {"roughness", "n", "Manning's n from each point to the next; one value stands for all"},
+      static_cast<Numbers>(&Inputs::roughness), unit::number, AllowedRange::between(0.005, 0.5));
 }
 
 /// Describes how the section is divided and how roughness inside a part is put together.

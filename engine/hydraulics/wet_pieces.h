@@ -80,9 +80,9 @@ void visit_wet_pieces(const Section& section, Length left, Length right, Length 
   };
 
   if (left <= section.left_end()) add_end_wall(points.front(), points.front().roughness);
-  auto point = std::lower_bound(
-      points.begin(), points.end(), left,
-      [](const SectionPoint& p, Length station) { return p.station < station; });
+  auto point =
+      std::lower_bound(points.begin(), points.end(), left,
+                       [](const SectionPoint& p, Length station) { return p.station < station; });
   if (point != points.begin()) --point;
   for (; point + 1 < points.end() && point->station <= right; ++point) {
     const double x1 = point->station.meters();

@@ -37,10 +37,9 @@ struct CheckCase {
 };
 
 const OutputDescription* find_output(const MethodDescription& about, const std::string& key) {
-  const auto found = std::find_if(about.outputs.begin(), about.outputs.end(),
-                                  [&](const OutputDescription& output) {
-                                    return output.key == key;
-                                  });
+  const auto found =
+      std::find_if(about.outputs.begin(), about.outputs.end(),
+                   [&](const OutputDescription& output) { return output.key == key; });
   return found == about.outputs.end() ? nullptr : &*found;
 }
 
@@ -66,8 +65,7 @@ void read_tolerance(FieldReader& reader, Expectation& expectation, Problems& pro
   }
   if (absolute) {
     const std::string text = reader.required_text("within");
-    const auto within =
-        read_text(reader, "within", text, expectation.output->kind, problems);
+    const auto within = read_text(reader, "within", text, expectation.output->kind, problems);
     expectation.tolerance_si = within ? within->si : 0;
     expectation.tolerance_text = text;
   } else {
@@ -95,9 +93,8 @@ std::vector<Expectation> read_expectations(const json& object, const std::string
     Expectation expectation;
     expectation.output = find_output(about, key);
     if (expectation.output == nullptr) {
-      problems.push_back({"unknown-output",
-                          fmt::format("The method has no output \"{}\".", key), "",
-                          reader.pointer(), "an output key of the method"});
+      problems.push_back({"unknown-output", fmt::format("The method has no output \"{}\".", key),
+                          "", reader.pointer(), "an output key of the method"});
       continue;
     }
     expectation.value_text = reader.required_text("value");
@@ -157,11 +154,10 @@ std::string in_unit(const Measure& measure, const Unit& unit) {
 
 CheckOutcome compare(const std::string& method, const CheckCase& check,
                      const Expectation& expectation, const Expected<Evaluation>& evaluation) {
-  CheckOutcome outcome{method, check.id, expectation.output->key, false, expectation.value.si, 0,
-                       {}};
-  const auto expected =
-      fmt::format("{}: expected {} ± {}", outcome.output, expectation.value_text,
-                  expectation.tolerance_text);
+  CheckOutcome outcome{method, check.id, expectation.output->key, false, expectation.value.si,
+                       0,      {}};
+  const auto expected = fmt::format("{}: expected {} ± {}", outcome.output, expectation.value_text,
+                                    expectation.tolerance_text);
   if (!evaluation) {
     outcome.sentence = expected + ", but: " + evaluation.problems().front().sentence();
     return outcome;
@@ -183,10 +179,9 @@ CheckOutcome compare_problem(const std::string& method, const CheckCase& check,
     return outcome;
   }
   const auto& problems = evaluation.problems();
-  const auto found =
-      std::find_if(problems.begin(), problems.end(), [&](const Problem& problem) {
-        return problem.code == check.expected_problem;
-      });
+  const auto found = std::find_if(problems.begin(), problems.end(), [&](const Problem& problem) {
+    return problem.code == check.expected_problem;
+  });
   outcome.passed = found != problems.end();
   outcome.sentence = fmt::format("{}; the engine says: {}", expected,
                                  (outcome.passed ? *found : problems.front()).sentence());
@@ -216,8 +211,8 @@ Expected<std::vector<CheckOutcome>> run_check_table(std::string_view json_text) 
   reader.finish();
   const Method* method = find_method(method_id);
   if (method == nullptr) {
-    problems.push_back({"unknown-method", fmt::format("No method is called \"{}\".", method_id),
-                        "", "/method", "the id of a method"});
+    problems.push_back({"unknown-method", fmt::format("No method is called \"{}\".", method_id), "",
+                        "/method", "the id of a method"});
   } else if (list == nullptr || list->empty()) {
     problems.push_back({"no-cases", "The table has no cases.", "", "/cases", "at least one case"});
   }
@@ -229,8 +224,8 @@ Expected<std::vector<CheckOutcome>> run_check_table(std::string_view json_text) 
     const auto pointer = fmt::format("/cases/{}", i);
     cases.push_back(read_case((*list)[i], pointer, method->description(), problems));
     if (!ids.insert(cases.back().id).second) {
-      problems.push_back({"repeated-id", "Two cases have this id.", "", pointer + "/id",
-                          "each id once"});
+      problems.push_back(
+          {"repeated-id", "Two cases have this id.", "", pointer + "/id", "each id once"});
     }
   }
   if (!problems.empty()) return problems;

@@ -21,8 +21,8 @@ struct CheckOutcome {
 
 /// Reads a table of published check cases and evaluates each of them by its method.
 ///
-/// A table is `{"method": id, "cases": [...]}`. A case has "id", "about", "source" (document, place,
-/// standing), "inputs" as the method reads them, an optional "remark", and one of
+/// A table is `{"method": id, "cases": [...]}`. A case has "id", "about", "source" (document,
+/// place, standing), "inputs" as the method reads them, an optional "remark", and one of
 ///  - "expect": for each output key {"value": text, "within": text} (the difference allowed, as a
 ///    quantity of the same kind) or {"value": text, "relative": number};
 ///  - "expect_problem": the code of a Problem that must be among those returned.

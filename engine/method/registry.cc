@@ -35,18 +35,10 @@ const std::vector<const Method*>& all_methods() {
   static const std::vector<const Method*> methods = [] {
     std::vector<const Method*> all(sizing_methods().begin(), sizing_methods().end());
     const std::vector<const Method*> others{
-        &layer_thickness_method(),
-        &normal_depth_method(),
-        &critical_depth_method(),
-        &section_conveyance_method(),
-        &composite_roughness_method(),
-        &stone_mass_method(),
-        &count_to_mass_method(),
-        &weighed_sample_method(),
-        &percent_limits_method(),
-        &percentile_limits_method(),
-        &rank_limits_method(),
-        &same_rock_method(),
+        &layer_thickness_method(),    &normal_depth_method(),        &critical_depth_method(),
+        &section_conveyance_method(), &composite_roughness_method(), &stone_mass_method(),
+        &count_to_mass_method(),      &weighed_sample_method(),      &percent_limits_method(),
+        &percentile_limits_method(),  &rank_limits_method(),         &same_rock_method(),
     };
     all.insert(all.end(), others.begin(), others.end());
     return all;

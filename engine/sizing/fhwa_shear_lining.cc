@@ -43,12 +43,11 @@ std::optional<double> steep_factor(const SteepTrial& trial) {
   const double tan_phi = std::tan(trial.phi);
   const double sf = trial.shields.safety_factor;
   // τs = K1·γ·d·S over F*·(γs−γ)·D50; the unit weight of water falls out.
-  const double eta = trial.k1 * trial.d_s /
-                     (trial.shields.f_star * (trial.specific_gravity - 1) * trial.d50);
+  const double eta =
+      trial.k1 * trial.d_s / (trial.shields.f_star * (trial.specific_gravity - 1) * trial.d50);
   const double beta =
       std::atan2(std::cos(alpha), 2 * std::sin(theta) / (eta * tan_phi) + std::sin(alpha));
-  const double resisting =
-      2 * (std::cos(theta) * tan_phi - sf * std::sin(theta) * std::cos(beta));
+  const double resisting = 2 * (std::cos(theta) * tan_phi - sf * std::sin(theta) * std::cos(beta));
   if (!(resisting > 0)) return std::nullopt;
   return trial.k1 * (1 + std::sin(alpha + beta)) * tan_phi / resisting;
 }
@@ -61,12 +60,12 @@ using Inputs = FhwaShearLiningInputs;
 using Result = FhwaShearLiningResult;
 using Described = TypedSizingMethod<Inputs, Result>;
 
-constexpr double water_unit_weight = 62.4;      // lb/ft³
+constexpr double water_unit_weight = 62.4;        // lb/ft³
 constexpr double kinematic_viscosity = 1.217e-5;  // ft²/s, about 60 °F
 constexpr double g = standard_gravity.feet_per_second_squared();
 constexpr double mild_up_to = 0.05;
 constexpr double steep_from = 0.10;
-constexpr double steep_side_z = 3;  // sides steeper than 3H:1V need rock of their own
+constexpr double steep_side_z = 3;        // sides steeper than 3H:1V need rock of their own
 constexpr double smallest_trial = 0.001;  // ft
 constexpr double largest_trial = 30;      // ft
 constexpr double trial_step = 1.01;
@@ -174,8 +173,9 @@ Expected<double> bend(const Inputs& in, Steps& steps) {
   steps.given("Rc", "centreline radius of the bend", measure(*in.bend_radius));
   steps.given(by_top ? "T" : "B", by_top ? "top width" : "bottom width", measure(*width));
   const double kb = hec15::bend_factor(*in.bend_radius / *width);
-  steps.computed("Kb", by_top ? "bend factor on shear, by Rc/T"
-                              : "bend factor on shear, by Rc/B as HEC-22 enters the curve",
+  steps.computed("Kb",
+                 by_top ? "bend factor on shear, by Rc/T"
+                        : "bend factor on shear, by Rc/B as HEC-22 enters the curve",
                  "2.38 − 0.206·r + 0.0073·r², 2.00 where r ≤ 2, 1.05 where r ≥ 10", measure(kb),
                  hec15_mark);
   return kb;
@@ -230,8 +230,9 @@ Expected<Length> find_size(const char* symbol, const char* meaning, const char* 
   const Length size = Length::feet(*found);
   steps.computed_rock(symbol, meaning, formula, size, hec15_rock);
   if (const auto again = failing_again_above(*found, required)) {
-    steps.computed_rock(symbol, "caution: rock of this larger size is again too small for what is "
-                                "asked at it",
+    steps.computed_rock(symbol,
+                        "caution: rock of this larger size is again too small for what is "
+                        "asked at it",
                         "", Length::feet(*again), hec15_rock);
   }
   return size;
@@ -252,14 +253,13 @@ void look_at(const Place& place, Length size, Result& result, Steps& steps) {
   result.particle_reynolds = Dimensionless::number(reynolds);
   result.shields = Dimensionless::number(at.f_star);
   result.safety_factor = Dimensionless::number(at.safety_factor);
-  steps.computed("Re", "particle Reynolds number at this size", "√(g·d·S)·D50/ν, ν = 1.217e-5 ft²/s",
-                 measure(reynolds), hec15_rock);
+  steps.computed("Re", "particle Reynolds number at this size",
+                 "√(g·d·S)·D50/ν, ν = 1.217e-5 ft²/s", measure(reynolds), hec15_rock);
   steps.computed("F*", "Shields parameter", "0.047 to 0.15 as Re goes from 4e4 to 2e5",
                  measure(at.f_star), hec15_rock);
   steps.computed("SF", "safety factor", "1.0 to 1.5 as Re goes from 4e4 to 2e5",
                  measure(at.safety_factor), hec15_rock);
-  const double permissible =
-      at.f_star * (place.specific_gravity - 1) * water_unit_weight * d50;
+  const double permissible = at.f_star * (place.specific_gravity - 1) * water_unit_weight * d50;
   result.shear_permissible = Stress::pounds_per_square_foot(permissible);
   steps.computed("τp", "permissible shear at this size", "F*·(γs−γ)·D50",
                  measure(result.shear_permissible), hec15_rock);
@@ -268,8 +268,9 @@ void look_at(const Place& place, Length size, Result& result, Steps& steps) {
     delta = steep_factor_at(place, d50);
     // Where no balance exists the requirement is without bound; a finding can carry no infinity.
     if (!std::isfinite(delta)) delta = 0;
-    steps.computed("Δ", delta > 0 ? "steep-slope factor, K1 within it"
-                                  : "steep-slope factor: at this size the moments cannot balance",
+    steps.computed("Δ",
+                   delta > 0 ? "steep-slope factor, K1 within it"
+                             : "steep-slope factor: at this size the moments cannot balance",
                    "K1·(1+sin(α+β))·tanφ/[2·(cosθ·tanφ − SF·sinθ·cosβ)]", measure(delta),
                    "FHWA HEC-15 3rd ed. (2005) eq. 6.11 and App. D (from memory; confirm)");
   }
@@ -281,8 +282,7 @@ void shear(const Place& place, Result& result, Steps& steps) {
   result.shear_bottom = Stress::pounds_per_square_foot(tau);
   result.shear_side = Stress::pounds_per_square_foot(place.k1 * tau);
   steps.computed("τb", "greatest shear on the bottom", "Kb·γ·d·S, γ = 62.4 lb/ft³",
-                 measure(result.shear_bottom),
-                 "FHWA HEC-22 3rd ed. (2009) sec. 5; HEC-15 eq. 3.1");
+                 measure(result.shear_bottom), "FHWA HEC-22 3rd ed. (2009) sec. 5; HEC-15 eq. 3.1");
   if (place.on_bank()) {
     steps.computed("τs", "greatest shear on the side", "K1·τb", measure(result.shear_side),
                    hec15_mark);
@@ -359,8 +359,7 @@ void describe_inputs(Described& method) {
   method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock"},
                    &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
   method.optional({"trial_size", "D50", "a size to try"}, &Inputs::trial_size, unit::foot,
-                  AllowedRange::positive_to(30), "the size found for this place",
-                  LengthUse::rock);
+                  AllowedRange::positive_to(30), "the size found for this place", LengthUse::rock);
 }
 
 void describe_outputs(Described& method) {
@@ -370,8 +369,7 @@ void describe_outputs(Described& method) {
                 unit::pound_per_square_foot);
   method.output({"shear_permissible", "τp", "permissible shear at the size tried"},
                 &Result::shear_permissible, unit::pound_per_square_foot);
-  method.output({"bend_factor", "Kb", "bend factor on shear"}, &Result::bend_factor,
-                unit::number);
+  method.output({"bend_factor", "Kb", "bend factor on shear"}, &Result::bend_factor, unit::number);
   method.output({"side_shear", "K1", "side shear over bottom shear"}, &Result::side_shear,
                 unit::number);
   method.output({"side_stability", "K2", "stability on the side over that on the bottom"},
@@ -380,10 +378,11 @@ void describe_outputs(Described& method) {
                 &Result::particle_reynolds, unit::number);
   method.output({"shields", "F*", "Shields parameter at the size tried"}, &Result::shields,
                 unit::number);
-  method.output({"safety_factor", "SF", "safety factor at the size tried"},
-                &Result::safety_factor, unit::number);
-  method.output({"steep_factor", "Δ", "steep-slope factor at the size tried; 0 where no balance "
-                                      "exists"},
+  method.output({"safety_factor", "SF", "safety factor at the size tried"}, &Result::safety_factor,
+                unit::number);
+  method.output({"steep_factor", "Δ",
+                 "steep-slope factor at the size tried; 0 where no balance "
+                 "exists"},
                 &Result::steep_factor, unit::number);
   method.output({"required_at_trial", "D50", "size asked for at the size tried"},
                 &Result::required_at_trial, unit::foot, LengthUse::rock);
@@ -391,18 +390,16 @@ void describe_outputs(Described& method) {
                 LengthUse::rock);
   method.output({"d50_side", "D50", "size for the side"}, &Result::d50_side, unit::foot,
                 LengthUse::rock);
-  method.output({"d50", "D50", "size for this place"}, &Result::d50, unit::foot,
-                LengthUse::rock);
+  method.output({"d50", "D50", "size for this place"}, &Result::d50, unit::foot, LengthUse::rock);
 }
 
 void describe_limits(Described& method) {
-  method.limit({"Rock from 15 to 550 mm (0.6 to 22 in)", "FHWA HEC-15 3rd ed. ch. 6"},
-               [](const Inputs& in) {
-                 Steps unread;
-                 const auto result = fhwa_shear_lining(in, unread);
-                 return result && result->d50.millimeters() >= 15 &&
-                        result->d50.millimeters() <= 550;
-               });
+  method.limit(
+      {"Rock from 15 to 550 mm (0.6 to 22 in)", "FHWA HEC-15 3rd ed. ch. 6"}, [](const Inputs& in) {
+        Steps unread;
+        const auto result = fhwa_shear_lining(in, unread);
+        return result && result->d50.millimeters() >= 15 && result->d50.millimeters() <= 550;
+      });
 }
 
 Described build() {
@@ -433,16 +430,16 @@ Expected<FhwaShearLiningResult> fhwa_shear_lining(const FhwaShearLiningInputs& i
   steps.given("SG", "specific gravity of the rock", measure(inputs.specific_gravity));
 
   // On a level bottom Δ is 1 and the steep form falls back to the mild one.
-  const auto for_bottom =
-      find_size("D50,bottom", "size for the bottom", "smallest D50 ≥ SF·Kb·d·S/[F*·(SG−1)]",
-                [&](double trial) { return bottom_required(bottom, trial); }, steps);
+  const auto for_bottom = find_size(
+      "D50,bottom", "size for the bottom", "smallest D50 ≥ SF·Kb·d·S/[F*·(SG−1)]",
+      [&](double trial) { return bottom_required(bottom, trial); }, steps);
   if (!for_bottom) return for_bottom.problems();
   result.d50_bottom = *for_bottom;
   result.d50_side = *for_bottom;
   if (place.on_bank()) {
-    const auto for_side =
-        find_size("D50,side", "size for the side", form_of(place),
-                  [&](double trial) { return required_here(place, trial); }, steps);
+    const auto for_side = find_size(
+        "D50,side", "size for the side", form_of(place),
+        [&](double trial) { return required_here(place, trial); }, steps);
     if (!for_side) return for_side.problems();
     result.d50_side = std::max(*for_side, *for_bottom);
   }

@@ -52,9 +52,10 @@ bool is_bank_within(const Inputs& in, double horizontal) {
 
 void explain_type(const Result& result, Steps& steps) {
   const auto type = front_range_type(result.type_parameter);
-  steps.computed("X", type ? "type parameter; by the printed limits the rock is type " + type->name
-                           : "type parameter; above 6.4 no letter type serves, other measures are "
-                             "needed",
+  steps.computed("X",
+                 type ? "type parameter; by the printed limits the rock is type " + type->name
+                      : "type parameter; above 6.4 no letter type serves, other measures are "
+                        "needed",
                  "V·S^0.17/(Ss−1)^0.66", measure(result.type_parameter), usdcm);
   if (type) {
     steps.given_rock("type " + type->name, "median size of that type", type->nominal_d50,
@@ -110,18 +111,16 @@ void describe_inputs(Described& method) {
                    &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
   method.optional({"bank_angle", "θ", "bank angle from horizontal"}, &Inputs::bank_angle,
                   unit::degree, AllowedRange::between(0, 90), "its limits are not watched");
-  method.optional({"froude_number", "Fr", "Froude number of the channel"},
-                  &Inputs::froude_number, unit::number, AllowedRange::between(0, 20),
-                  "its limit is not watched");
+  method.optional({"froude_number", "Fr", "Froude number of the channel"}, &Inputs::froude_number,
+                  unit::number, AllowedRange::between(0, 20), "its limit is not watched");
 }
 
 void describe_limits(Described& method) {
   method.limit({"Froude number below 0.8", usdcm}, [](const Inputs& in) {
     return !in.froude_number || in.froude_number->number() < 0.8;
   });
-  method.limit({"Specific gravity at least 2.5", usdcm}, [](const Inputs& in) {
-    return in.specific_gravity.number() > 2.5 - 1e-9;
-  });
+  method.limit({"Specific gravity at least 2.5", usdcm},
+               [](const Inputs& in) { return in.specific_gravity.number() > 2.5 - 1e-9; });
   method.limit({"Bank not steeper than 1V:2.5H", usdcm},
                [](const Inputs& in) { return is_bank_within(in, 2.5); });
   method.limit({"Bank of plain rock not steeper than 1V:3H; steeper only as an exception", usdcm},
@@ -145,8 +144,7 @@ Described build() {
                 &Result::design_velocity, unit::foot_per_second);
   method.output({"type_parameter", "X", "the parameter of the printed type limits"},
                 &Result::type_parameter, unit::number);
-  method.output({"d50", "d50", "required median size"}, &Result::d50, unit::foot,
-                LengthUse::rock);
+  method.output({"d50", "d50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
   describe_limits(method);
   return method;
 }
@@ -182,8 +180,8 @@ Expected<FrontRangeChannelResult> front_range_channel(const FrontRangeChannelInp
   result.type_parameter = Dimensionless::number(type_parameter(V, S, Ss));
   steps.given("S", "slope", measure(inputs.slope));
   steps.given("Ss", "specific gravity of the rock", measure(inputs.specific_gravity));
-  steps.computed_rock("d50", "required median size",
-                      "[V·S^0.17/(4.5·(Ss−1)^0.66)]² (ft, ft/s)", result.d50, usdcm);
+  steps.computed_rock("d50", "required median size", "[V·S^0.17/(4.5·(Ss−1)^0.66)]² (ft, ft/s)",
+                      result.d50, usdcm);
   explain_type(result, steps);
   return result;
 }

@@ -14,7 +14,7 @@ struct FrontRangeChannelInputs {
   std::optional<Length> bend_radius;  ///< centreline; absent where the rock is not outside a bend
   std::optional<Length> top_width;
   Dimensionless specific_gravity = Dimensionless::number(2.5);
-  std::optional<Angle> bank_angle;               ///< only to watch the limits
+  std::optional<Angle> bank_angle;             ///< only to watch the limits
   std::optional<Dimensionless> froude_number;  ///< only to watch the limit
 };
 
@@ -24,8 +24,8 @@ struct FrontRangeChannelResult {
   Length d50;
 };
 
-/// A letter type of rock by the printed limits of X: VL below 3.3, L below 4.0, M below 4.6, H below
-/// 5.6, VH up to 6.4; nothing above.
+/// A letter type of rock by the printed limits of X: VL below 3.3, L below 4.0, M below 4.6, H
+/// below 5.6, VH up to 6.4; nothing above.
 struct FrontRangeType {
   std::string name;
   Length nominal_d50;

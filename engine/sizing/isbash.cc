@@ -72,8 +72,7 @@ Described build() {
                 {{Turbulence::low, "low", "ordinary channel flow: C 1.20"},
                  {Turbulence::high, "high", "below stilling basins: C 0.86"}});
   method.output({"coefficient", "C", "Isbash coefficient"}, &Result::coefficient, unit::number);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot,
-                LengthUse::rock);
+  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
   method.output({"d50_low_turbulence", "D50", "with C 1.20"}, &Result::d50_low_turbulence,
                 unit::foot, LengthUse::rock);
   method.output({"d50_high_turbulence", "D50", "with C 0.86"}, &Result::d50_high_turbulence,
@@ -102,10 +101,11 @@ Expected<IsbashResult> isbash(const IsbashInputs& inputs, Steps& steps) {
   steps.given("γs/γw", "specific gravity of the rock", measure(inputs.specific_gravity));
   steps.given("C", low ? "coefficient for low turbulence" : "coefficient for high turbulence",
               measure(result.coefficient), sheet);
-  steps.computed_rock("D50", "required median size",
-                      "V_s²/[2g·C²·(γs−γw)/γw], g = 32.174 ft/s²", result.d50, sheet);
-  steps.computed_rock("D50", low ? "note, not used: in high turbulence (C 0.86)"
-                                 : "note, not used: in low turbulence (C 1.20)",
+  steps.computed_rock("D50", "required median size", "V_s²/[2g·C²·(γs−γw)/γw], g = 32.174 ft/s²",
+                      result.d50, sheet);
+  steps.computed_rock("D50",
+                      low ? "note, not used: in high turbulence (C 0.86)"
+                          : "note, not used: in low turbulence (C 1.20)",
                       "", low ? result.d50_high_turbulence : result.d50_low_turbulence, sheet);
   return result;
 }

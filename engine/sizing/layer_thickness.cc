@@ -29,7 +29,7 @@ struct Inputs {
 };
 
 struct Result {
-  Length general;      ///< by the general rule, before the under-water factor
+  Length general;  ///< by the general rule, before the under-water factor
   Length least;
   Length common_low;   ///< 1.75·D50; 0 while no D50 is known
   Length common_high;  ///< 2·D50
@@ -118,8 +118,9 @@ TypedMethod<Inputs, Result> build() {
   about.purpose = "Least thickness of a layer of rock, from the upper limits of its sizes.";
   about.group = MethodGroup::layer;
   about.sources = {
-      {"USACE EM 1110-2-1601 (1970)", "riprap gradation criteria, layer thickness (1): D100 and "
-                                      "1.5·D50",
+      {"USACE EM 1110-2-1601 (1970)",
+       "riprap gradation criteria, layer thickness (1): D100 and "
+       "1.5·D50",
        SourceStanding::published},
       {"USACE EM 1110-2-1601 (1994)", "para. 3-2h: 12 in, under water", SourceStanding::memory},
       {"FHWA HEC-23 Vol. 2 (2009)", "Design Guideline 4", SourceStanding::memory},
@@ -128,17 +129,14 @@ TypedMethod<Inputs, Result> build() {
       "Add 6 to 12 in, and larger stone with it, where heavy debris, ice or waves strike.",
       "Quarry-run rock in place of graded rock takes 1.5 to 2 times the thickness."};
   TypedMethod<Inputs, Result> method(about, &compute);
-  method.optional({"d50_upper", "D50", "median size, upper limit of the band"},
-                  &Inputs::d50_upper, unit::foot, AllowedRange::positive_to(30), "not known",
-                  LengthUse::rock);
+  method.optional({"d50_upper", "D50", "median size, upper limit of the band"}, &Inputs::d50_upper,
+                  unit::foot, AllowedRange::positive_to(30), "not known", LengthUse::rock);
   method.optional({"d100_upper", "D100", "largest stone, upper limit of the band"},
                   &Inputs::d100_upper, unit::foot, AllowedRange::positive_to(50), "not known",
                   LengthUse::rock);
-  method.optional({"d50_nominal", "D50", "median size the class is named by"},
-                  &Inputs::d50_nominal, unit::foot, AllowedRange::positive_to(30), "not known",
-                  LengthUse::rock);
-  method.optional({"stated_multiple", "k",
-                   "multiple of the nominal D50 in the class's own manual"},
+  method.optional({"d50_nominal", "D50", "median size the class is named by"}, &Inputs::d50_nominal,
+                  unit::foot, AllowedRange::positive_to(30), "not known", LengthUse::rock);
+  method.optional({"stated_multiple", "k", "multiple of the nominal D50 in the class's own manual"},
                   &Inputs::stated_multiple, unit::number, AllowedRange::between(1, 5),
                   "the general rule");
   method.choice({"placement", "", "where the rock is placed"}, &Inputs::placement,
@@ -147,10 +145,10 @@ TypedMethod<Inputs, Result> build() {
   method.output({"general", "t", "least thickness by the general rule, in the dry"},
                 &Result::general, unit::foot);
   method.output({"least", "t", "least layer thickness"}, &Result::least, unit::foot);
-  method.output({"common_low", "t", "usual thickness, from 1.75 median sizes"},
-                &Result::common_low, unit::foot);
-  method.output({"common_high", "t", "usual thickness, to 2 median sizes"},
-                &Result::common_high, unit::foot);
+  method.output({"common_low", "t", "usual thickness, from 1.75 median sizes"}, &Result::common_low,
+                unit::foot);
+  method.output({"common_high", "t", "usual thickness, to 2 median sizes"}, &Result::common_high,
+                unit::foot);
   return method;
 }
 

@@ -18,8 +18,9 @@ constexpr double g = standard_gravity.feet_per_second_squared();
 constexpr double steepest_bank_slope = 1 / 1.5;
 
 const char* const em = "USACE EM 1110-2-1601 (1994) (from memory; confirm)";
-const char* const em_equation = "USACE EM 1110-2-1601 (1994) eq. 3-3 (form from memory; it returns "
-                                "all four printed D30 of App. H)";
+const char* const em_equation =
+    "USACE EM 1110-2-1601 (1994) eq. 3-3 (form from memory; it returns "
+    "all four printed D30 of App. H)";
 
 bool is_bend(const Inputs& in) { return in.attack == WaterAttack::outside_of_bend; }
 
@@ -123,8 +124,7 @@ void note_side_slope(const char* meaning, const char* formula, std::optional<dou
 
 Expected<Dimensionless> side_slope(const Inputs& in, Steps& steps) {
   if (in.side_slope_factor_value) {
-    steps.given("K1", "side-slope factor", measure(*in.side_slope_factor_value),
-                "given directly");
+    steps.given("K1", "side-slope factor", measure(*in.side_slope_factor_value), "given directly");
     return *in.side_slope_factor_value;
   }
   const double theta = in.bank_angle.radians();
@@ -149,13 +149,14 @@ Expected<Dimensionless> side_slope(const Inputs& in, Steps& steps) {
   if (use_curve) {
     note_side_slope("note, not used: side-slope factor of the analytic form", analytic_formula,
                     analytic, analytic_source, steps);
-    note_side_slope("side-slope factor of the published curve", curve_formula, curve,
-                    curve_source, steps);
+    note_side_slope("side-slope factor of the published curve", curve_formula, curve, curve_source,
+                    steps);
   } else {
     steps.given("φ", "angle of repose of the rock", measure(in.angle_of_repose));
-    note_side_slope("note, not used: side-slope factor of the published curve, which alone "
-                    "returns the manual's own examples",
-                    curve_formula, curve, curve_source, steps);
+    note_side_slope(
+        "note, not used: side-slope factor of the published curve, which alone "
+        "returns the manual's own examples",
+        curve_formula, curve, curve_source, steps);
     note_side_slope("side-slope factor of the analytic form", analytic_formula, analytic,
                     analytic_source, steps);
   }
@@ -239,17 +240,15 @@ void describe_inputs(Described& method) {
                  {ChannelForm::trapezoidal, "trapezoidal", "trapezoidal channel"}});
   method.required({"average_velocity", "V_AVG",
                    "average velocity of the main channel, at the upstream end of a bend"},
-                  &Inputs::average_velocity, unit::foot_per_second,
-                  AllowedRange::positive_to(60));
+                  &Inputs::average_velocity, unit::foot_per_second, AllowedRange::positive_to(60));
   method.optional({"local_velocity", "V_SS",
                    "depth-averaged velocity at the rock, on a bank 20 % up the slope"},
                   &Inputs::local_velocity, unit::foot_per_second, AllowedRange::positive_to(60),
                   "from the average velocity");
   method.optional({"bend_radius", "R", "centreline radius of the bend"}, &Inputs::bend_radius,
                   unit::foot, AllowedRange::positive_to(1e6), "only needed outside of a bend");
-  method.optional({"top_width", "W", "water-surface width of the main channel"},
-                  &Inputs::top_width, unit::foot, AllowedRange::positive_to(1e5),
-                  "only needed outside of a bend");
+  method.optional({"top_width", "W", "water-surface width of the main channel"}, &Inputs::top_width,
+                  unit::foot, AllowedRange::positive_to(1e5), "only needed outside of a bend");
   method.required({"local_depth", "d",
                    "water depth at the rock; on a bank 20 % of the slope length up from the toe"},
                   &Inputs::local_depth, unit::foot, AllowedRange::positive_to(300));
@@ -266,8 +265,7 @@ void describe_inputs(Described& method) {
   method.defaulted({"thickness_coefficient", "CT",
                     "1 for a layer of least thickness; smaller for thicker layers, by Plate B-40"},
                    &Inputs::thickness_coefficient, unit::number, AllowedRange::positive_to(1));
-  method.choice({"side_slope_factor", "K1", "which side-slope factor"},
-                &Inputs::side_slope_factor,
+  method.choice({"side_slope_factor", "K1", "which side-slope factor"}, &Inputs::side_slope_factor,
                 {{SideSlopeFactor::published_curve, "published-curve",
                   "Plate B-39, which returns the manual's own examples"},
                  {SideSlopeFactor::analytic, "analytic",
@@ -284,42 +282,39 @@ void describe_inputs(Described& method) {
                    &Inputs::size_ratio, unit::number, AllowedRange::between(1, 20));
   method.optional({"channel_slope", "S", "slope of the channel"}, &Inputs::channel_slope,
                   unit::rise_per_run, AllowedRange::between(0, 1), "its limit is not watched");
-  method.optional({"froude_number", "Fr", "Froude number of the channel"},
-                  &Inputs::froude_number, unit::number, AllowedRange::between(0, 20),
-                  "its limit is not watched");
+  method.optional({"froude_number", "Fr", "Froude number of the channel"}, &Inputs::froude_number,
+                  unit::number, AllowedRange::between(0, 20), "its limit is not watched");
 }
 
 void describe_limits(Described& method) {
-  method.limit({"Channel slope below 2 %", "WES Streambank Handbook (1997) App. A, p. A-3"},
-               [](const Inputs& in) {
-                 return !in.channel_slope || in.channel_slope->ratio() < 0.02;
-               });
+  method.limit(
+      {"Channel slope below 2 %", "WES Streambank Handbook (1997) App. A, p. A-3"},
+      [](const Inputs& in) { return !in.channel_slope || in.channel_slope->ratio() < 0.02; });
   method.limit({"Bank not steeper than 1V:1.5H", "WES Streambank Handbook (1997) App. A"},
                [](const Inputs& in) {
                  return std::tan(in.bank_angle.radians()) < steepest_bank_slope + 1e-9;
                });
-  method.limit({"Tranquil flow (Froude number below 1)", "WES Streambank Handbook (1997) App. A"},
-               [](const Inputs& in) {
-                 return !in.froude_number || in.froude_number->number() < 1;
-               });
+  method.limit(
+      {"Tranquil flow (Froude number below 1)", "WES Streambank Handbook (1997) App. A"},
+      [](const Inputs& in) { return !in.froude_number || in.froude_number->number() < 1; });
   method.limit({"Safety factor at least 1.1", "EM 1110-2-1601 para. 3-7 (from memory)"},
                [](const Inputs& in) { return in.safety_factor.number() > 1.1 - 1e-9; });
-  method.limit({"D85/D15 of the rock from 1.7 to 5.2, as tested",
-                "EM 1110-2-1601 para. 3-7 (from memory)"},
-               [](const Inputs& in) {
-                 const double ratio = in.size_ratio.number();
-                 return ratio > 1.7 - 1e-9 && ratio < 5.2 + 1e-9;
-               });
+  method.limit(
+      {"D85/D15 of the rock from 1.7 to 5.2, as tested", "EM 1110-2-1601 para. 3-7 (from memory)"},
+      [](const Inputs& in) {
+        const double ratio = in.size_ratio.number();
+        return ratio > 1.7 - 1e-9 && ratio < 5.2 + 1e-9;
+      });
 }
 
 Described build() {
   Described method(describe(), &usace_bank_and_bed, &from_zone,
-                [](const Result& result) { return RequiredSize{30, result.d30}; });
+                   [](const Result& result) { return RequiredSize{30, result.d30}; });
   describe_inputs(method);
   method.output({"v_ss", "V_SS", "velocity that attacks the rock"}, &Result::v_ss,
                 unit::foot_per_second);
-  method.output({"cv", "Cv", "coefficient for the vertical distribution of velocity"},
-                &Result::cv, unit::number);
+  method.output({"cv", "Cv", "coefficient for the vertical distribution of velocity"}, &Result::cv,
+                unit::number);
   method.output({"k1", "K1", "side-slope factor"}, &Result::k1, unit::number);
   method.output({"d30", "D30", "required size, 30 % smaller by mass"}, &Result::d30, unit::foot,
                 LengthUse::rock);
@@ -353,9 +348,9 @@ Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& 
   const double V = result.v_ss.feet_per_second();
   const double K1 = result.k1.number();
 
-  const double D30 = Sf * Cs * Cv * CT * d *
-                     std::pow(std::sqrt(gamma_w / (gamma_s - gamma_w)) * V / std::sqrt(K1 * g * d),
-                              2.5);
+  const double D30 =
+      Sf * Cs * Cv * CT * d *
+      std::pow(std::sqrt(gamma_w / (gamma_s - gamma_w)) * V / std::sqrt(K1 * g * d), 2.5);
 
   steps.given("Sf", "safety factor", measure(inputs.safety_factor));
   steps.given("Cs", inputs.angularity == Angularity::angular ? "angular rock" : "rounded rock",

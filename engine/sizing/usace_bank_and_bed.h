@@ -53,9 +53,9 @@ struct UsaceBankAndBedInputs {
 };
 
 struct UsaceBankAndBedResult {
-  Velocity v_ss;      ///< the velocity that attacks the rock
-  Dimensionless cv;   ///< vertical velocity distribution coefficient
-  Dimensionless k1;   ///< side-slope factor
+  Velocity v_ss;     ///< the velocity that attacks the rock
+  Dimensionless cv;  ///< vertical velocity distribution coefficient
+  Dimensionless k1;  ///< side-slope factor
   Length d30;
   Length d50;
 };
