@@ -72,7 +72,7 @@ std::string what_blocks(const std::vector<BlendOption>& options, double percent,
   std::map<std::string, std::size_t> times;
   for (const auto& option : options) {
     for (const auto& wording : option.broken) ++times[wording];
-    if (!option.margin || *option.margin < 1) ++times[size_name];
+    if (!option.reaches_size()) ++times[size_name];
   }
   std::string always;
   for (const auto& [wording, count] : times) {
@@ -83,12 +83,12 @@ std::string what_blocks(const std::vector<BlendOption>& options, double percent,
   const auto nearest = std::min_element(
       options.begin(), options.end(), [](const BlendOption& a, const BlendOption& b) {
         const auto misses = [](const BlendOption& option) {
-          return option.broken.size() + (option.margin && *option.margin >= 1 ? 0 : 1);
+          return option.broken.size() + (option.reaches_size() ? 0 : 1);
         };
         return misses(a) < misses(b);
       });
   std::string missed = fmt::format("{}", fmt::join(nearest->broken, "; "));
-  if (!nearest->margin || *nearest->margin < 1) missed += (missed.empty() ? "" : "; ") + size_name;
+  if (!nearest->reaches_size()) missed += (missed.empty() ? "" : "; ") + size_name;
   return fmt::format("Each ratio misses something; {}:{}, the nearest, misses: {}.",
                      nearest->loads_of_this_rock, nearest->loads_of_other, missed);
 }

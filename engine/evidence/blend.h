@@ -28,7 +28,8 @@ struct BlendOption {
   bool keeps_band = true;           ///< by estimate; true without a band
   std::vector<std::string> broken;  ///< wordings of the band conditions it breaks
   std::optional<double> margin;     ///< size at the percent over the required one
-  bool holds() const { return keeps_band && margin && *margin >= 1; }
+  bool reaches_size() const { return margin.value_or(0) >= 1; }
+  bool holds() const { return keeps_band && reaches_size(); }
 };
 
 /// Every ratio of loads in lowest terms with at least one load of each and at most `most_loads` in

@@ -115,6 +115,7 @@ void say_effective_stones(MeasuredGradation& measured, StonePicking picking) {
 Expected<MeasuredGradation> gradation_from_bins(const std::vector<CountBin>& bins,
                                                 StonePicking picking, MidSize mid_size) {
   std::vector<SizeRange> ranges;
+  ranges.reserve(bins.size());
   for (const auto& bin : bins) ranges.push_back({bin.lower, bin.upper});
   auto order = order_of_ranges(std::move(ranges), "bin");
   if (!order) return order.problems();

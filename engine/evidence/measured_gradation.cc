@@ -28,6 +28,7 @@ double MeasuredGradation::effective_stones_at(Length size) const {
 
 Expected<MeasuredGradation> pooled(const std::vector<MeasuredGradation>& looks) {
   std::vector<BlendPart> parts;
+  parts.reserve(looks.size());
   for (const auto& look : looks) parts.push_back({look.curve, look.effective_stones});
   auto curve = weighted_curve(parts, "look");
   if (!curve) return curve.problems();

@@ -215,6 +215,7 @@ Expected<SameRock> same_rock(const std::vector<MeasuredGradation>& looks, double
   SameRock same;
   same.class_edges = class_edges(together->curve);
   std::vector<std::vector<double>> rows;
+  rows.reserve(looks.size());
   for (const auto& look : looks) rows.push_back(stones_between(look, same.class_edges));
   join_small_classes(rows, same.class_edges);
   if (same.class_edges.empty()) {

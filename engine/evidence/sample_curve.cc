@@ -18,22 +18,22 @@ bool same_reading(Length a, Length b) { return std::abs((a - b) / b) < 4 * step_
 
 void caution_ranges(MeasuredGradation& measured, const std::vector<SampleRange>& sample,
                     double total) {
-  for (std::size_t k = 0; k < sample.size(); ++k) {
-    const auto& range = sample[k].range;
-    const double percent = 100 * sample[k].stones.stones * sample[k].stones.weight / total;
-    if (!has_lower(range)) {
+  for (const auto& part : sample) {
+    const auto& range = part.range;
+    const Length lower = range.lower.value_or(Length{});
+    const double percent = 100 * part.stones.stones * part.stones.weight / total;
+    if (lower.si() <= 0) {
       if (percent > 0) {
         measured.cautions.push_back(fmt::format(
             "{:.1f} % by mass is smaller than {} and how small is not known: nothing is "
             "said below that size.",
             percent, size_in_both_systems(range.upper)));
       }
-    } else if (percent > wide_percent && range.upper / *range.lower > wide_ratio * 1.01) {
+    } else if (percent > wide_percent && range.upper / lower > wide_ratio * 1.01) {
       measured.cautions.push_back(fmt::format(
           "{:.0f} % lies in {}, which is wide ({} to {}): sizes within it are read off a "
           "straight line, not measured.",
-          percent, sample[k].name, size_in_both_systems(*range.lower),
-          size_in_both_systems(range.upper)));
+          percent, part.name, size_in_both_systems(lower), size_in_both_systems(range.upper)));
     }
   }
 }
@@ -54,8 +54,8 @@ Expected<MeasuredGradation> curve_of_ranges(const std::vector<SampleRange>& samp
 
   std::vector<GradationPoint> points;
   std::vector<double> at_points;
-  if (has_lower(sample.front().range)) {
-    points.push_back({*sample.front().range.lower, 0});
+  if (const Length lower = sample.front().range.lower.value_or(Length{}); lower.si() > 0) {
+    points.push_back({lower, 0});
     at_points.push_back(effective.at_points.front());
   }
   double sum = 0;

@@ -91,6 +91,7 @@ std::optional<std::string> doubt_about_mean(const WeighedGroup& group, SizeMeani
 Expected<MeasuredGradation> gradation_from_weighed(const std::vector<WeighedGroup>& groups,
                                                    SizeMeaning size_meaning) {
   std::vector<SizeRange> ranges;
+  ranges.reserve(groups.size());
   for (const auto& group : groups) ranges.push_back({group.lower, group.upper});
   auto order = order_of_ranges(std::move(ranges), "group");
   if (!order) return order.problems();
