@@ -70,6 +70,11 @@ endforeach()
 
 set(product_libraries proofstone_engine proofstone_formats proofstone_report)
 
+# The native side of tests/agreement.mjs.
+add_executable(ask EXCLUDE_FROM_ALL "${PROJECT_SOURCE_DIR}/tests/ask.cc")
+target_link_libraries(ask PRIVATE ${product_libraries})
+add_dependencies(tests ask)
+
 # A fuzzer is named after its file; its seeds are in fuzz_corpus/<name>/.
 if(PROOFSTONE_SANITIZE AND CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
   add_custom_target(fuzzers)
