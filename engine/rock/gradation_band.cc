@@ -28,15 +28,6 @@ struct Placed {
   }
 };
 
-template <class Window, class Key>
-std::vector<Placed<Window>> placed_in_order(std::vector<Window> windows, Key key) {
-  std::vector<Placed<Window>> placed;
-  for (std::size_t i = 0; i < windows.size(); ++i) placed.push_back({std::move(windows[i]), i});
-  std::stable_sort(placed.begin(), placed.end(),
-                   [&](const auto& a, const auto& b) { return key(a.window) < key(b.window); });
-  return placed;
-}
-
 Problem no_windows() {
   return {"empty-band", "The gradation band has no windows.", {}, {}, "at least one window"};
 }
@@ -108,13 +99,21 @@ Problems unusable_window(const Placed<SizeWindow>& placed) {
   return problems;
 }
 
-template <class Window>
-Problems unusable_windows(const std::vector<Placed<Window>>& windows) {
+/// The windows in the order of `key`, or what is wrong with each of them by itself.
+template <class Window, class Key>
+Expected<std::vector<Placed<Window>>> usable_in_order(std::vector<Window> windows, Key key) {
+  if (windows.empty()) return no_windows();
+  std::vector<Placed<Window>> placed;
   Problems problems;
-  for (const auto& placed : windows) {
-    for (auto& problem : unusable_window(placed)) problems.push_back(std::move(problem));
+  for (std::size_t i = 0; i < windows.size(); ++i) {
+    placed.push_back({std::move(windows[i]), i});
+    for (auto& problem : unusable_window(placed.back())) problems.push_back(std::move(problem));
   }
-  return problems;
+  if (!problems.empty()) return problems;
+  std::sort(placed.begin(), placed.end(), [&](const auto& a, const auto& b) {
+    return std::pair(key(a.window), a.place) < std::pair(key(b.window), b.place);
+  });
+  return placed;
 }
 
 /// How a wording calls the p-percent value: "D50" of a size, "W50" of a mass; 100 is the largest.
@@ -127,12 +126,12 @@ std::string value_name(const char* letter, double percent) {
 
 Expected<GradationBand> GradationBand::from_percent_windows(std::vector<PercentWindow> windows,
                                                             GradationBasis basis) {
-  if (windows.empty()) return no_windows();
-  const auto placed =
-      placed_in_order(std::move(windows), [](const PercentWindow& w) { return w.size.si(); });
-  Problems problems = unusable_windows(placed);
-  if (!problems.empty()) return problems;
+  const auto usable =
+      usable_in_order(std::move(windows), [](const PercentWindow& w) { return w.size.si(); });
+  if (!usable) return usable.problems();
+  const auto& placed = *usable;
 
+  Problems problems;
   GradationBand band;
   band.basis_ = basis;
   double most_so_far = 0;
@@ -176,12 +175,12 @@ Expected<GradationBand> GradationBand::from_percent_windows(std::vector<PercentW
 
 Expected<GradationBand> GradationBand::from_size_windows(std::vector<SizeWindow> windows,
                                                          GradationBasis basis) {
-  if (windows.empty()) return no_windows();
-  const auto placed =
-      placed_in_order(std::move(windows), [](const SizeWindow& w) { return w.percent; });
-  Problems problems = unusable_windows(placed);
-  if (!problems.empty()) return problems;
+  const auto usable =
+      usable_in_order(std::move(windows), [](const SizeWindow& w) { return w.percent; });
+  if (!usable) return usable.problems();
+  const auto& placed = *usable;
 
+  Problems problems;
   GradationBand band;
   band.basis_ = basis;
   std::optional<Length> largest_min;

@@ -86,6 +86,8 @@ TEST(PercentWindows, name_what_is_wrong) {
   EXPECT_EQ(problem({}).code, "empty-band");
   EXPECT_EQ(problem({{in(0), 0, 50}}).code, "size-not-positive");
   EXPECT_EQ(problem({{in(std::nan("")), 0, 50}}).code, "size-not-positive");
+  EXPECT_EQ(problem(std::vector<PercentWindow>(100, {in(std::nan("")), 0, 50})).code,
+            "size-not-positive");
   EXPECT_EQ(problem({{in(4), 60, 50}}).code, "percent-outside");
   EXPECT_EQ(problem({{in(4), -1, 50}}).code, "percent-outside");
   EXPECT_EQ(problem({{in(4), 0, 101}}).code, "percent-outside");
