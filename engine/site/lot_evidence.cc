@@ -75,6 +75,20 @@ std::string conditions_with(const BandComparison& comparison, Outcome outcome) {
   return listed(words);
 }
 
+/// More stones than this are not worth counting: a remedy is cheaper (common practice).
+constexpr int most_stones_worth_counting = 1000;
+
+std::string how_many_more(std::optional<int> stones) {
+  if (!stones) return "More stones will hardly decide: the rock lies on a limit.";
+  if (*stones > most_stones_worth_counting) {
+    return fmt::format(
+        "Counting alone will not help: it would take about {} stones, because the rock lies close "
+        "to a limit. See the remedies.",
+        *stones);
+  }
+  return fmt::format("Measure until about {} stones in all are counted.", *stones);
+}
+
 void word_comparison(Finding& finding, const LotEvidence& evidence,
                      const BandComparison& comparison) {
   const auto& name = evidence.ordered->name;
@@ -97,10 +111,7 @@ void word_comparison(Finding& finding, const LotEvidence& evidence,
           " {} {}; not yet decided at {} confidence: {}.",
           comparison.inside_by_estimate ? "By estimate inside" : "By estimate outside", name, sure,
           conditions_with(comparison, Outcome::not_yet_known));
-      finding.next = comparison.stones_to_decide
-                         ? fmt::format("Measure until about {} stones in all are counted.",
-                                       *comparison.stones_to_decide)
-                         : "More stones will hardly decide: the rock lies on the limit.";
+      finding.next = how_many_more(comparison.stones_to_decide);
   }
 }
 

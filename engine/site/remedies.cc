@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "engine/evidence/blend.h"
+#include "engine/evidence/blend_evidence.h"
 
 namespace proofstone {
 namespace {
@@ -37,62 +37,114 @@ const MeasuredMargin* hardest(const std::vector<const RockInZone*>& zones) {
 
 std::string loads(int number) { return number == 1 ? "1 load" : fmt::format("{} loads", number); }
 
-void word_blend(Finding& finding, const BlendOption& option, const Material& material,
-                const LotEvidence& evidence, const MeasuredMargin& asks, const Wording& wording) {
+/// A blend with what the looks at this rock say of it.
+struct JudgedBlend {
+  const BlendOption* option = nullptr;
+  MeasuredGradation evidence;
+  std::optional<BandComparison> comparison;
+  std::optional<SizeMargin> margin;
+  bool is_shown() const {
+    return comparison && comparison->outcome == Outcome::meets && margin &&
+           margin->outcome == Outcome::meets;
+  }
+};
+
+JudgedBlend judge_blend(const LotEvidence& evidence, const BlendOption& option,
+                        const RequiredSize& required, double confidence) {
+  JudgedBlend judged{&option, evidence_of_blend(*evidence.together, option), std::nullopt,
+                     std::nullopt};
+  if (auto comparison =
+          compare_with_band(judged.evidence, evidence.ordered->band, confidence)) {
+    judged.comparison = std::move(*comparison);
+  }
+  if (auto margin = size_margin(judged.evidence, required.percent_smaller, required.size,
+                                confidence)) {
+    judged.margin = std::move(*margin);
+  }
+  return judged;
+}
+
+/// The blend with least of the other material that is shown to serve; failing that, the one with
+/// least of it that serves by estimate.
+JudgedBlend choose_blend(const LotEvidence& evidence, const std::vector<BlendOption>& options,
+                         const RequiredSize& required, double confidence) {
+  for (const auto& option : options) {
+    if (!option.holds()) break;
+    auto judged = judge_blend(evidence, option, required, confidence);
+    if (judged.is_shown()) return judged;
+  }
+  return judge_blend(evidence, options.front(), required, confidence);
+}
+
+void state_blend(Finding& finding, const JudgedBlend& blend, const Material& material,
+                 const LotEvidence& evidence) {
+  const auto& option = *blend.option;
   finding.values.push_back({"loads_of_other", "", "loads of " + material.name,
-                            measure(static_cast<double>(option.loads_of_other)), LengthUse::ground});
+                            measure(static_cast<double>(option.loads_of_other)),
+                            LengthUse::ground});
   finding.values.push_back({"loads_of_this", "", "loads of " + evidence.lot->name,
-                            measure(static_cast<double>(option.loads_of_this_rock)), LengthUse::ground});
-  finding.margin = Margin{option.margin.value_or(0), std::nullopt, std::nullopt};
-  const double share = static_cast<double>(option.loads_of_other) /
-                       (option.loads_of_other + option.loads_of_this_rock);
-  finding.steps.computed("w", "share of " + material.name, "loads of it / all loads",
-                         measure(share));
+                            measure(static_cast<double>(option.loads_of_this_rock)),
+                            LengthUse::ground});
+  finding.steps.append(blend.evidence.steps);
   for (const double percent : {15.0, 50.0, 85.0}) {
     const auto size = option.gradation.size_at(percent);
     if (!size) continue;
     finding.steps.computed_rock("D" + percent_number(percent), "of the blend, by mass",
-                                "F = (1−w)·F_this + w·F_other, log-size interpolation", *size);
+                                "F = w·F_this + (1−w)·F_other, log-size interpolation", *size);
   }
-  finding.outcome = Outcome::meets;
-  finding.sentence = fmt::format(
-      "Mix {} of {} into every {} of {}. By estimate the blend keeps every limit of {} and leaves "
-      "{} a margin of {} in the zone.",
-      loads(option.loads_of_other), material.name, loads(option.loads_of_this_rock),
-      evidence.lot->name, evidence.ordered->name, asks.asked->method->description().title,
-      margin_text(option.margin.value_or(0)));
-  finding.next = fmt::format(
-      "Spread and mix before loading out, then count 100 stones of the blend: {} of its {} should "
-      "be smaller than {}.",
-      "no more than " + percent_number(asks.required.percent_smaller) + " %", "mass",
-      wording.rock(asks.required.size));
+  if (blend.comparison) finding.steps.append(blend.comparison->steps);
+  if (!blend.margin) return;
+  finding.steps.append(blend.margin->steps);
+  finding.confidence = blend.margin->confidence_holds;
+  if (blend.margin->margin) {
+    finding.margin = Margin{*blend.margin->margin, blend.margin->low, blend.margin->high};
+  }
 }
 
-Finding blend_finding(const LotEvidence& evidence, const Material& material,
+void word_blend(Finding& finding, const JudgedBlend& blend, const Material& material,
+                const LotEvidence& evidence, const MeasuredMargin& asks, const Wording& wording) {
+  const auto& option = *blend.option;
+  const bool shown = blend.is_shown();
+  finding.outcome = shown ? Outcome::meets : Outcome::not_yet_known;
+  finding.sentence = fmt::format(
+      "Mix {} of {} into every {} of {}. {} the blend keeps every limit of {} and leaves {} a "
+      "margin of {} in the zone.",
+      loads(option.loads_of_other), material.name, loads(option.loads_of_this_rock),
+      evidence.lot->name,
+      shown ? fmt::format("At {} confidence", confidence_text(blend.comparison->confidence))
+            : "By estimate",
+      evidence.ordered->name, asks.asked->method->description().title,
+      margin_text(option.margin.value_or(0)));
+  finding.next = fmt::format(
+      "Spread and mix before loading out, then count 100 stones of the blend on a grid: no more "
+      "than {} % should be smaller than {}.",
+      percent_number(asks.required.percent_smaller), wording.rock(asks.required.size));
+}
+
+Finding blend_finding(const Site& site, const LotEvidence& evidence, const Material& material,
                       const MeasuredMargin& asks, const Wording& wording) {
   auto finding = begin_finding(evidence, "blend." + material.id,
                                fmt::format("Blend with {}", material.name));
   finding.sources.push_back({"Mass balance of two gradations", "weighted mean of percents smaller",
                              SourceStanding::computed});
   finding.cautions.push_back(
-      "The blend is computed from point estimates and the supplier's certificate; the mixed pile "
-      "must be measured before it is used.");
+      "The other material is taken from its supplier's certificate as exact; the mixed pile must be "
+      "measured before it is used.");
   const auto options =
       two_pile_blends(evidence.together->curve, material.gradation, &evidence.ordered->band,
                       asks.required.percent_smaller, asks.required.size, most_loads_in_a_round);
-  if (!options || options->empty() || !options->front().holds()) {
+  if (!options) {
     finding.outcome = Outcome::falls_short;
     finding.sentence = fmt::format("No mix of up to {} loads with {} serves.",
                                    most_loads_in_a_round, material.name);
-    if (!options) {
-      for (const auto& problem : options.problems()) {
-        finding.reasons.push_back(problem.sentence());
-      }
-    }
+    for (const auto& problem : options.problems()) finding.reasons.push_back(problem.sentence());
     finding.next = "Look for a material that has the missing sizes.";
     return finding;
   }
-  word_blend(finding, options->front(), material, evidence, asks, wording);
+  const auto blend =
+      choose_blend(evidence, *options, asks.required, site.evidence.confidence);
+  state_blend(finding, blend, material, evidence);
+  word_blend(finding, blend, material, evidence, asks, wording);
   return finding;
 }
 
@@ -185,7 +237,7 @@ std::vector<Finding> remedies_for(const Site& site, const LotEvidence& evidence,
   if (auto more = more_stones_finding(evidence, asks)) remedies.push_back(std::move(*more));
   if (asks != nullptr) {
     for (const auto& [id, material] : site.materials) {
-      remedies.push_back(blend_finding(evidence, material, *asks, wording));
+      remedies.push_back(blend_finding(site, evidence, material, *asks, wording));
     }
   }
   if (auto other = other_class_finding(site, evidence)) remedies.push_back(std::move(*other));
