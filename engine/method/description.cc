@@ -4,7 +4,7 @@ namespace proofstone {
 namespace {
 
 std::string in_unit(double value, const Unit& unit) {
-  const auto number = significant(value, 6);
+  auto number = significant(value, 6);
   if (unit.symbol.empty()) return number;
   return number + (unit.symbol == unit::degree.symbol ? "" : " ") + std::string(unit.symbol);
 }

@@ -101,7 +101,7 @@ class TypedMethod : public Base {
   }
   /// One of some words; the default is that of the Inputs struct.
   template <class Enum>
-  void choice(Naming name, Enum Inputs::* member, std::vector<ChoiceOption<Enum>> options) {
+  void choice(Naming name, Enum Inputs::* member, const std::vector<ChoiceOption<Enum>>& options) {
     auto& input = describe(std::move(name), InputForm::choice, QuantityKind::dimensionless,
                            unit::number, {}, LengthUse::ground);
     input.required = false;

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <iterator>
 #include <optional>
 #include <utility>
 
@@ -250,8 +251,8 @@ std::optional<Expected<Measure>> parse_vertical_to_horizontal(const Reading& rea
   for (const auto& side : {*left, *right}) {
     if (auto problem = unusable(reading, side.number)) return std::move(*problem);
   }
-  const double vertical = (left->vertical ? left : right)->number.value;
-  const double horizontal = (left->vertical ? right : left)->number.value;
+  const double vertical = (left->vertical ? *left : *right).number.value;
+  const double horizontal = (left->vertical ? *right : *left).number.value;
   if (vertical < 0 || horizontal < 0 || (vertical <= 0 && horizontal <= 0)) {
     return reading.problem("not-a-slope",
                            in_quotes(reading.text) + " has a negative side, or two that are zero.");
@@ -281,50 +282,79 @@ std::string fixed(double value, int decimals) {
   return fmt::format("{:.{}f}", shown, decimals);
 }
 
-/// How a displayed value is rounded: to a fixed number of decimals, or, when absent, to three
+/// How a value is shown: in which unit, and rounded to how many decimals, or, when absent, to three
 /// significant figures.
 struct DisplayRule {
   Unit unit;
   std::optional<int> decimals;
 };
 
+struct KindDisplay {
+  QuantityKind kind;
+  DisplayRule us_customary;
+  DisplayRule si;
+};
+
+constexpr KindDisplay kind_displays[] = {
+    {QuantityKind::length, {unit::foot, 2}, {unit::meter, 2}},
+    {QuantityKind::area, {unit::square_foot, {}}, {unit::square_meter, {}}},
+    {QuantityKind::volume, {unit::cubic_foot, {}}, {unit::cubic_meter, {}}},
+    {QuantityKind::velocity, {unit::foot_per_second, 1}, {unit::meter_per_second, 2}},
+    {QuantityKind::discharge,
+     {unit::cubic_foot_per_second, {}},
+     {unit::cubic_meter_per_second, {}}},
+    {QuantityKind::unit_discharge,
+     {unit::square_foot_per_second, {}},
+     {unit::square_meter_per_second, {}}},
+    {QuantityKind::acceleration,
+     {unit::foot_per_second_squared, {}},
+     {unit::meter_per_second_squared, {}}},
+    {QuantityKind::stress, {unit::pound_per_square_foot, 2}, {unit::pascal, 0}},
+    {QuantityKind::density,
+     {unit::pound_mass_per_cubic_foot, {}},
+     {unit::kilogram_per_cubic_meter, {}}},
+    {QuantityKind::unit_weight,
+     {unit::pound_per_cubic_foot, {}},
+     {unit::kilonewton_per_cubic_meter, {}}},
+    {QuantityKind::mass, {unit::pound, {}}, {unit::kilogram, {}}},
+    {QuantityKind::angle, {unit::degree, {}}, {unit::degree, {}}},
+    {QuantityKind::slope, {unit::rise_per_run, {}}, {unit::rise_per_run, {}}},
+    {QuantityKind::dimensionless, {unit::number, {}}, {unit::number, {}}},
+};
+constexpr KindDisplay rock_size_display{
+    QuantityKind::length, {unit::inch, 1}, {unit::millimeter, 0}};
+constexpr KindDisplay large_volume_display{
+    QuantityKind::volume, {unit::cubic_yard, {}}, {unit::cubic_meter, {}}};
+constexpr KindDisplay large_mass_display{
+    QuantityKind::mass, {unit::short_ton, {}}, {unit::tonne, {}}};
+
 DisplayRule display_rule(const Measure& measure, bool us, LengthUse use) {
+  const auto rule_of = [us](const KindDisplay& shown) {
+    return us ? shown.us_customary : shown.si;
+  };
   const double size = std::abs(measure.si);
-  switch (measure.kind) {
-    case QuantityKind::length:
-      if (use == LengthUse::rock)
-        return us ? DisplayRule{unit::inch, 1} : DisplayRule{unit::millimeter, 0};
-      return us ? DisplayRule{unit::foot, 2} : DisplayRule{unit::meter, 2};
-    case QuantityKind::area:
-      return {us ? unit::square_foot : unit::square_meter, {}};
-    case QuantityKind::volume:
-      if (!us) return {unit::cubic_meter, {}};
-      return {size < unit::cubic_yard.si_factor ? unit::cubic_foot : unit::cubic_yard, {}};
-    case QuantityKind::velocity:
-      return us ? DisplayRule{unit::foot_per_second, 1} : DisplayRule{unit::meter_per_second, 2};
-    case QuantityKind::discharge:
-      return {us ? unit::cubic_foot_per_second : unit::cubic_meter_per_second, {}};
-    case QuantityKind::unit_discharge:
-      return {us ? unit::square_foot_per_second : unit::square_meter_per_second, {}};
-    case QuantityKind::acceleration:
-      return {us ? unit::foot_per_second_squared : unit::meter_per_second_squared, {}};
-    case QuantityKind::stress:
-      return us ? DisplayRule{unit::pound_per_square_foot, 2} : DisplayRule{unit::pascal, 0};
-    case QuantityKind::density:
-      return {us ? unit::pound_mass_per_cubic_foot : unit::kilogram_per_cubic_meter, {}};
-    case QuantityKind::unit_weight:
-      return {us ? unit::pound_per_cubic_foot : unit::kilonewton_per_cubic_meter, {}};
-    case QuantityKind::mass:
-      if (us) return {size < 10 * unit::short_ton.si_factor ? unit::pound : unit::short_ton, {}};
-      return {size < 10 * unit::tonne.si_factor ? unit::kilogram : unit::tonne, {}};
-    case QuantityKind::angle:
-      return {unit::degree, {}};
-    case QuantityKind::slope:
-      return {unit::rise_per_run, {}};
-    case QuantityKind::dimensionless:
-      break;
+  if (measure.kind == QuantityKind::length && use == LengthUse::rock) {
+    return rule_of(rock_size_display);
   }
-  return {unit::number, {}};
+  if (measure.kind == QuantityKind::volume && size >= unit::cubic_yard.si_factor) {
+    return rule_of(large_volume_display);
+  }
+  if (measure.kind == QuantityKind::mass) {
+    const DisplayRule large = rule_of(large_mass_display);
+    if (size >= 10 * large.unit.si_factor) return large;
+  }
+  return rule_of(*std::find_if(std::begin(kind_displays), std::end(kind_displays),
+                               [&](const auto& shown) { return shown.kind == measure.kind; }));
+}
+
+/// A number by its rule; what is too small for the step keeps two figures.
+std::string displayed_number(double value, std::optional<int> decimals) {
+  const double size = std::abs(value);
+  if (!decimals || !std::isfinite(size) || size >= 1e7) return significant(value, 3);
+  const double ten_steps = 10 * std::pow(10.0, -*decimals);
+  const bool nothing = size < 1e-6;
+  if (nothing || rounded(size, *decimals) >= ten_steps) return fixed(value, *decimals);
+  return significant(value, 2);
 }
 
 std::string with_unit(std::string number, std::string_view symbol) {
@@ -380,16 +410,7 @@ DisplayedMeasure display(Measure measure, UnitSystem system, LengthUse use) {
   DisplayedMeasure shown;
   shown.value = measure.si / rule.unit.si_factor;
   shown.unit = rule.unit.symbol;
-  const double size = std::abs(shown.value);
-  std::string number;
-  if (!rule.decimals || !std::isfinite(size) || size >= 1e7) {
-    number = significant(shown.value, 3);
-  } else if (size < 1e-6 || rounded(size, *rule.decimals) >= 10 * std::pow(10.0, -*rule.decimals)) {
-    number = fixed(shown.value, *rule.decimals);
-  } else {
-    number = significant(shown.value, 2);  // too small for the step: keep two figures
-  }
-  shown.text = with_unit(std::move(number), rule.unit.symbol);
+  shown.text = with_unit(displayed_number(shown.value, rule.decimals), rule.unit.symbol);
   return shown;
 }
 

@@ -104,6 +104,7 @@ template <class Window, class Key>
 Expected<std::vector<Placed<Window>>> usable_in_order(std::vector<Window> windows, Key key) {
   if (windows.empty()) return no_windows();
   std::vector<Placed<Window>> placed;
+  placed.reserve(windows.size());
   Problems problems;
   for (std::size_t i = 0; i < windows.size(); ++i) {
     placed.push_back({std::move(windows[i]), i});
@@ -161,15 +162,14 @@ Expected<GradationBand> GradationBand::from_percent_windows(std::vector<PercentW
     }
     // What a smaller size demands holds for a larger one too.
     band.coarse_limit_.push_back({size, most_so_far});
+    band.fine_limit_.push_back({size, max_percent});
   }
   if (!problems.empty()) return problems;
   // What a larger size allows at most, a smaller one may not pass either.
-  double least_so_far = 100;
-  for (auto it = placed.rbegin(); it != placed.rend(); ++it) {
-    least_so_far = std::min(least_so_far, it->window.max_percent);
-    band.fine_limit_.push_back({it->window.size, least_so_far});
+  for (std::size_t i = band.fine_limit_.size(); i-- > 1;) {
+    double& percent = band.fine_limit_[i - 1].percent_smaller;
+    percent = std::min(percent, band.fine_limit_[i].percent_smaller);
   }
-  std::reverse(band.fine_limit_.begin(), band.fine_limit_.end());
   return band;
 }
 
@@ -217,7 +217,7 @@ Expected<GradationBand> GradationBand::from_size_windows(std::vector<SizeWindow>
   return band;
 }
 
-Expected<GradationBand> GradationBand::from_mass_windows(std::vector<MassWindow> windows,
+Expected<GradationBand> GradationBand::from_mass_windows(const std::vector<MassWindow>& windows,
                                                          Density rock_density, PercentOf percent) {
   if (!(rock_density.si() > 0) || !std::isfinite(rock_density.si())) {
     return Problem{"density-not-positive",
@@ -227,6 +227,7 @@ Expected<GradationBand> GradationBand::from_mass_windows(std::vector<MassWindow>
                    "a density above zero"};
   }
   std::vector<SizeWindow> sizes;
+  sizes.reserve(windows.size());
   const auto sphere = [&](const std::optional<Mass>& mass) -> std::optional<Length> {
     if (!mass) return std::nullopt;
     return stone_size(*mass, SizeMeaning::sphere, rock_density);

@@ -47,7 +47,7 @@ class GradationBand {
   static Expected<GradationBand> from_size_windows(std::vector<SizeWindow> windows,
                                                    GradationBasis basis);
   /// Masses become sphere diameters at the given rock density.
-  static Expected<GradationBand> from_mass_windows(std::vector<MassWindow> windows,
+  static Expected<GradationBand> from_mass_windows(const std::vector<MassWindow>& windows,
                                                    Density rock_density, PercentOf percent);
 
   const std::vector<BandCondition>& conditions() const { return conditions_; }

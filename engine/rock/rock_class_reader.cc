@@ -162,8 +162,8 @@ std::optional<GradationBand> read_band(FieldReader& reader, const Family& family
     band = GradationBand::from_percent_windows(percent_windows, family.basis);
   } else if (reader.has("mass_windows")) {
     field = "mass_windows";
-    band =
-        GradationBand::from_mass_windows(mass_windows, *family.rock_density, family.basis.percent);
+    band = GradationBand::from_mass_windows(mass_windows, family.rock_density.value_or(Density{}),
+                                            family.basis.percent);
   } else {
     band = GradationBand::from_size_windows(size_windows, family.basis);
   }

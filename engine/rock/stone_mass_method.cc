@@ -46,7 +46,7 @@ TypedMethod<StoneMassInputs, StoneMassResult> described() {
       {SizeMeaning::sieve, "", "square opening that the stone passes"}};
   for (auto& meaning : meanings) meaning.key = size_meaning_name(meaning.value);
   method.choice({"size_meaning", "", "what the size is of"}, &StoneMassInputs::size_meaning,
-                std::move(meanings));
+                meanings);
   method.defaulted({"rock_density", "ρ", "density of the rock, saturated surface-dry"},
                    &StoneMassInputs::rock_density, unit::pound_mass_per_cubic_foot,
                    AllowedRange::between(60, 350));
