@@ -55,9 +55,9 @@ std::vector<GroundPoint> ground_from_toe(const Section& section, BankSide side, 
   };
   const auto& points = section.points();
   if (side == BankSide::right) {
-    for (auto point = points.begin(); point != points.end(); ++point) add(*point);
+    std::for_each(points.begin(), points.end(), add);
   } else {
-    for (auto point = points.rbegin(); point != points.rend(); ++point) add(*point);
+    std::for_each(points.rbegin(), points.rend(), add);
   }
   return ground;
 }

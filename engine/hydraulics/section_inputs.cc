@@ -22,6 +22,7 @@ Expected<Section> section_of(const SectionInputs& inputs) {
   }
   if (!problems.empty()) return problems;
   std::vector<SectionPoint> points;
+  points.reserve(count);
   for (std::size_t i = 0; i < count; ++i) {
     points.push_back({inputs.stations[i], inputs.elevations[i],
                       one_for_all ? inputs.roughness.front() : inputs.roughness[i]});

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "engine/hydraulics/section.h"
 
@@ -56,30 +57,66 @@ inline WetPiece wall_under_water(double height, double foot_depth) {
   return piece;
 }
 
+/// Stations closer than this are one station: far below any survey, far above rounding.
+constexpr double same_station = 1e-9;
+
+/// The water's touch on a vertical wall at `station`, when the wall faces the ground between `left`
+/// and `right`: it faces the side on which its foot stands.
+inline std::optional<WetPiece> wall_piece(double station, double depth_before, double depth_after,
+                                          double left, double right) {
+  const bool faces_right = depth_after > depth_before;
+  const double from_left = station - left;
+  const double to_right = right - station;
+  const bool inside = faces_right ? from_left > -same_station && to_right > same_station
+                                  : from_left > same_station && to_right > -same_station;
+  if (!inside) return std::nullopt;
+  WetPiece piece =
+      wall_under_water(std::abs(depth_after - depth_before), std::max(depth_before, depth_after));
+  piece.starts_wet = depth_before > 0;
+  piece.ends_wet = depth_after > 0;
+  return piece;
+}
+
+/// The wet part of the ground between stations x1 and x2 that also lies between `left` and `right`.
+inline std::optional<WetPiece> ground_piece(double x1, double x2, double d1, double d2, double left,
+                                            double right) {
+  const double from = std::max(x1, left);
+  const double to = std::min(x2, right);
+  if (to <= from) return std::nullopt;
+  const double deepening = (d2 - d1) / (x2 - x1);
+  const double depth_from = from > x1 ? d1 + deepening * (from - x1) : d1;
+  const double depth_to = to < x2 ? d1 + deepening * (to - x1) : d2;
+  if (depth_from <= 0 && depth_to <= 0) return std::nullopt;
+  return under_water(to - from, depth_from, depth_to);
+}
+
+/// The wall put up at an end of the section, when water stands above it.
+inline std::optional<WetPiece> end_wall(const SectionPoint& end, double level) {
+  const double depth = level - end.elevation.meters();
+  if (depth <= 0) return std::nullopt;
+  WetPiece piece = wall_under_water(depth, depth);
+  piece.starts_wet = piece.ends_wet = true;
+  piece.added_wall = true;
+  return piece;
+}
+
 }  // namespace wet_piece_detail
 
 /// Calls `visit(piece)` for every wet piece of ground between two stations, left to right.
 template <class Visit>
 void visit_wet_pieces(const Section& section, Length left, Length right, Length water_level,
                       Visit&& visit) {
-  using wet_piece_detail::under_water;
-  using wet_piece_detail::wall_under_water;
-  // Stations closer than this are one station: far below any survey, far above rounding.
-  constexpr double same_station = 1e-9;
   const auto& points = section.points();
   const double level = water_level.meters();
-
-  const auto add_end_wall = [&](const SectionPoint& end, Dimensionless roughness) {
-    const double depth = level - end.elevation.meters();
-    if (depth <= 0) return;
-    WetPiece piece = wall_under_water(depth, depth);
-    piece.roughness = roughness.number();
-    piece.starts_wet = piece.ends_wet = true;
-    piece.added_wall = true;
-    visit(piece);
+  const auto visit_with = [&](std::optional<WetPiece> piece, Dimensionless roughness) {
+    if (!piece) return;
+    piece->roughness = roughness.number();
+    visit(*piece);
   };
 
-  if (left <= section.left_end()) add_end_wall(points.front(), points.front().roughness);
+  if (left <= section.left_end()) {
+    visit_with(wet_piece_detail::end_wall(points.front(), level), points.front().roughness);
+  }
   auto point =
       std::lower_bound(points.begin(), points.end(), left,
                        [](const SectionPoint& p, Length station) { return p.station < station; });
@@ -90,32 +127,14 @@ void visit_wet_pieces(const Section& section, Length left, Length right, Length 
     const double d1 = level - point->elevation.meters();
     const double d2 = level - (point + 1)->elevation.meters();
     if (d1 <= 0 && d2 <= 0) continue;
-    WetPiece piece;
-    if (x2 - x1 < same_station) {
-      const bool faces_right = d2 > d1;
-      const double from_left = x1 - left.meters();
-      const double to_right = right.meters() - x1;
-      const bool inside = faces_right ? from_left > -same_station && to_right > same_station
-                                      : from_left > same_station && to_right > -same_station;
-      if (!inside) continue;
-      piece = wall_under_water(std::abs(d2 - d1), std::max(d1, d2));
-      piece.starts_wet = d1 > 0;
-      piece.ends_wet = d2 > 0;
-    } else {
-      const double from = std::max(x1, left.meters());
-      const double to = std::min(x2, right.meters());
-      if (to <= from) continue;
-      const double deepening = (d2 - d1) / (x2 - x1);
-      const double depth_from = from > x1 ? d1 + deepening * (from - x1) : d1;
-      const double depth_to = to < x2 ? d1 + deepening * (to - x1) : d2;
-      if (depth_from <= 0 && depth_to <= 0) continue;
-      piece = under_water(to - from, depth_from, depth_to);
-    }
-    piece.roughness = point->roughness.number();
-    visit(piece);
+    const bool wall = x2 - x1 < wet_piece_detail::same_station;
+    visit_with(wall ? wet_piece_detail::wall_piece(x1, d1, d2, left.meters(), right.meters())
+                    : wet_piece_detail::ground_piece(x1, x2, d1, d2, left.meters(), right.meters()),
+               point->roughness);
   }
   if (right >= section.right_end()) {
-    add_end_wall(points.back(), points[points.size() - 2].roughness);
+    visit_with(wet_piece_detail::end_wall(points.back(), level),
+               points[points.size() - 2].roughness);
   }
 }
 

@@ -6,59 +6,14 @@
 #include <string>
 
 #include "engine/hydraulics/bracketed_root.h"
+#include "engine/sizing/hec15_curves.h"
 
 namespace proofstone {
-
-namespace hec15 {
-
-double side_shear_factor(double z) {
-  if (z <= 1.5) return 0.77;
-  if (z >= 5) return 1.0;
-  return 0.066 * z + 0.67;
-}
-
-std::optional<double> side_stability_factor(double theta, double phi) {
-  const double share = std::sin(theta) / std::sin(phi);
-  if (!(share < 1)) return std::nullopt;
-  return std::sqrt(1 - share * share);
-}
-
-double bend_factor(double radius_over_width) {
-  const double r = radius_over_width;
-  if (r <= 2) return 2.00;
-  if (r >= 10) return 1.05;
-  return 2.38 - 0.206 * r + 0.0073 * r * r;
-}
-
-Shields shields(double particle_reynolds) {
-  constexpr double low = 4e4;
-  constexpr double high = 2e5;
-  const double share = std::clamp((particle_reynolds - low) / (high - low), 0.0, 1.0);
-  return {0.047 + share * (0.15 - 0.047), 1.0 + share * (1.5 - 1.0)};
-}
-
-std::optional<double> steep_factor(const SteepTrial& trial) {
-  const double alpha = std::atan(trial.slope);
-  const double theta = trial.theta;
-  const double tan_phi = std::tan(trial.phi);
-  const double sf = trial.shields.safety_factor;
-  // τs = K1·γ·d·S over F*·(γs−γ)·D50; the unit weight of water falls out.
-  const double eta =
-      trial.k1 * trial.d_s / (trial.shields.f_star * (trial.specific_gravity - 1) * trial.d50);
-  const double beta =
-      std::atan2(std::cos(alpha), 2 * std::sin(theta) / (eta * tan_phi) + std::sin(alpha));
-  const double resisting = 2 * (std::cos(theta) * tan_phi - sf * std::sin(theta) * std::cos(beta));
-  if (!(resisting > 0)) return std::nullopt;
-  return trial.k1 * (1 + std::sin(alpha + beta)) * tan_phi / resisting;
-}
-
-}  // namespace hec15
 
 namespace {
 
 using Inputs = FhwaShearLiningInputs;
 using Result = FhwaShearLiningResult;
-using Described = TypedSizingMethod<Inputs, Result>;
 
 constexpr double water_unit_weight = 62.4;        // lb/ft³
 constexpr double kinematic_viscosity = 1.217e-5;  // ft²/s, about 60 °F
@@ -67,8 +22,8 @@ constexpr double mild_up_to = 0.05;
 constexpr double steep_from = 0.10;
 constexpr double steep_side_z = 3;        // sides steeper than 3H:1V need rock of their own
 constexpr double smallest_trial = 0.001;  // ft
-constexpr double largest_trial = 30;      // ft
 constexpr double trial_step = 1.01;
+constexpr int most_trials = 1037;  // the last is 30 ft
 constexpr double no_size = std::numeric_limits<double>::infinity();
 
 const char* const hec15_mark = "FHWA HEC-15 3rd ed. (2005) ch. 3 (from memory; confirm)";
@@ -141,20 +96,23 @@ double required_here(const Place& place, double trial) {
 template <class Required>
 std::optional<double> smallest_sufficient(Required&& required) {
   double below = 0;
-  for (double trial = smallest_trial; trial <= largest_trial; trial *= trial_step) {
+  double trial = smallest_trial;
+  for (int i = 0; i < most_trials; ++i) {
     if (trial >= required(trial)) {
       return turning_point(below, trial, [&](double size) { return size >= required(size); });
     }
     below = trial;
+    trial *= trial_step;
   }
   return std::nullopt;
 }
 
 /// The first larger size that is again smaller than what is required at it, if there is one.
-template <class Required>
-std::optional<double> failing_again_above(double found, Required&& required) {
-  for (double trial = found * trial_step; trial <= largest_trial; trial *= trial_step) {
-    if (trial < required(trial)) return trial;
+std::optional<Length> failing_again_above(const Place& place, Length found) {
+  double trial = smallest_trial;
+  for (int i = 0; i < most_trials; ++i) {
+    if (trial > found.feet() && trial < required_here(place, trial)) return Length::feet(trial);
+    trial *= trial_step;
   }
   return std::nullopt;
 }
@@ -221,7 +179,7 @@ Problem no_size_holds() {
           "less depth, a flatter slope or a flatter bank"};
 }
 
-/// The smallest sufficient size, which a further step qualifies where larger rock fails again.
+/// The smallest sufficient size as a step.
 template <class Required>
 Expected<Length> find_size(const char* symbol, const char* meaning, const char* formula,
                            Required&& required, Steps& steps) {
@@ -229,12 +187,6 @@ Expected<Length> find_size(const char* symbol, const char* meaning, const char* 
   if (!found) return no_size_holds();
   const Length size = Length::feet(*found);
   steps.computed_rock(symbol, meaning, formula, size, hec15_rock);
-  if (const auto again = failing_again_above(*found, required)) {
-    steps.computed_rock(symbol,
-                        "caution: rock of this larger size is again too small for what is "
-                        "asked at it",
-                        "", Length::feet(*again), hec15_rock);
-  }
   return size;
 }
 
@@ -289,128 +241,6 @@ void shear(const Place& place, Result& result, Steps& steps) {
   }
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  if (zone.turbulence == Turbulence::high) {
-    return NotApplicable{
-        "The shear of this procedure is that of even flow down a channel; it does not hold just "
-        "below stilling basins, drops or gates."};
-  }
-  Inputs in;
-  const bool bank = zone.place == ZonePlace::bank;
-  in.depth = bank ? zone.toe_depth : zone.local_depth;
-  in.slope = zone.energy_slope;
-  if (bank) in.bank_angle = zone.bank_angle;
-  if (zone.bend_side == BendSide::outside) in.bend_radius = zone.bend_radius;
-  in.top_width = zone.water_top_width;
-  in.specific_gravity = zone.rock.specific_gravity;
-  in.angle_of_repose = zone.rock.angle_of_repose.value_or(
-      Angle::degrees(zone.rock.angularity == Angularity::angular ? 40 : 37));
-  return in;
-}
-
-MethodDescription describe() {
-  MethodDescription about;
-  about.id = "fhwa-shear-lining";
-  about.title = "FHWA shear-based rock lining";
-  about.purpose =
-      "Size of rock that lines a channel of regular section, from the shear of the water on its "
-      "bottom and sides; for roadside channels and ditches, mild and steep.";
-  about.group = MethodGroup::rock_size;
-  about.sources = {
-      {"FHWA HEC-15, Design of Roadside Channels with Flexible Linings, 3rd ed. "
-       "(FHWA-NHI-05-114, 2005)",
-       "chs. 3 and 6, App. D", SourceStanding::memory},
-      {"FHWA HEC-22, Urban Drainage Design Manual, 3rd ed. (2009)",
-       "sec. 5, Examples 5-1 and 5-2 (shear and bends, reproduced)", SourceStanding::published},
-      {"Chow (1959), as quoted by Witheridge (2009)",
-       "angle of repose of stones of 100 to 500 mm: very angular 41°, slightly angular 40°, "
-       "rounded 37° to 38°",
-       SourceStanding::published}};
-  about.cautions = {
-      "Written for roadside channels of regular section. On a natural river read it beside a "
-      "velocity-based method.",
-      "Depth is an input: rock of another size changes the roughness and the depth, so repeat the "
-      "water level with the rock chosen.",
-      "Bend tests of Colorado State University for Reclamation (2012) found 15 to 50 % more bend "
-      "shear than Kb gives.",
-      "On slopes over 10 % the whole channel takes the size of its sides: give the side slope also "
-      "for the bed."};
-  return about;
-}
-
-void describe_inputs(Described& method) {
-  method.required({"depth", "d", "greatest depth of the water beside the rock"}, &Inputs::depth,
-                  unit::foot, AllowedRange::positive_to(300));
-  method.required({"slope", "S", "slope of the channel or of the energy line"}, &Inputs::slope,
-                  unit::rise_per_run, AllowedRange::positive_to(1));
-  method.required({"bank_angle", "θ", "side slope from horizontal; 0° on a bed"},
-                  &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
-  method.optional({"bend_radius", "Rc", "centreline radius of the bend"}, &Inputs::bend_radius,
-                  unit::foot, AllowedRange::positive_to(1e6), "straight reach");
-  method.optional({"top_width", "T", "water-surface width"}, &Inputs::top_width, unit::foot,
-                  AllowedRange::positive_to(1e5), "only needed in a bend");
-  method.optional({"bottom_width", "B", "bottom width"}, &Inputs::bottom_width, unit::foot,
-                  AllowedRange::positive_to(1e5), "only needed in a bend read by Rc/B");
-  method.choice({"bend_basis", "", "what the bend radius is divided by"}, &Inputs::bend_basis,
-                {{BendBasis::top_width, "top-width", "Rc/T, HEC-15 3rd ed.; the safe side"},
-                 {BendBasis::bottom_width, "bottom-width", "Rc/B, as HEC-22 enters the curve"}});
-  method.defaulted({"specific_gravity", "SG", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock"},
-                   &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
-  method.optional({"trial_size", "D50", "a size to try"}, &Inputs::trial_size, unit::foot,
-                  AllowedRange::positive_to(30), "the size found for this place", LengthUse::rock);
-}
-
-void describe_outputs(Described& method) {
-  method.output({"shear_bottom", "τb", "greatest shear on the bottom"}, &Result::shear_bottom,
-                unit::pound_per_square_foot);
-  method.output({"shear_side", "τs", "greatest shear on the side"}, &Result::shear_side,
-                unit::pound_per_square_foot);
-  method.output({"shear_permissible", "τp", "permissible shear at the size tried"},
-                &Result::shear_permissible, unit::pound_per_square_foot);
-  method.output({"bend_factor", "Kb", "bend factor on shear"}, &Result::bend_factor, unit::number);
-  method.output({"side_shear", "K1", "side shear over bottom shear"}, &Result::side_shear,
-                unit::number);
-  method.output({"side_stability", "K2", "stability on the side over that on the bottom"},
-                &Result::side_stability, unit::number);
-  method.output({"particle_reynolds", "Re", "particle Reynolds number at the size tried"},
-                &Result::particle_reynolds, unit::number);
-  method.output({"shields", "F*", "Shields parameter at the size tried"}, &Result::shields,
-                unit::number);
-  method.output({"safety_factor", "SF", "safety factor at the size tried"}, &Result::safety_factor,
-                unit::number);
-  method.output({"steep_factor", "Δ",
-                 "steep-slope factor at the size tried; 0 where no balance "
-                 "exists"},
-                &Result::steep_factor, unit::number);
-  method.output({"required_at_trial", "D50", "size asked for at the size tried"},
-                &Result::required_at_trial, unit::foot, LengthUse::rock);
-  method.output({"d50_bottom", "D50", "size for the bottom"}, &Result::d50_bottom, unit::foot,
-                LengthUse::rock);
-  method.output({"d50_side", "D50", "size for the side"}, &Result::d50_side, unit::foot,
-                LengthUse::rock);
-  method.output({"d50", "D50", "size for this place"}, &Result::d50, unit::foot, LengthUse::rock);
-}
-
-void describe_limits(Described& method) {
-  method.limit(
-      {"Rock from 15 to 550 mm (0.6 to 22 in)", "FHWA HEC-15 3rd ed. ch. 6"}, [](const Inputs& in) {
-        Steps unread;
-        const auto result = fhwa_shear_lining(in, unread);
-        return result && result->d50.millimeters() >= 15 && result->d50.millimeters() <= 550;
-      });
-}
-
-Described build() {
-  Described method(describe(), &fhwa_shear_lining, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; });
-  describe_inputs(method);
-  describe_outputs(method);
-  describe_limits(method);
-  return method;
-}
-
 }  // namespace
 
 Expected<FhwaShearLiningResult> fhwa_shear_lining(const FhwaShearLiningInputs& inputs,
@@ -444,6 +274,13 @@ Expected<FhwaShearLiningResult> fhwa_shear_lining(const FhwaShearLiningInputs& i
     result.d50_side = std::max(*for_side, *for_bottom);
   }
   result.d50 = result.d50_side;
+  result.fails_again_at = failing_again_above(place, result.d50);
+  if (result.fails_again_at) {
+    steps.computed_rock("D50",
+                        "caution: rock of this larger size is again too small for what is "
+                        "asked at it",
+                        form_of(place), *result.fails_again_at, hec15_rock);
+  }
 
   const Length tried = inputs.trial_size.value_or(result.d50);
   if (inputs.trial_size) steps.given_rock("D50", "size to try", tried, "given");
@@ -458,11 +295,6 @@ Expected<FhwaShearLiningResult> fhwa_shear_lining(const FhwaShearLiningInputs& i
   steps.computed_rock("D50", "size asked for at the size tried", form_of(place),
                       result.required_at_trial, hec15_rock);
   return result;
-}
-
-const SizingMethod& fhwa_shear_lining_method() {
-  static const Described method = build();
-  return method;
 }
 
 }  // namespace proofstone

@@ -43,39 +43,9 @@ struct FhwaShearLiningResult {
   Length d50_bottom;
   Length d50_side;
   Length d50;  ///< the size for this place: the side's on a bank, else the bottom's
+  /// A larger size that is again too small for what is asked at it, where there is one.
+  std::optional<Length> fails_again_at;
 };
-
-/// The parts of the procedure, for checks against the published curves. Doubles are ratios and, for
-/// the angle arguments, radians.
-namespace hec15 {
-
-/// K1 by the side slope Z (horizontal over vertical).
-double side_shear_factor(double z);
-/// K2 = √(1 − sin²θ/sin²φ); nothing where the side is as steep as the rock's repose.
-std::optional<double> side_stability_factor(double theta, double phi);
-/// Kb by Rc/T.
-double bend_factor(double radius_over_width);
-/// F* and SF by particle Reynolds number.
-struct Shields {
-  double f_star;
-  double safety_factor;
-};
-Shields shields(double particle_reynolds);
-/// Δ of the steep form (eq. 6.11), `k1_d_s` being K1·Kb·d·S in ft; nothing where no rock of that
-/// size can hold (the moments cannot balance).
-struct SteepTrial {
-  double k1 = 1;
-  double d_s = 0;  ///< Kb·d·S
-  double slope = 0;
-  double theta = 0;
-  double phi = 0;
-  double specific_gravity = 2.65;
-  double d50 = 0;
-  Shields shields{};
-};
-std::optional<double> steep_factor(const SteepTrial& trial);
-
-}  // namespace hec15
 
 /// The smallest D50 that is at least as large as what the procedure asks for at that D50. The size
 /// is found by trying upward from small rock, because a larger trial changes F* and SF and with

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "engine/sizing/hec15_curves.h"
+
 namespace proofstone {
 namespace {
 
@@ -112,6 +114,27 @@ TEST(FhwaShearLining, LimitsNotKeptAreNamed) {
       nlohmann::json{{"depth", "0.1 ft"}, {"slope", "0.001"}, {"bank_angle", "0°"}});
   ASSERT_TRUE(small);
   EXPECT_EQ(small->limits_not_kept.size(), 1u);
+}
+
+// Side 1V:1.6H, slope 8 %, repose 42°: rock of 0.97 ft holds, but a larger stone is asked for more
+// safety than so steep a side can give.
+TEST(FhwaShearLining, SaysWhereLargerRockFailsAgain) {
+  const nlohmann::json steep = {{"depth", "0.5 ft"},
+                                {"slope", "0.08"},
+                                {"bank_angle", "1V:1.6H"},
+                                {"angle_of_repose", "42°"}};
+  const auto found = fhwa_shear_lining_method().evaluate(steep);
+  ASSERT_TRUE(found);
+  ASSERT_EQ(found->limits_not_kept.size(), 1u);
+  EXPECT_NE(found->limits_not_kept.front().sentence.find("larger rock"), std::string::npos);
+  auto larger = steep;
+  larger["trial_size"] = "1.6 ft";
+  const auto tried = fhwa_shear_lining_method().evaluate(larger);
+  ASSERT_TRUE(tried);
+  EXPECT_GT(tried->output("required_at_trial").unchecked_as<Length>().feet(), 1.6);
+  auto flatter = steep;
+  flatter["bank_angle"] = "1V:3H";
+  EXPECT_TRUE(fhwa_shear_lining_method().evaluate(flatter)->limits_not_kept.empty());
 }
 
 TEST(FhwaShearLiningOfAZone, ReadsTheZone) {

@@ -24,9 +24,9 @@ struct NotApplicable {
 
 /// What a sizing method says of a zone.
 struct SizingAnswer {
-  std::optional<RequiredSize> required;      ///< present when the method applies and could compute
+  std::optional<RequiredSize> required;  ///< present when the method applies and could compute
   std::optional<NotApplicable> not_applicable;
-  Problems problems;                         ///< why it could not compute, when it applies
+  Problems problems;  ///< why it could not compute, when it applies
   Evaluation evaluation;
 };
 
