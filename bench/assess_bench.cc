@@ -6,8 +6,8 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "engine/json/strict_json.h"
 #include "engine/site/assess.h"
-#include "engine/site/strict_json.h"
 #include "formats/site_files.h"
 #include "report/request.h"
 
@@ -55,10 +55,11 @@ void assess_example(benchmark::State& state) {
 BENCHMARK(assess_example)->Unit(benchmark::kMillisecond);
 
 void answer_with_pictures(benchmark::State& state) {
-  const auto request = nlohmann::json{{"ask", "assess"},
-                                      {"document", example_document()},
-                                      {"pictures", {{"width", 720}}}}
-                           .dump();
+  const auto request = nlohmann::json{
+      {"ask", "assess"},
+      {"document", example_document()},
+      {"pictures",
+       {{"width", 720}}}}.dump();
   for (auto _ : state) benchmark::DoNotOptimize(answer_request(request));
 }
 BENCHMARK(answer_with_pictures)->Unit(benchmark::kMillisecond);

@@ -67,7 +67,8 @@ int show(const json& answer, const Arguments& arguments, AsText as_text) {
 Expected<json> site_request(const char* what, const Arguments& arguments) {
   auto folder = read_site_folder(arguments.words.front());
   if (!folder) return folder.problems();
-  json request = {{"ask", what}, {"document", std::move(folder->document)},
+  json request = {{"ask", what},
+                  {"document", std::move(folder->document)},
                   {"files", std::move(folder->files)}};
   if (std::string(what) != "validate") request["units"] = arguments.value("units", "us");
   return request;
@@ -105,8 +106,8 @@ int assess_command(const Arguments& arguments) {
     problems = write_text_file(path, ask(report)["html"].get<std::string>());
   }
   if (!problems.empty()) return refuse(problems, exit_failed);
-  const int shown = show(answer, arguments,
-                         [](const json& whole) { return findings_text(whole["findings"]); });
+  const int shown =
+      show(answer, arguments, [](const json& whole) { return findings_text(whole["findings"]); });
   if (shown != exit_done || !arguments.has("gate")) return shown;
   return gate(answer["findings"]["headline"]["outcome"].get<std::string>());
 }
@@ -121,7 +122,8 @@ int explain_command(const Arguments& arguments) {
     if (finding["id"] == arguments.words[1]) return show(finding, arguments, finding_text);
     known += "\n  " + finding["id"].get<std::string>();
   }
-  complain(fmt::format("No finding is called \"{}\". The findings are:{}\n", arguments.words[1], known));
+  complain(
+      fmt::format("No finding is called \"{}\". The findings are:{}\n", arguments.words[1], known));
   return exit_usage;
 }
 
@@ -140,9 +142,8 @@ int methods_command(const Arguments& arguments) {
   for (const auto& method : answer["methods"]) {
     if (method["id"] == arguments.words[0]) return show(method, arguments, method_text);
   }
-  return refuse({{"unknown-method",
-                  fmt::format("No method is called \"{}\".", arguments.words[0]), "", "",
-                  "an id that `proofstone methods` lists"}},
+  return refuse({{"unknown-method", fmt::format("No method is called \"{}\".", arguments.words[0]),
+                  "", "", "an id that `proofstone methods` lists"}},
                 exit_usage);
 }
 
@@ -193,8 +194,7 @@ int prove_command(const Arguments& arguments) {
 
 int handbook_command(const Arguments& arguments) {
   for (const auto& page : handbook()) {
-    const auto problems =
-        write_text_file(arguments.words[0] + "/" + page.file_name, page.text);
+    const auto problems = write_text_file(arguments.words[0] + "/" + page.file_name, page.text);
     if (!problems.empty()) return refuse(problems, exit_failed);
   }
   print(fmt::format("The handbook stands in {}.\n", arguments.words[0]));

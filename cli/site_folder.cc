@@ -8,7 +8,7 @@
 #include <sstream>
 #include <system_error>
 
-#include "engine/site/strict_json.h"
+#include "engine/json/strict_json.h"
 #include "formats/site_files.h"
 
 namespace proofstone {

@@ -18,8 +18,9 @@ std::string text_of(const json& object, const char* field) {
 
 /// Characters, not bytes: continuation bytes of UTF-8 take no column.
 std::size_t columns_of(const std::string& text) {
-  return static_cast<std::size_t>(std::count_if(
-      text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+    return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+  }));
 }
 
 std::string padded(const std::string& text, std::size_t columns) {
@@ -38,16 +39,14 @@ void add_list(std::string& out, const char* title, const json& list) {
 std::string step_line(const json& step) {
   const auto formula = text_of(step, "formula");
   const auto source = text_of(step, "source");
-  std::string line = "    " + padded(text_of(step, "symbol"), 14) + padded("= " + text_of(step, "text"), 18) +
-                     text_of(step, "meaning") + "\n";
+  std::string line = "    " + padded(text_of(step, "symbol"), 14) +
+                     padded("= " + text_of(step, "text"), 18) + text_of(step, "meaning") + "\n";
   if (!formula.empty()) line += "                    " + formula + "\n";
   if (!source.empty()) line += "                    [" + source + "]\n";
   return line;
 }
 
-std::string mark_of(const json& finding) {
-  return finding.value("governs", false) ? "» " : "  ";
-}
+std::string mark_of(const json& finding) { return finding.value("governs", false) ? "» " : "  "; }
 
 }  // namespace
 
@@ -81,7 +80,8 @@ std::string findings_text(const json& findings) {
       topic = now;
       out += fmt::format("\n{}\n", topic);
     }
-    out += mark_of(finding) + padded(text_of(finding, "outcome"), 18) + text_of(finding, "title") + "\n";
+    out += mark_of(finding) + padded(text_of(finding, "outcome"), 18) + text_of(finding, "title") +
+           "\n";
     out += wrapped(text_of(finding, "sentence"), 6);
     const auto next = text_of(finding, "next");
     if (!next.empty() && next != "Nothing.") out += wrapped("Next: " + next, 6);
@@ -93,7 +93,8 @@ std::string findings_text(const json& findings) {
 }
 
 std::string finding_text(const json& finding) {
-  std::string out = fmt::format("{}\n  {}\n", text_of(finding, "title"), text_of(finding, "outcome"));
+  std::string out =
+      fmt::format("{}\n  {}\n", text_of(finding, "title"), text_of(finding, "outcome"));
   out += wrapped(text_of(finding, "sentence"), 2);
   out += wrapped("Next: " + text_of(finding, "next"), 2);
   if (finding.contains("margin")) {
@@ -155,7 +156,8 @@ std::string method_text(const json& method) {
     const auto preset = text_of(input, "default");
     std::string note = allowed;
     for (const auto& choice : input["choices"]) {
-      note += (note.empty() ? "" : "; ") + text_of(choice, "key") + " (" + text_of(choice, "meaning") + ")";
+      note += (note.empty() ? "" : "; ") + text_of(choice, "key") + " (" +
+              text_of(choice, "meaning") + ")";
     }
     if (!preset.empty()) note += (note.empty() ? "" : "; ") + ("otherwise " + preset);
     if (input["required"].get<bool>()) note += note.empty() ? "must be given" : "; must be given";
@@ -168,10 +170,12 @@ std::string method_text(const json& method) {
   }
   if (!method["limits"].empty()) out += "\n  Limits\n";
   for (const auto& limit : method["limits"]) {
-    out += wrapped(fmt::format("- {} [{}]", text_of(limit, "sentence"), text_of(limit, "source")), 4);
+    out +=
+        wrapped(fmt::format("- {} [{}]", text_of(limit, "sentence"), text_of(limit, "source")), 4);
   }
   out += "\n  Sources\n";
-  for (const auto& source : method["sources"]) out += wrapped("- " + text_of(source, "sentence"), 4);
+  for (const auto& source : method["sources"])
+    out += wrapped("- " + text_of(source, "sentence"), 4);
   add_list(out, "Cautions", method["cautions"]);
   return out;
 }
@@ -215,8 +219,9 @@ std::string checks_text(const json& checks) {
   for (const auto& check : checks) {
     const bool good = check["passed"].get<bool>();
     passed += good ? 1 : 0;
-    out += fmt::format("{} {} {} {}: {}\n", good ? "kept  " : "MISSED", text_of(check, "method"),
-                       text_of(check, "case"), text_of(check, "output"), text_of(check, "sentence"));
+    out +=
+        fmt::format("{} {} {} {}: {}\n", good ? "kept  " : "MISSED", text_of(check, "method"),
+                    text_of(check, "case"), text_of(check, "output"), text_of(check, "sentence"));
   }
   out += fmt::format("{} of {} published check values kept.\n", passed, checks.size());
   return out;

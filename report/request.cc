@@ -6,12 +6,12 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
+#include "engine/json/field_reader.h"
+#include "engine/json/strict_json.h"
 #include "engine/method/check_table.h"
 #include "engine/method/registry.h"
 #include "engine/rock/embedded_catalog.h"
 #include "engine/site/assess.h"
-#include "engine/site/field_reader.h"
-#include "engine/site/strict_json.h"
 #include "engine/site/version.h"
 #include "formats/site_files.h"
 #include "report/descriptions_json.h"

@@ -118,7 +118,7 @@ Expected<std::vector<BlendOption>> two_pile_blends(const Gradation& this_rock,
       options.push_back(option_of(std::move(*mixed), of_this, of_other, band, percent, required));
     }
   }
-  std::stable_sort(options.begin(), options.end(), [](const BlendOption& a, const BlendOption& b) {
+  std::sort(options.begin(), options.end(), [](const BlendOption& a, const BlendOption& b) {
     const int rank_a = rank_of(a);
     const int rank_b = rank_of(b);
     return rank_a != rank_b ? rank_a < rank_b : share_of_other(a) < share_of_other(b);

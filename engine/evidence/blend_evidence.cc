@@ -16,8 +16,8 @@ MeasuredGradation evidence_of_blend(const MeasuredGradation& measured, const Ble
   blend.picked_on_grid = measured.picked_on_grid;
   blend.seen_larger_than = measured.seen_larger_than;
   blend.seen_smaller_than = measured.seen_smaller_than;
-  blend.steps.computed("w", "share of the measured rock in the blend",
-                       "loads of it / all loads", measure(share));
+  blend.steps.computed("w", "share of the measured rock in the blend", "loads of it / all loads",
+                       measure(share));
   blend.steps.computed("n", "stones' worth of evidence for the blend", "n of the looks / w",
                        measure(blend.effective_stones));
   blend.cautions.push_back(

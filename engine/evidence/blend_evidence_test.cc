@@ -19,8 +19,7 @@ MeasuredGradation fine() {
 }
 
 BlendOption option_of(int loads_of_this, int loads_of_other) {
-  const auto options =
-      two_pile_blends(fine().curve, coarse(), nullptr, 50, Length::inches(1), 10);
+  const auto options = two_pile_blends(fine().curve, coarse(), nullptr, 50, Length::inches(1), 10);
   for (const auto& option : *options) {
     if (option.loads_of_this_rock == loads_of_this && option.loads_of_other == loads_of_other) {
       return option;

@@ -3,8 +3,8 @@
 #include <utility>
 
 #include "engine/rock/rock_class.h"
-#include "engine/site/field_reader.h"
-#include "engine/site/strict_json.h"
+#include "engine/json/field_reader.h"
+#include "engine/json/strict_json.h"
 
 namespace proofstone {
 namespace {

@@ -38,9 +38,8 @@ Finding nothing_to_size(const std::string& what, const std::string& next) {
 
 void note_what_is_missing(const Site& site, Findings& findings) {
   const bool has_design =
-      std::any_of(site.flow_cases.begin(), site.flow_cases.end(), [](const auto& entry) {
-        return entry.second.purpose == FlowPurpose::design;
-      });
+      std::any_of(site.flow_cases.begin(), site.flow_cases.end(),
+                  [](const auto& entry) { return entry.second.purpose == FlowPurpose::design; });
   if (!has_design) {
     findings.findings.push_back(nothing_to_size(
         "design flow case", "Add the flood that the rock must hold, with its discharge."));
@@ -54,10 +53,14 @@ void note_what_is_missing(const Site& site, Findings& findings) {
 /// What stops most comes first in the headline.
 int weight(Outcome outcome) {
   switch (outcome) {
-    case Outcome::meets: return 0;
-    case Outcome::not_yet_known: return 1;
-    case Outcome::ask_the_designer: return 2;
-    case Outcome::falls_short: return 3;
+    case Outcome::meets:
+      return 0;
+    case Outcome::not_yet_known:
+      return 1;
+    case Outcome::ask_the_designer:
+      return 2;
+    case Outcome::falls_short:
+      return 3;
   }
   return 3;
 }
@@ -90,11 +93,9 @@ void write_headline(Findings& findings) {
     }
     const bool told = finding.governs && finding.topic != Topic::rock_class;
     if (told) {
-      sentences.push_back(
-          fmt::format("{}: {}", finding.title, outcome_phrase(finding.outcome)));
+      sentences.push_back(fmt::format("{}: {}", finding.title, outcome_phrase(finding.outcome)));
     } else if (finding.outcome != Outcome::meets) {
-      sentences.push_back(
-          fmt::format("{}: {}", finding.title, outcome_phrase(finding.outcome)));
+      sentences.push_back(fmt::format("{}: {}", finding.title, outcome_phrase(finding.outcome)));
     }
   }
   if (!any) {

@@ -94,8 +94,7 @@ TEST(Assess, MoreWaterNeverLeavesMoreMargin) {
   for (int discharge = 1000; discharge <= 4600; discharge += 400) {
     ExampleDocument example;
     example.items["flow_cases"]["flood"]["discharge"] = std::to_string(discharge) + " ft³/s";
-    const double margin =
-        margin_of(assessed(example), "rock-size.bank.flood.usace-bank-and-bed");
+    const double margin = margin_of(assessed(example), "rock-size.bank.flood.usace-bank-and-bed");
     EXPECT_LT(margin, before) << discharge;
     before = margin;
   }

@@ -72,7 +72,7 @@ struct Finding {
 /// Everything `assess` says about a site.
 struct Findings {
   std::string site_name;
-  std::string revision;   ///< id of the last revision assessed
+  std::string revision;  ///< id of the last revision assessed
   UnitSystem units = UnitSystem::us_customary;
   Outcome headline_outcome = Outcome::not_yet_known;
   std::string headline;

@@ -46,9 +46,10 @@ std::string state_percentiles(Finding& finding, const MeasuredGradation& measure
       text += fmt::format(" ({} to {})", wording.rock(*interval.low), wording.rock(*interval.high));
     }
     words.push_back(std::move(text));
-    finding.values.push_back({fmt::format("d{}", percent_number(percent)), symbol,
-                              fmt::format("size with {} % smaller by mass", percent_number(percent)),
-                              measure(*size), LengthUse::rock});
+    finding.values.push_back(
+        {fmt::format("d{}", percent_number(percent)), symbol,
+         fmt::format("size with {} % smaller by mass", percent_number(percent)), measure(*size),
+         LengthUse::rock});
   }
   return listed(words);
 }
@@ -107,10 +108,10 @@ void word_comparison(Finding& finding, const LotEvidence& evidence,
       finding.next = "See what this rock means for each zone, and the remedies.";
       break;
     default:
-      finding.sentence += fmt::format(
-          " {} {}; not yet decided at {} confidence: {}.",
-          comparison.inside_by_estimate ? "By estimate inside" : "By estimate outside", name, sure,
-          conditions_with(comparison, Outcome::not_yet_known));
+      finding.sentence +=
+          fmt::format(" {} {}; not yet decided at {} confidence: {}.",
+                      comparison.inside_by_estimate ? "By estimate inside" : "By estimate outside",
+                      name, sure, conditions_with(comparison, Outcome::not_yet_known));
       finding.next = how_many_more(comparison.stones_to_decide);
   }
 }
@@ -131,18 +132,19 @@ void judge(Finding& finding, const LotEvidence& evidence, const MeasuredGradatio
 }
 
 void add_sources(Finding& finding) {
-  finding.sources.push_back({"Kellerhals & Bray, Sampling procedures for coarse fluvial sediments, "
-                             "J. Hydraulics Division ASCE, 1971",
-                             "Table 2, conversion of counts to mass", SourceStanding::memory});
-  finding.sources.push_back({"Clopper & Pearson, Biometrika, 1934", "limits of a proportion",
-                             SourceStanding::memory});
+  finding.sources.push_back(
+      {"Kellerhals & Bray, Sampling procedures for coarse fluvial sediments, "
+       "J. Hydraulics Division ASCE, 1971",
+       "Table 2, conversion of counts to mass", SourceStanding::memory});
+  finding.sources.push_back(
+      {"Clopper & Pearson, Biometrika, 1934", "limits of a proportion", SourceStanding::memory});
 }
 
 Finding look_finding(const LotEvidence& evidence, const Look& look,
                      const Expected<MeasuredGradation>& measured, double confidence,
                      const Wording& wording) {
-  auto finding = begin_finding(evidence, fmt::format("gradation.{}.{}", evidence.lot->id, look.id),
-                               look.name);
+  auto finding =
+      begin_finding(evidence, fmt::format("gradation.{}.{}", evidence.lot->id, look.id), look.name);
   finding.about.look = look.id;
   if (!measured) {
     finding.outcome = Outcome::not_yet_known;
@@ -153,9 +155,8 @@ Finding look_finding(const LotEvidence& evidence, const Look& look,
   }
   finding.steps = measured->steps;
   for (const auto& caution : measured->cautions) finding.cautions.push_back(caution);
-  finding.sentence =
-      fmt::format("{} stones by {}: {}.", measured->stones, measured->method,
-                  state_percentiles(finding, *measured, confidence, wording));
+  finding.sentence = fmt::format("{} stones by {}: {}.", measured->stones, measured->method,
+                                 state_percentiles(finding, *measured, confidence, wording));
   add_sources(finding);
   std::optional<BandComparison> comparison;
   judge(finding, evidence, *measured, comparison, confidence);
@@ -167,12 +168,13 @@ bool looks_agree(LotEvidence& evidence, const std::vector<MeasuredGradation>& me
                  double confidence) {
   const auto test = same_rock(measured, confidence);
   if (!test || !test->differ) return true;
-  auto finding = begin_finding(evidence, fmt::format("same-rock.{}", evidence.lot->id),
-                               "Do the looks agree?");
+  auto finding =
+      begin_finding(evidence, fmt::format("same-rock.{}", evidence.lot->id), "Do the looks agree?");
   finding.outcome = Outcome::ask_the_designer;
   finding.steps = test->steps;
   finding.sentence = fmt::format(
-      "The looks at {} differ by more than chance would allow at {} confidence, so they are not put "
+      "The looks at {} differ by more than chance would allow at {} confidence, so they are not "
+      "put "
       "together.",
       evidence.lot->name, confidence_text(confidence));
   finding.next =
@@ -183,9 +185,9 @@ bool looks_agree(LotEvidence& evidence, const std::vector<MeasuredGradation>& me
 }
 
 Finding lot_finding(LotEvidence& evidence, double confidence, const Wording& wording) {
-  auto finding = begin_finding(evidence, "gradation." + evidence.lot->id,
-                               fmt::format("{} against {}", evidence.lot->name,
-                                           evidence.ordered->name));
+  auto finding =
+      begin_finding(evidence, "gradation." + evidence.lot->id,
+                    fmt::format("{} against {}", evidence.lot->name, evidence.ordered->name));
   finding.governs = true;
   finding.sources.push_back(evidence.ordered->source);
   add_sources(finding);

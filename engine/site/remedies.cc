@@ -53,12 +53,11 @@ JudgedBlend judge_blend(const LotEvidence& evidence, const BlendOption& option,
                         const RequiredSize& required, double confidence) {
   JudgedBlend judged{&option, evidence_of_blend(*evidence.together, option), std::nullopt,
                      std::nullopt};
-  if (auto comparison =
-          compare_with_band(judged.evidence, evidence.ordered->band, confidence)) {
+  if (auto comparison = compare_with_band(judged.evidence, evidence.ordered->band, confidence)) {
     judged.comparison = std::move(*comparison);
   }
-  if (auto margin = size_margin(judged.evidence, required.percent_smaller, required.size,
-                                confidence)) {
+  if (auto margin =
+          size_margin(judged.evidence, required.percent_smaller, required.size, confidence)) {
     judged.margin = std::move(*margin);
   }
   return judged;
@@ -123,12 +122,13 @@ void word_blend(Finding& finding, const JudgedBlend& blend, const Material& mate
 
 Finding blend_finding(const Site& site, const LotEvidence& evidence, const Material& material,
                       const MeasuredMargin& asks, const Wording& wording) {
-  auto finding = begin_finding(evidence, "blend." + material.id,
-                               fmt::format("Blend with {}", material.name));
+  auto finding =
+      begin_finding(evidence, "blend." + material.id, fmt::format("Blend with {}", material.name));
   finding.sources.push_back({"Mass balance of two gradations", "weighted mean of percents smaller",
                              SourceStanding::computed});
   finding.cautions.push_back(
-      "The other material is taken from its supplier's certificate as exact; the mixed pile must be "
+      "The other material is taken from its supplier's certificate as exact; the mixed pile must "
+      "be "
       "measured before it is used.");
   const auto options =
       two_pile_blends(evidence.together->curve, material.gradation, &evidence.ordered->band,
@@ -141,8 +141,7 @@ Finding blend_finding(const Site& site, const LotEvidence& evidence, const Mater
     finding.next = "Look for a material that has the missing sizes.";
     return finding;
   }
-  const auto blend =
-      choose_blend(evidence, *options, asks.required, site.evidence.confidence);
+  const auto blend = choose_blend(evidence, *options, asks.required, site.evidence.confidence);
   state_blend(finding, blend, material, evidence);
   word_blend(finding, blend, material, evidence, asks, wording);
   return finding;
@@ -164,8 +163,8 @@ std::optional<Finding> more_stones_finding(const LotEvidence& evidence,
   const auto known = static_cast<int>(evidence.together->effective_stones);
   const int more = std::max(1, *wanted - known);
   finding.outcome = Outcome::not_yet_known;
-  finding.values.push_back({"stones", "n", "more stones to count", measure(static_cast<double>(more)),
-                            LengthUse::ground});
+  finding.values.push_back({"stones", "n", "more stones to count",
+                            measure(static_cast<double>(more)), LengthUse::ground});
   finding.steps.given("n now", "stones' worth of evidence so far",
                       measure(evidence.together->effective_stones), "all looks together");
   finding.steps.computed("n", "stones that would decide, if the shares stay",
@@ -174,8 +173,8 @@ std::optional<Finding> more_stones_finding(const LotEvidence& evidence,
   finding.sentence = fmt::format(
       "About {} more stones would decide {}, if the shares stay as they are.", more, decides);
   finding.next = "Count them on a grid, spread over the whole pile and both its sides.";
-  finding.sources.push_back({"Clopper & Pearson, Biometrika, 1934", "limits of a proportion",
-                             SourceStanding::memory});
+  finding.sources.push_back(
+      {"Clopper & Pearson, Biometrika, 1934", "limits of a proportion", SourceStanding::memory});
   return finding;
 }
 
@@ -186,8 +185,7 @@ std::optional<Finding> other_class_finding(const Site& site, const LotEvidence& 
   BandComparison best_comparison;
   for (const auto& known : class_catalog()) {
     if (known.family != evidence.ordered->family || known.id == evidence.ordered->id) continue;
-    auto comparison =
-        compare_with_band(*evidence.together, known.band, site.evidence.confidence);
+    auto comparison = compare_with_band(*evidence.together, known.band, site.evidence.confidence);
     if (!comparison || comparison->outcome == Outcome::falls_short ||
         !comparison->inside_by_estimate) {
       continue;
@@ -198,8 +196,7 @@ std::optional<Finding> other_class_finding(const Site& site, const LotEvidence& 
     }
   }
   if (best == nullptr) return std::nullopt;
-  auto finding = begin_finding(evidence, "as-" + best->id,
-                               fmt::format("Use it as {}", best->name));
+  auto finding = begin_finding(evidence, "as-" + best->id, fmt::format("Use it as {}", best->name));
   finding.about.rock_class = best->id;
   finding.outcome = best_comparison.outcome;
   finding.steps = best_comparison.steps;
@@ -213,9 +210,9 @@ std::optional<Finding> other_class_finding(const Site& site, const LotEvidence& 
 Finding return_finding(const LotEvidence& evidence) {
   auto finding = begin_finding(evidence, "return", "Send it back");
   finding.outcome = Outcome::ask_the_designer;
-  finding.sentence = fmt::format(
-      "If no remedy serves, {} is not the rock that was ordered and goes back.",
-      evidence.lot->name);
+  finding.sentence =
+      fmt::format("If no remedy serves, {} is not the rock that was ordered and goes back.",
+                  evidence.lot->name);
   finding.next = "Decide with the designer and the supplier; keep the evidence.";
   finding.sources.push_back({"Order of remedies", "", SourceStanding::common_practice});
   return finding;
@@ -243,9 +240,8 @@ std::vector<Finding> remedies_for(const Site& site, const LotEvidence& evidence,
   if (auto other = other_class_finding(site, evidence)) remedies.push_back(std::move(*other));
   const bool broken =
       (evidence.comparison && evidence.comparison->outcome == Outcome::falls_short) ||
-      std::any_of(zones.begin(), zones.end(), [](const RockInZone* zone) {
-        return zone->outcome == Outcome::falls_short;
-      });
+      std::any_of(zones.begin(), zones.end(),
+                  [](const RockInZone* zone) { return zone->outcome == Outcome::falls_short; });
   if (broken) remedies.push_back(return_finding(evidence));
   return remedies;
 }

@@ -4,7 +4,7 @@
 
 #include <set>
 
-#include "engine/site/field_reader.h"
+#include "engine/json/field_reader.h"
 
 namespace proofstone {
 namespace {
@@ -42,8 +42,7 @@ Change read_change(const nlohmann::json& json, const std::string& pointer, Probl
   return change;
 }
 
-Revision read_revision(const nlohmann::json& json, const std::string& pointer,
-                       Problems& problems) {
+Revision read_revision(const nlohmann::json& json, const std::string& pointer, Problems& problems) {
   FieldReader reader(json, pointer, problems);
   Revision revision;
   revision.id = reader.required_text("id");
@@ -107,10 +106,10 @@ void play(const Change& change, nlohmann::json& state, const std::string& where,
   }
   nlohmann::json* parent = parent_of(state, pointer);
   if (parent == nullptr) {
-    problems.push_back({"no-such-place",
-                        fmt::format("\"{}\" lies inside something that does not exist.",
-                                    change.pointer),
-                        "", where, "the pointer of an item, or of a field of an item that exists"});
+    problems.push_back(
+        {"no-such-place",
+         fmt::format("\"{}\" lies inside something that does not exist.", change.pointer), "",
+         where, "the pointer of an item, or of a field of an item that exists"});
     return;
   }
   const std::string key = pointer.back();
@@ -141,8 +140,7 @@ Expected<std::vector<Revision>> read_revisions(const nlohmann::json& document) {
     if (reader.required("revisions") != nullptr) {
       if (const auto* list = reader.optional_list("revisions")) {
         for (std::size_t i = 0; i < list->size(); ++i) {
-          revisions.push_back(
-              read_revision((*list)[i], fmt::format("/revisions/{}", i), problems));
+          revisions.push_back(read_revision((*list)[i], fmt::format("/revisions/{}", i), problems));
         }
         if (list->empty()) {
           reader.report("empty", "The document has no revision.", "revisions",

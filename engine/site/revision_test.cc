@@ -27,11 +27,11 @@ std::string first_code(const json& document) {
 }
 
 TEST(Revision, FoldPlaysChangesInOrder) {
-  const auto read = read_revisions(envelope(
-      {revision("r1", {{{"set", "/zones/a"}, {"to", {{"name", "A"}, {"class", "x"}}}},
-                       {{"set", "/zones/b"}, {"to", {{"name", "B"}}}}}),
-       revision("r2", {{{"set", "/zones/a/class"}, {"to", "y"}}, {{"remove", "/zones/b"}}},
-                {"r1"})}));
+  const auto read = read_revisions(
+      envelope({revision("r1", {{{"set", "/zones/a"}, {"to", {{"name", "A"}, {"class", "x"}}}},
+                                {{"set", "/zones/b"}, {"to", {{"name", "B"}}}}}),
+                revision("r2", {{{"set", "/zones/a/class"}, {"to", "y"}}, {{"remove", "/zones/b"}}},
+                         {"r1"})}));
   ASSERT_TRUE(read);
   EXPECT_EQ((*read)[1].author, "A. Tester");
   const auto state = fold(*read);

@@ -33,8 +33,7 @@ void note_lightest_test(Finding& finding, const RockSource& source, ZoneSetting 
   finding.reasons.push_back(fmt::format(
       "Were all the rock as light as the lightest of {} tests (specific gravity {}), the margin "
       "would be {}.",
-      tests.size(), significant(lightest.number(), 3),
-      margin_text(*size / answer.required->size)));
+      tests.size(), significant(lightest.number(), 3), margin_text(*size / answer.required->size)));
 }
 
 void word_margin(Finding& finding, const MeasuredMargin& measured, double confidence,
@@ -46,8 +45,8 @@ void word_margin(Finding& finding, const MeasuredMargin& measured, double confid
   if (margin.margin) {
     finding.margin = Margin{*margin.margin, margin.low, margin.high};
     const Length size = *margin.margin * measured.required.size;
-    finding.values.push_back({"measured_size", symbol, "measured size", measure(size),
-                              LengthUse::rock});
+    finding.values.push_back(
+        {"measured_size", symbol, "measured size", measure(size), LengthUse::rock});
     finding.sentence =
         fmt::format("Measured {} {} against {} needed: margin {}; it holds with {} confidence.",
                     symbol, wording.rock(size), wording.rock(measured.required.size),
@@ -83,8 +82,8 @@ Finding method_finding(const Site& site, const Zone& zone, const LotEvidence& ev
   auto finding = begin_finding(zone, evidence);
   finding.about.method = about.id;
   finding.about.flow_case = flow_case.id;
-  finding.id = fmt::format("rock-in-zone.{}.{}.{}.{}", zone.id, evidence.lot->id, flow_case.id,
-                           about.id);
+  finding.id =
+      fmt::format("rock-in-zone.{}.{}.{}.{}", zone.id, evidence.lot->id, flow_case.id, about.id);
   finding.title = fmt::format("{} with the measured rock", about.title);
   finding.sources = about.sources;
   finding.limits = about.limits;
@@ -149,8 +148,7 @@ Finding zone_finding(const RockInZone& result, const LotEvidence& evidence) {
   finding.about.flow_case = governing.asked->water->flow_case->id;
   finding.confidence = governing.margin.confidence_holds;
   if (governing.margin.margin) {
-    finding.margin =
-        Margin{*governing.margin.margin, governing.margin.low, governing.margin.high};
+    finding.margin = Margin{*governing.margin.margin, governing.margin.low, governing.margin.high};
   }
   const auto& title = governing.asked->method->description().title;
   const auto sure = confidence_text(governing.margin.confidence_holds);
@@ -196,9 +194,8 @@ Finding largest_stone_finding(const Zone& zone, const LotEvidence& evidence, con
   finding.sources.push_back({"USACE EM 1110-2-1601, 1994",
                              "paragraph 3-2h: thickness not less than the largest stone",
                              SourceStanding::memory});
-  finding.sentence =
-      fmt::format("No stone larger than {} was seen; the layer is {} thick.", wording.rock(largest),
-                  wording.rock(zone.layer_thickness));
+  finding.sentence = fmt::format("No stone larger than {} was seen; the layer is {} thick.",
+                                 wording.rock(largest), wording.rock(zone.layer_thickness));
   finding.next = finding.outcome == Outcome::meets
                      ? "Keep looking: a larger one may lie unseen in the pile."
                      : "Pick out stones larger than the layer; they leave gaps round them.";

@@ -12,7 +12,8 @@ std::vector<GroundPoint> ground_between(const Section& section, Length from, Len
   std::vector<GroundPoint> line;
   line.push_back({from, section.ground_at(from)});
   for (const auto& point : section.points()) {
-    if (point.station > from && point.station < to) line.push_back({point.station, point.elevation});
+    if (point.station > from && point.station < to)
+      line.push_back({point.station, point.elevation});
   }
   line.push_back({to, section.ground_at(to)});
   return line;
@@ -55,8 +56,7 @@ SectionPicture section_picture(const Site& site, const Zone& zone,
     picture.ground.push_back({point.station, point.elevation});
   }
   std::vector<std::string> levels;
-  const ZoneWater* governing =
-      sizing.governing ? sizing.asked[*sizing.governing].water : nullptr;
+  const ZoneWater* governing = sizing.governing ? sizing.asked[*sizing.governing].water : nullptr;
   for (const auto& at : water) {
     if (!at.flow) continue;
     picture.water_levels.push_back({at.flow_case->name, at.flow->water_level, &at == governing});
@@ -103,10 +103,9 @@ GradationPicture gradation_picture(const Site& site, const LotEvidence& evidence
   for (const auto* zone : zones) {
     for (const auto& measured : zone->margins) {
       if (!counts(*zone->zone, *measured.asked)) continue;
-      picture.required.push_back({fmt::format("{}, {}", measured.asked->method->description().title,
-                                              zone->zone->name),
-                                  measured.required.percent_smaller, measured.required.size,
-                                  measured.margin.outcome});
+      picture.required.push_back(
+          {fmt::format("{}, {}", measured.asked->method->description().title, zone->zone->name),
+           measured.required.percent_smaller, measured.required.size, measured.margin.outcome});
     }
   }
   picture.description = fmt::format(
@@ -119,29 +118,29 @@ GradationPicture gradation_picture(const Site& site, const LotEvidence& evidence
 StonesPicture stones_picture(const Site& site, const LotEvidence& evidence) {
   StonesPicture picture;
   picture.id = "stones." + evidence.lot->id;
-  picture.title = fmt::format("The stones of {} and of {}", evidence.ordered->name,
-                              evidence.lot->name);
+  picture.title =
+      fmt::format("The stones of {} and of {}", evidence.ordered->name, evidence.lot->name);
   const auto& band = evidence.ordered->band;
   const auto angularity = site.sources.at(evidence.lot->source).rock.angularity;
   auto class_stones = [&band](auto size_at) {
-    return stones_of({{"D15", (band.*size_at)(15)},
-                      {"D50", (band.*size_at)(50)},
-                      {"D85", (band.*size_at)(85)}});
+    return stones_of(
+        {{"D15", (band.*size_at)(15)}, {"D50", (band.*size_at)(50)}, {"D85", (band.*size_at)(85)}});
   };
   picture.rows.push_back({fmt::format("{}, smallest allowed", evidence.ordered->name),
                           class_stones(&GradationBand::smallest_size_at), angularity});
   if (evidence.together) {
     const auto& curve = evidence.together->curve;
-    picture.rows.push_back({fmt::format("{}, measured", evidence.lot->name),
-                            stones_of({{"D15", curve.size_at(15)},
-                                       {"D50", curve.size_at(50)},
-                                       {"D85", curve.size_at(85)}}),
-                            angularity});
+    picture.rows.push_back(
+        {fmt::format("{}, measured", evidence.lot->name),
+         stones_of(
+             {{"D15", curve.size_at(15)}, {"D50", curve.size_at(50)}, {"D85", curve.size_at(85)}}),
+         angularity});
   }
   picture.rows.push_back({fmt::format("{}, largest allowed", evidence.ordered->name),
                           class_stones(&GradationBand::largest_size_at), angularity});
-  picture.description = "Stones drawn to one scale beside a rule: the smallest and the largest that "
-                        "the class allows at three percentages, and the measured ones between.";
+  picture.description =
+      "Stones drawn to one scale beside a rule: the smallest and the largest that "
+      "the class allows at three percentages, and the measured ones between.";
   return picture;
 }
 

@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <set>
 
+#include "engine/json/field_reader.h"
+#include "engine/json/strict_json.h"
 #include "engine/method/registry.h"
-#include "engine/site/field_reader.h"
 #include "engine/site/revision.h"
 #include "engine/site/site.h"
-#include "engine/site/strict_json.h"
 #include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
@@ -29,8 +29,8 @@ void add_all(Problems& problems, Problems more) {
 /// Problems that an engine type names by its own rows ("point 4"), located in the document.
 void add_located(Problems& problems, const Problems& more, const std::string& pointer) {
   for (auto problem : more) {
-    problem.what = problem.where.empty() ? problem.what
-                                         : fmt::format("{}: {}", problem.where, problem.what);
+    problem.what =
+        problem.where.empty() ? problem.what : fmt::format("{}: {}", problem.where, problem.what);
     problem.where = pointer;
     problems.push_back(std::move(problem));
   }
@@ -142,7 +142,8 @@ std::optional<SiteSection> read_section(FieldReader& reader, const std::string& 
   const Length left_bank = left.value_or(first);
   const Length right_bank = right.value_or(last);
   if (left_bank < first || right_bank > last || left_bank >= right_bank) {
-    reader.report("bad-banks", "The bank stations do not lie inside the section, left before right.",
+    reader.report("bad-banks",
+                  "The bank stations do not lie inside the section, left before right.",
                   left ? "left_bank" : "right_bank", "stations of the survey");
   }
   return SiteSection{id, name, std::move(*survey), left_bank, right_bank, slope, composite};
@@ -172,10 +173,10 @@ RockSource read_source(FieldReader& reader, const std::string& id) {
     all_plausible = all_plausible && plausible(test.number());
   }
   if (!all_plausible) {
-    reader.report("implausible", "No rock has this specific gravity.",
-                  source.specific_gravity_tests.empty() ? "specific_gravity"
-                                                        : "specific_gravity_tests",
-                  "1.8 to 3.6 (protection rock lies between about 2.2 and 3.2)");
+    reader.report(
+        "implausible", "No rock has this specific gravity.",
+        source.specific_gravity_tests.empty() ? "specific_gravity" : "specific_gravity_tests",
+        "1.8 to 3.6 (protection rock lies between about 2.2 and 3.2)");
   }
   source.rock.angularity = reader.choice<Angularity>(
       "angularity", {{"angular", Angularity::angular}, {"rounded", Angularity::rounded}},
@@ -358,10 +359,10 @@ Look read_look(FieldReader& reader, const std::string& id, Problems& problems) {
   look.lot = reader.required_text("lot");
   look.who = reader.optional_text("who");
   look.when = reader.optional_text("when");
-  const auto kind = reader.choice<LookKind>("kind",
-                                            {{"stone count", LookKind::stone_count},
-                                             {"weighed sample", LookKind::weighed_sample}},
-                                            std::nullopt);
+  const auto kind = reader.choice<LookKind>(
+      "kind",
+      {{"stone count", LookKind::stone_count}, {"weighed sample", LookKind::weighed_sample}},
+      std::nullopt);
   if (kind == LookKind::stone_count) {
     look.taken = read_stone_count(reader, problems);
   } else {
@@ -382,8 +383,7 @@ std::optional<Material> read_material(FieldReader& reader, const std::string& id
         GradationPoint point;
         point.size = row.required_quantity<Length>("size");
         // A share is written "50 %" or "0.5"; a curve keeps it as percent.
-        point.percent_smaller =
-            100 * row.required_quantity<Dimensionless>("smaller").number();
+        point.percent_smaller = 100 * row.required_quantity<Dimensionless>("smaller").number();
         row.finish();
         points.push_back(point);
       }
@@ -421,8 +421,8 @@ void check_reference(const std::map<std::string, Item>& items, const std::string
   if (items.count(id) > 0) return;
   std::string allowed;
   for (const auto& [known, item] : items) allowed += (allowed.empty() ? "" : ", ") + known;
-  problems.push_back({"no-such-item", fmt::format("No {} is called \"{}\".", kind, id), "",
-                      pointer, allowed.empty() ? fmt::format("there is no {} yet", kind) : allowed});
+  problems.push_back({"no-such-item", fmt::format("No {} is called \"{}\".", kind, id), "", pointer,
+                      allowed.empty() ? fmt::format("there is no {} yet", kind) : allowed});
 }
 
 void check_class(const std::string& id, const std::string& pointer, Problems& problems) {
@@ -478,10 +478,10 @@ Expected<Site> site_from(const nlohmann::json& document) {
   site.flow_cases = collection<FlowCase>(
       reader, "flow_cases", problems,
       [](FieldReader& item, const std::string& id) { return read_flow_case(item, id); });
-  site.sections = collection<SiteSection>(
-      reader, "sections", problems, [&problems](FieldReader& item, const std::string& id) {
-        return read_section(item, id, problems);
-      });
+  site.sections = collection<SiteSection>(reader, "sections", problems,
+                                          [&problems](FieldReader& item, const std::string& id) {
+                                            return read_section(item, id, problems);
+                                          });
   site.sources = collection<RockSource>(
       reader, "sources", problems,
       [](FieldReader& item, const std::string& id) { return read_source(item, id); });
@@ -489,17 +489,17 @@ Expected<Site> site_from(const nlohmann::json& document) {
                                 [&problems](FieldReader& item, const std::string& id) {
                                   return read_zone(item, id, problems);
                                 });
-  site.lots = collection<Lot>(
-      reader, "lots", problems,
-      [](FieldReader& item, const std::string& id) { return read_lot(item, id); });
+  site.lots =
+      collection<Lot>(reader, "lots", problems,
+                      [](FieldReader& item, const std::string& id) { return read_lot(item, id); });
   site.looks = collection<Look>(reader, "looks", problems,
                                 [&problems](FieldReader& item, const std::string& id) {
                                   return read_look(item, id, problems);
                                 });
-  site.materials = collection<Material>(
-      reader, "materials", problems, [&problems](FieldReader& item, const std::string& id) {
-        return read_material(item, id, problems);
-      });
+  site.materials = collection<Material>(reader, "materials", problems,
+                                        [&problems](FieldReader& item, const std::string& id) {
+                                          return read_material(item, id, problems);
+                                        });
   site.evidence = read_evidence(reader, problems);
   reader.finish();
   // References are only judged when every item could be read; else each unread item would be

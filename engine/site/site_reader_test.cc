@@ -38,8 +38,7 @@ TEST(SiteReader, ReadsTheExample) {
   EXPECT_NEAR(site->flow_cases.at("flood").discharge.cubic_feet_per_second(), 4200, 1e-9);
   EXPECT_NEAR(site->sources.at("knob").rock.specific_gravity.number(), 2.625, 1e-12);
   EXPECT_EQ(std::get<StoneCount>(site->looks.at("count").taken).bins.size(), 5u);
-  EXPECT_NEAR(site->materials.at("coarse").gradation.percent_smaller(Length::inches(18)), 60,
-              1e-9);
+  EXPECT_NEAR(site->materials.at("coarse").gradation.percent_smaller(Length::inches(18)), 60, 1e-9);
 }
 
 TEST(SiteReader, NamesEveryWrongFieldWithItsPlace) {

@@ -59,16 +59,15 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
   }
   finding.margin = Margin{*margin, std::nullopt, std::nullopt};
   const Length available = *margin * asked.required.size;
-  finding.steps.given_rock(size_symbol(asked.required) + " min",
-                           fmt::format("smallest {} that {} allows", size_symbol(asked.required),
-                                       specified.name),
-                           available, specified.source.sentence());
+  finding.steps.given_rock(
+      size_symbol(asked.required) + " min",
+      fmt::format("smallest {} that {} allows", size_symbol(asked.required), specified.name),
+      available, specified.source.sentence());
   finding.steps.computed("margin", "class over requirement",
                          fmt::format("{0} min / {0}", size_symbol(asked.required)),
                          measure(*margin));
-  finding.sentence =
-      fmt::format("Asks for {}; {} has at least {}: margin {}.", asks, specified.name,
-                  wording.rock(available), margin_text(*margin));
+  finding.sentence = fmt::format("Asks for {}; {} has at least {}: margin {}.", asks,
+                                 specified.name, wording.rock(available), margin_text(*margin));
   if (!asked.within_limits) {
     finding.outcome = Outcome::ask_the_designer;
     finding.next = "The zone stands outside this method's published range. Judge it by another.";
@@ -88,11 +87,12 @@ bool holds(const RockClass& rock_class, const Zone& zone, const std::vector<Size
     if (!counts(zone, asked)) continue;
     const auto margin = class_margin(rock_class, asked.required);
     if (margin && *margin >= 1) continue;
-    why_not = fmt::format("{} fails by {}, which asks for {}", rock_class.name,
-                          asked.method->description().title,
-                          required_text(asked.required, wording));
+    why_not =
+        fmt::format("{} fails by {}, which asks for {}", rock_class.name,
+                    asked.method->description().title, required_text(asked.required, wording));
     if (margin) {
-      why_not += fmt::format(" where the class has {}", wording.rock(*margin * asked.required.size));
+      why_not +=
+          fmt::format(" where the class has {}", wording.rock(*margin * asked.required.size));
     }
     return false;
   }
@@ -109,8 +109,11 @@ ClassChoice choose_class(const ZoneSizing& sizing, const Wording& wording) {
   for (const auto& known : class_catalog()) {
     if (known.family == sizing.specified->family) family.push_back(&known);
   }
-  std::stable_sort(family.begin(), family.end(), [](const RockClass* a, const RockClass* b) {
-    return a->nominal_d50 < b->nominal_d50;
+  std::sort(family.begin(), family.end(), [](const RockClass* a, const RockClass* b) {
+    if (a->nominal_d50 < b->nominal_d50 || b->nominal_d50 < a->nominal_d50) {
+      return a->nominal_d50 < b->nominal_d50;
+    }
+    return a->id < b->id;
   });
   ClassChoice choice;
   for (const auto* candidate : family) {
@@ -155,13 +158,12 @@ Finding class_finding(const ZoneSizing& sizing, const ClassChoice& choice,
   const std::string policy = zone.policy == GoverningPolicy::envelope
                                  ? "the method that leaves least margin governs"
                                  : "the designer's chosen method governs";
-  finding.sentence = fmt::format("{} governs in the {} ({}); it asks for {}.",
-                                 governing.method->description().title,
-                                 governing.water->flow_case->name, policy,
-                                 required_text(governing.required, wording));
+  finding.sentence = fmt::format(
+      "{} governs in the {} ({}); it asks for {}.", governing.method->description().title,
+      governing.water->flow_case->name, policy, required_text(governing.required, wording));
   if (choice.smallest != nullptr) {
-    finding.sentence += fmt::format(" The smallest class of this family that holds is {}.",
-                                    choice.smallest->name);
+    finding.sentence +=
+        fmt::format(" The smallest class of this family that holds is {}.", choice.smallest->name);
     if (!choice.why_next_smaller_fails.empty()) {
       finding.reasons.push_back("Next smaller: " + choice.why_next_smaller_fails + ".");
     }
@@ -192,8 +194,8 @@ Finding layer_finding(const Zone& zone, const RockClass& specified, const Wordin
   finding.about.rock_class = specified.id;
   finding.id = "layer." + zone.id;
   finding.title = fmt::format("Layer thickness in {}", zone.name);
-  finding.sources.push_back({"USACE EM 1110-2-1601, 1994", "paragraph 3-2h",
-                             SourceStanding::memory});
+  finding.sources.push_back(
+      {"USACE EM 1110-2-1601, 1994", "paragraph 3-2h", SourceStanding::memory});
   const auto least = least_layer_thickness(specified, zone.placement);
   if (!least) {
     finding.outcome = Outcome::not_yet_known;
@@ -212,12 +214,11 @@ Finding layer_finding(const Zone& zone, const RockClass& specified, const Wordin
   // unit conversion.
   const bool thick_enough = margin >= 1 - 1e-9;
   finding.outcome = thick_enough ? Outcome::meets : Outcome::falls_short;
-  finding.sentence =
-      fmt::format("{} is specified; at least {} is needed, governed by {}.",
-                  wording.rock(zone.layer_thickness), wording.rock(least->least),
-                  least->governed_by);
-  finding.next = thick_enough ? "Nothing." : fmt::format("Draw the layer {} thick.",
-                                                         wording.rock(least->least));
+  finding.sentence = fmt::format("{} is specified; at least {} is needed, governed by {}.",
+                                 wording.rock(zone.layer_thickness), wording.rock(least->least),
+                                 least->governed_by);
+  finding.next = thick_enough ? "Nothing."
+                              : fmt::format("Draw the layer {} thick.", wording.rock(least->least));
   return finding;
 }
 
@@ -245,13 +246,14 @@ ZoneSizing size_zone(const Site&, const Zone& zone, const std::vector<ZoneWater>
       auto answer = method->size(*at.setting);
       const auto& title = method->description().title;
       if (answer.not_applicable) {
-        silent.push_back(fmt::format("{} does not apply: {}", title, answer.not_applicable->reason));
+        silent.push_back(
+            fmt::format("{} does not apply: {}", title, answer.not_applicable->reason));
       } else if (!answer.required) {
-        silent.push_back(fmt::format("{} could not be computed: {}", title,
-                                     answer.problems.front().sentence()));
+        silent.push_back(
+            fmt::format("{} could not be computed: {}", title, answer.problems.front().sentence()));
       } else {
-        SizeAsked asked{method, &at, *answer.required,
-                        answer.evaluation.limits_not_kept.empty(), std::move(answer.evaluation)};
+        SizeAsked asked{method, &at, *answer.required, answer.evaluation.limits_not_kept.empty(),
+                        std::move(answer.evaluation)};
         sizing.asked.push_back(std::move(asked));
       }
     }

@@ -76,8 +76,8 @@ void state_values(Finding& finding, const ZoneWater& water) {
   const auto& flow = *water.flow;
   const auto add = [&finding](std::string key, std::string symbol, std::string meaning,
                               Measure value) {
-    finding.values.push_back({std::move(key), std::move(symbol), std::move(meaning), value,
-                              LengthUse::ground});
+    finding.values.push_back(
+        {std::move(key), std::move(symbol), std::move(meaning), value, LengthUse::ground});
   };
   add("discharge", "Q", "discharge", measure(flow.discharge));
   add("water_level", "w", "water level", measure(flow.water_level));
@@ -121,8 +121,8 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
   water.flow_case = &flow_case;
   water.finding = begin_finding(zone, flow_case);
   auto& finding = water.finding;
-  finding.sources.push_back({"Chow, Open-Channel Hydraulics, 1959", "chapters 5 and 6",
-                             SourceStanding::memory});
+  finding.sources.push_back(
+      {"Chow, Open-Channel Hydraulics, 1959", "chapters 5 and 6", SourceStanding::memory});
   finding.cautions.push_back(
       "Uniform flow at the stated energy slope: no backwater, no drawdown. Where a bridge, a "
       "confluence or a weir acts, use a computed profile.");
@@ -173,8 +173,11 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
 std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone, const Wording& wording) {
   std::vector<const FlowCase*> cases;
   for (const auto& [id, flow_case] : site.flow_cases) cases.push_back(&flow_case);
-  std::stable_sort(cases.begin(), cases.end(), [](const FlowCase* a, const FlowCase* b) {
-    return a->discharge < b->discharge;
+  std::sort(cases.begin(), cases.end(), [](const FlowCase* a, const FlowCase* b) {
+    if (a->discharge < b->discharge || b->discharge < a->discharge) {
+      return a->discharge < b->discharge;
+    }
+    return a->id < b->id;
   });
   std::vector<ZoneWater> all;
   all.reserve(cases.size());

@@ -1,4 +1,4 @@
-#include "engine/site/strict_json.h"
+#include "engine/json/strict_json.h"
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,26 @@
-#include "engine/site/field_reader.h"
+#include "engine/json/field_reader.h"
 
 #include <fmt/format.h>
 
 namespace proofstone {
+namespace {
+
+/// A field name as one step of a JSON pointer (RFC 6901).
+std::string pointer_step(const std::string& field) {
+  std::string step;
+  for (const char c : field) {
+    if (c == '~') {
+      step += "~0";
+    } else if (c == '/') {
+      step += "~1";
+    } else {
+      step += c;
+    }
+  }
+  return step;
+}
+
+}  // namespace
 
 FieldReader::FieldReader(const nlohmann::json& object, std::string pointer, Problems& problems)
     : object_(object),
@@ -10,8 +28,8 @@ FieldReader::FieldReader(const nlohmann::json& object, std::string pointer, Prob
       problems_(problems),
       is_object_(object.is_object()) {
   if (!is_object_) {
-    problems_.push_back({"not-an-object", "An object with named fields belongs here.", "", pointer_,
-                         "{ … }"});
+    problems_.push_back(
+        {"not-an-object", "An object with named fields belongs here.", "", pointer_, "{ … }"});
   }
 }
 
@@ -102,8 +120,8 @@ void FieldReader::finish() {
     if (asked_.count(field) > 0) continue;
     std::string allowed;
     for (const auto& known : asked_) allowed += (allowed.empty() ? "" : ", ") + known;
-    report("unknown-field", fmt::format("The field \"{}\" is not known here.", field), field,
-           allowed);
+    report("unknown-field", fmt::format("The field \"{}\" is not known here.", field),
+           pointer_step(field), allowed);
   }
 }
 

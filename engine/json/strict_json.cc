@@ -1,4 +1,4 @@
-#include "engine/site/strict_json.h"
+#include "engine/json/strict_json.h"
 
 #include <fmt/format.h>
 
@@ -106,7 +106,8 @@ Expected<nlohmann::json> parse_strict_json(std::string_view text) {
     return parsed;
   } catch (const nlohmann::json::parse_error& error) {
     const std::size_t byte = error.byte > 0 ? error.byte - 1 : 0;
-    return problem("not-json", "The document is not valid JSON: it breaks off or holds a wrong sign here.",
+    return problem("not-json",
+                   "The document is not valid JSON: it breaks off or holds a wrong sign here.",
                    line_and_column(text, byte), "JSON text in UTF-8 (RFC 8259)");
   } catch (const nlohmann::json::exception&) {
     return problem("not-json", "The document holds a number that is out of range.", "",

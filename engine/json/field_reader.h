@@ -57,7 +57,8 @@ class FieldReader {
     if (!value) return otherwise.value_or(words.front().second);
     std::string allowed;
     for (const auto& [word, meaning] : words) {
-      if (value->is_string() && value->template get_ref<const std::string&>() == word) return meaning;
+      if (value->is_string() && value->template get_ref<const std::string&>() == word)
+        return meaning;
       allowed += (allowed.empty() ? "\"" : ", \"") + word + "\"";
     }
     report("unknown-word", "This word is not known here.", field, allowed);
