@@ -9,9 +9,9 @@
 #include <set>
 #include <utility>
 
+#include "engine/json/field_reader.h"
+#include "engine/json/strict_json.h"
 #include "engine/method/registry.h"
-#include "engine/site/field_reader.h"
-#include "engine/site/strict_json.h"
 
 namespace proofstone {
 

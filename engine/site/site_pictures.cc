@@ -30,8 +30,10 @@ std::vector<GroundPoint> surface_of(const SiteSection& section, const Zone& zone
     if (at.bank) bank = &*at.bank;
   }
   if (bank == nullptr) return {};
-  const Length left = std::min(bank->toe_station, bank->top_station);
-  const Length right = std::max(bank->toe_station, bank->top_station);
+  // The rock goes on above the water to the top of the zone, where the zone has one.
+  const Length top = zone.top_station.value_or(bank->top_station);
+  const Length left = std::min(bank->toe_station, top);
+  const Length right = std::max(bank->toe_station, top);
   return ground_between(section.survey, left, right);
 }
 

@@ -115,6 +115,28 @@ void word_outcome(Finding& finding, const ZoneWater& water, const Zone& zone,
   }
 }
 
+/// What a reviewer should look at in the ground before trusting the level.
+void caution_about_ground(Finding& finding, const ZoneWater& water, const Wording& wording) {
+  if (water.flow->wet.wet_stretches > 1) {
+    finding.cautions.push_back(
+        "Low ground apart from the channel is taken to carry water. See whether it is connected at "
+        "this level; if not, the channel carries more.");
+  }
+  for (const auto& level : water.flow->further_levels) {
+    finding.cautions.push_back(fmt::format(
+        "The same discharge would also run uniformly at {}: conveyance falls while the water "
+        "spreads. The lower level is used.",
+        wording.ground(level)));
+  }
+  if (water.bank && water.bank->steepest_angle > water.bank->angle + Angle::degrees(3)) {
+    finding.cautions.push_back(
+        fmt::format("The bank is uneven: sized as {} from toe to top, but a piece of it stands at "
+                    "{}. Trim it, or "
+                    "size on the steeper piece.",
+                    wording.of(water.bank->angle), wording.of(water.bank->steepest_angle)));
+  }
+}
+
 ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& section,
                    const FlowCase& flow_case, const Wording& wording) {
   ZoneWater water;
@@ -163,6 +185,7 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
                            measure(setting.local_depth));
   }
   water.setting = setting;
+  caution_about_ground(finding, water, wording);
   word_outcome(finding, water, zone, wording);
   state_values(finding, water);
   return water;
