@@ -241,20 +241,19 @@ void draw_required(SvgCanvas& canvas, const Axes& axes, const RequiredMark& mark
   draw_outcome_mark(canvas, mark.outcome, at, mark_size);
 }
 
-/// Places beside points of a line, alternately on its left and on its right.
-std::vector<LabelPlace> places_beside(const std::vector<PixelPoint>& line, bool left_first) {
+/// Places beside points of a line, close to it first.
+std::vector<LabelPlace> places_beside(const std::vector<PixelPoint>& line, bool on_left) {
   std::vector<LabelPlace> places;
-  constexpr double gap = 9;
-  for (const double share : {0.6, 0.5, 0.7, 0.4, 0.8, 0.3, 0.9, 0.2}) {
-    if (line.size() < 2) break;
-    const auto index = static_cast<std::size_t>(share * static_cast<double>(line.size() - 1));
-    const PixelPoint from = line[index];
-    const PixelPoint to = line[std::min(index + 1, line.size() - 1)];
-    const PixelPoint middle{(from.x + to.x) / 2, (from.y + to.y) / 2 + 4};
-    const LabelPlace left{{middle.x - gap, middle.y}, TextAnchor::end};
-    const LabelPlace right{{middle.x + gap, middle.y}, TextAnchor::start};
-    places.push_back(left_first ? left : right);
-    places.push_back(left_first ? right : left);
+  if (line.size() < 2) return places;
+  for (const double gap : {9.0, 16.0, 26.0}) {
+    for (const double share : {0.6, 0.5, 0.7, 0.4, 0.8, 0.3, 0.9, 0.2}) {
+      const auto index = static_cast<std::size_t>(share * static_cast<double>(line.size() - 1));
+      const PixelPoint from = line[index];
+      const PixelPoint to = line[std::min(index + 1, line.size() - 1)];
+      const PixelPoint middle{(from.x + to.x) / 2, (from.y + to.y) / 2 + 4};
+      places.push_back(on_left ? LabelPlace{{middle.x - gap, middle.y}, TextAnchor::end}
+                               : LabelPlace{{middle.x + gap, middle.y}, TextAnchor::start});
+    }
   }
   return places;
 }
@@ -336,7 +335,6 @@ class DirectLabels {
     return place.has_value();
   }
 
-  static constexpr double bold_width = 1.08;  ///< of plain text
   SvgCanvas& canvas_;
   LabelPlacement placement_;
   bool room_for_words_;

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 #include "engine/site/version.h"
@@ -40,6 +41,19 @@ std::string readable(std::string id) {
 std::string paragraph(std::string_view css_class, std::string_view text) {
   if (text.empty()) return {};
   return fmt::format("<p class=\"{}\">{}</p>\n", css_class, escaped(text));
+}
+
+/// The margin and the confidence as text; empty when there is none, or none that is a number.
+std::string margin_of(const Finding& finding) {
+  if (!finding.margin || !std::isfinite(finding.margin->value)) return {};
+  Margin margin = *finding.margin;
+  if (margin.low && !std::isfinite(*margin.low)) margin.low.reset();
+  if (margin.high && !std::isfinite(*margin.high)) margin.high.reset();
+  return margin_text(margin);
+}
+std::string confidence_of(const Finding& finding) {
+  if (!finding.confidence || !std::isfinite(*finding.confidence)) return {};
+  return confidence_text(*finding.confidence);
 }
 
 std::string list_of(const std::vector<std::string>& lines) {
@@ -88,9 +102,9 @@ std::string counts_text(const Findings& findings) {
   for (const Outcome outcome : reading_order) {
     const auto number = std::count_if(findings.findings.begin(), findings.findings.end(),
                                       [&](const Finding& f) { return f.outcome == outcome; });
-    if (number > 0) parts.push_back(fmt::format("{} {}", number, outcome_phrase(outcome)));
+    if (number > 0) parts.push_back(fmt::format("{}: {}", outcome_phrase(outcome), number));
   }
-  return parts.empty() ? "none" : listed(parts);
+  return parts.empty() ? "none" : fmt::format("{}", fmt::join(parts, " · "));
 }
 
 std::string opening(const Findings& findings) {
@@ -113,21 +127,22 @@ std::string cautions_section(const Findings& findings) {
          "</div>\n</section>\n";
 }
 
-std::string overview(const std::vector<FindingGroup>& groups) {
-  if (groups.empty()) return {};
+/// Every finding in a line; what must be acted on comes first.
+std::string overview(const Findings& findings) {
+  if (findings.findings.empty()) return {};
   std::string html =
-      "<section>\n<h2>At a glance</h2>\n<table role=\"table\">\n<thead><tr><th>Finding</th>"
-      "<th>Outcome</th><th>Margin</th><th>Confidence</th></tr></thead>\n<tbody>\n";
-  for (const auto& group : groups) {
-    for (const auto* finding : group.findings) {
+      "<section>\n<h2>At a glance</h2>\n<table role=\"table\" class=\"overview\">\n<thead><tr>"
+      "<th>Finding</th><th>Outcome</th><th>Margin</th><th>Confidence</th></tr></thead>\n<tbody>\n";
+  for (const Outcome outcome : reading_order) {
+    for (const auto& finding : findings.findings) {
+      if (finding.outcome != outcome) continue;
       html += fmt::format(
-          "<tr role=\"row\"><td role=\"cell\"><a href=\"#{}\">{}</a><br><span class=\"meaning\">{}"
+          "<tr role=\"row\"><td role=\"cell\"><a href=\"#{}\">{}</a> <span class=\"meaning\">{}"
           "</span></td><td role=\"cell\">{}</td><td role=\"cell\" data-name=\"Margin\">{}</td>"
           "<td role=\"cell\" data-name=\"Confidence\">{}</td></tr>\n",
-          anchor_of(*finding), escaped(finding->title), escaped(group.heading),
-          outcome_html(finding->outcome, 20),
-          finding->margin ? escaped(margin_text(*finding->margin)) : "",
-          finding->confidence ? escaped(confidence_text(*finding->confidence)) : "");
+          anchor_of(finding), escaped(finding.title), escaped(heading_of(finding)),
+          outcome_html(finding.outcome, 20), escaped(margin_of(finding)),
+          escaped(confidence_of(finding)));
     }
   }
   return html + "</tbody>\n</table>\n</section>\n";
@@ -210,16 +225,15 @@ std::string article(const Finding& finding, UnitSystem units) {
   std::string html = fmt::format(
       "<article id=\"{}\">\n<p class=\"kind\">{}</p>\n<h3>{}</h3>\n", anchor_of(finding),
       escaped(with_capital(std::string(topic_name(finding.topic)))), escaped(finding.title));
-  html += outcome_html(finding.outcome, 24);
-  if (finding.governs) html += " <span class=\"governs\">· governs</span>";
-  html += "\n" + paragraph("sentence", finding.sentence);
+  html += fmt::format("<div class=\"verdict\">{}{}</div>\n", outcome_html(finding.outcome, 24),
+                      finding.governs ? "<span class=\"governs\">governs</span>" : "");
+  html += paragraph("sentence", finding.sentence);
   std::string measures;
-  if (finding.margin) {
-    measures += fmt::format("<span>Margin <b>{}</b></span>", escaped(margin_text(*finding.margin)));
+  if (const auto margin = margin_of(finding); !margin.empty()) {
+    measures += fmt::format("<span>Margin <b>{}</b></span>", escaped(margin));
   }
-  if (finding.confidence) {
-    measures += fmt::format("<span>Confidence <b>{}</b></span>",
-                            escaped(confidence_text(*finding.confidence)));
+  if (const auto confidence = confidence_of(finding); !confidence.empty()) {
+    measures += fmt::format("<span>Confidence <b>{}</b></span>", escaped(confidence));
   }
   if (!measures.empty()) html += fmt::format("<div class=\"measures\">{}</div>\n", measures);
   if (!finding.next.empty()) {
@@ -251,7 +265,7 @@ std::string html_report(const Findings& findings) {
       "style-src 'unsafe-inline'\">\n";
   html += fmt::format("<title>{}: findings</title>\n<style>\n{}</style>\n</head>\n<body>\n",
                       escaped(findings.site_name), html_style());
-  html += opening(findings) + overview(groups) + pictures(findings) + "<main>\n";
+  html += opening(findings) + overview(findings) + pictures(findings) + "<main>\n";
   for (const auto& group : groups) {
     html += fmt::format("<section>\n<h2>{}</h2>\n", escaped(group.heading));
     for (const auto* finding : group.findings) html += article(*finding, findings.units);

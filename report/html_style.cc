@@ -52,8 +52,10 @@ figure svg { display: block; max-width: 100%; height: auto; }
 .narrow { display: none; }
 article { padding: 1rem 0 1.1rem; border-top: 1px solid var(--line); }
 article:first-of-type { border-top: 0; padding-top: 0; }
-article .outcome { margin: 0.25rem 0; }
-.governs { color: var(--muted); font-weight: 400; }
+.verdict { display: flex; flex-wrap: wrap; align-items: center; gap: 0 0.75rem; margin: 0.25rem 0; }
+.governs { color: var(--muted); border: 1px solid var(--stone-3); border-radius: 0.25rem;
+  padding: 0 0.4rem; font-size: 0.9rem; }
+.overview .meaning { display: block; }
 .measures { display: flex; flex-wrap: wrap; gap: 0.15rem 1.75rem; margin: 0.4rem 0; }
 .measures b { font-variant-numeric: tabular-nums; }
 .next { border-left: 3px solid var(--stone-3); padding-left: 0.75rem; }
@@ -79,6 +81,8 @@ li.not-kept { color: var(--ochre); }
   td:empty { display: none; }
   td[data-name]::before { content: attr(data-name) " "; color: var(--muted); font-weight: 400;
     font-family: system-ui, "Segoe UI", Roboto, "DejaVu Sans", sans-serif; }
+  .overview td + td { display: inline-flex; gap: 0.35rem; margin-right: 1rem; }
+  .overview td:empty { display: none; }
   .signatures { grid-template-columns: 1fr; }
 }
 

@@ -186,7 +186,7 @@ double draw_enlarged(SvgCanvas& canvas, const DrawnSection& section, std::size_t
                                      : fmt::format("{}, enlarged", layer.label);
   double y = view.corner.y;
   SectionView placed = view;
-  for (const auto& line : wrapped(heading, canvas.width() - 4, font_size)) {
+  for (const auto& line : wrapped(heading, canvas.width() / bold_width, font_size)) {
     canvas.text({0, y + 13}, line, {font_size, TextAnchor::start, Ink::ink, true, false, {}});
     y += 18;
   }

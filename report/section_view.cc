@@ -163,7 +163,7 @@ class ViewWords {
         places.push_back({{end.x + 4, end.y + drop}, TextAnchor::end});
       }
       const auto place =
-          placement_.place(text_width(layer.label, font_size) * 1.06, font_size, places);
+          placement_.place(text_width(layer.label, font_size) * bold_width, font_size, places);
       if (!place) continue;
       canvas_.line(end, {end.x, place->baseline.y - 12}, {Ink::none, 1, Ink::ink, 1, {}, "leader"});
       canvas_.text(place->baseline, layer.label,
@@ -189,7 +189,7 @@ class ViewWords {
       const PixelPoint step{(end.x - top.x) / length, (end.y - top.y) / length};
       const PixelPoint beyond{end.x + 26 * step.x, end.y + 26 * step.y};
       const std::string text = "thickness " + layer.thickness_text;
-      const auto place = placement_.place(text_width(text, font_size) * 1.06, font_size,
+      const auto place = placement_.place(text_width(text, font_size) * bold_width, font_size,
                                           {{{beyond.x + 4, beyond.y + 10}, TextAnchor::middle},
                                            {{beyond.x + 4, beyond.y + 10}, TextAnchor::start},
                                            {{beyond.x - 4, beyond.y + 10}, TextAnchor::end}});
@@ -234,7 +234,7 @@ class ViewWords {
   }
 
   void name_level(const DrawnSection::Level& level, const std::vector<LabelPlace>& places) {
-    const double text_room = text_width(level.text, font_size) * 1.06;
+    const double text_room = text_width(level.text, font_size) * bold_width;
     if (const auto place = placement_.place(text_room, font_size, places)) {
       canvas_.text(place->baseline, level.text,
                    {font_size, place->anchor, Ink::river, level.governing, true, "label"});

@@ -52,10 +52,10 @@ std::vector<DrawnRow> rows_of(const StonesPicture& picture, UnitSystem units, do
     for (const auto& stone : row.stones) {
       const double size = stone.size.meters();
       if (!std::isfinite(size) || !(size > 0)) continue;
-      DrawnStone one{size, shortened(stone.label, room - slot_gap, font_size),
+      DrawnStone one{size, shortened(stone.label, (room - slot_gap) / bold_width, font_size),
                      display(measure(stone.size), units, LengthUse::rock).text, 0};
-      one.label_width =
-          std::max(text_width(one.name, font_size), text_width(one.size_text, font_size));
+      one.label_width = std::max(bold_width * text_width(one.name, font_size),
+                                 text_width(one.size_text, font_size));
       drawn.stones.push_back(std::move(one));
     }
     rows.push_back(std::move(drawn));
@@ -150,7 +150,7 @@ std::string draw(const StonesPicture& picture, UnitSystem units, double width) {
   const auto columns = column_widths(rows, scale);
   double y = 0;
   for (const auto& row : rows) {
-    for (const auto& line : wrapped(row.label, width - 8, font_size)) {
+    for (const auto& line : wrapped(row.label, (width - 8) / bold_width, font_size)) {
       canvas.text({4, y + 15}, line, {font_size, TextAnchor::start, Ink::ink, true, false, {}});
       y += heading_height;
     }

@@ -11,6 +11,9 @@ namespace proofstone {
 /// it.
 double text_width(std::string_view text, double font_size);
 
+/// How much wider a text is in bold, at most.
+inline constexpr double bold_width = 1.1;
+
 /// The text in lines of at most `width` pixels, broken at spaces; a word wider than that stands on
 /// a line of its own, cut where it must be.
 std::vector<std::string> wrapped(std::string_view text, double width, double font_size);

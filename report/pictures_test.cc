@@ -1,0 +1,273 @@
+// The three kinds of picture: whole and well formed whatever they are asked to show.
+#include <gtest/gtest.h>
+
+#include <functional>
+#include <limits>
+#include <string>
+
+#include "report/gradation_picture.h"
+#include "report/markup_check.h"
+#include "report/sample_pictures.h"
+#include "report/section_picture.h"
+#include "report/stones_picture.h"
+
+namespace proofstone {
+namespace {
+
+const double nan = std::numeric_limits<double>::quiet_NaN();
+const double infinite = std::numeric_limits<double>::infinity();
+const std::string hostile = "</text><script>alert(1)</script>\"'&\x01\xFF\u202E🪨";
+
+/// Draws at every width and in both unit systems, and expects a whole picture each time.
+template <class Picture>
+void expect_whole(const Picture& picture, const std::string& what) {
+  for (const double width : {240.0, 360.0, 900.0, 4000.0}) {
+    for (const auto units : {UnitSystem::us_customary, UnitSystem::si}) {
+      const auto svg = draw(picture, units, width);
+      EXPECT_EQ(testing_markup::nesting_problem(svg), "") << what << ' ' << width;
+      EXPECT_EQ(testing_markup::content_problem(svg), "") << what << ' ' << width;
+      EXPECT_EQ(svg.find("<script"), std::string::npos);
+      EXPECT_EQ(svg.find('\x01'), std::string::npos);
+      EXPECT_EQ(svg.find("<svg "), 0U);
+      EXPECT_NE(svg.find("</title>"), std::string::npos);
+      EXPECT_NE(svg.find("</desc>"), std::string::npos);
+      EXPECT_LT(svg.size(), 800000U) << what;
+      EXPECT_EQ(svg, draw(picture, units, width)) << what;
+    }
+  }
+}
+
+/// Every text of a picture: where it stands and how it is anchored.
+struct DrawnText {
+  double x = 0;
+  double y = 0;
+  double size = 0;
+};
+std::vector<DrawnText> texts_of(const std::string& svg) {
+  std::vector<DrawnText> texts;
+  const auto number = [&](std::size_t tag, const std::string& name) {
+    const auto at = svg.find(name + "=\"", tag) + name.size() + 2;
+    return std::stod(svg.substr(at, svg.find('"', at) - at));
+  };
+  for (auto at = svg.find("<text "); at != std::string::npos; at = svg.find("<text ", at + 1)) {
+    texts.push_back({number(at, " x"), number(at, " y"), number(at, "font-size")});
+  }
+  return texts;
+}
+
+TEST(GradationPicture, IsWholeForGoodAndForHostileContent) {
+  expect_whole(samples::gradation(), "sample");
+  auto picture = samples::gradation();
+  picture.id = picture.title = picture.description = picture.class_name = hostile;
+  picture.looks[0].name = hostile;
+  picture.required[0].label = hostile;
+  expect_whole(picture, "hostile");
+}
+
+TEST(GradationPicture, IsWholeWhenPartsAreMissing) {
+  expect_whole(GradationPicture{}, "empty");
+  const std::vector<std::function<void(GradationPicture&)>> losses{
+      [](auto& p) { p.measured.clear(); },        [](auto& p) { p.coarse_limit.clear(); },
+      [](auto& p) { p.fine_limit.clear(); },      [](auto& p) { p.looks.clear(); },
+      [](auto& p) { p.required.clear(); },        [](auto& p) { p.measured.resize(1); },
+      [](auto& p) { p.looks[0].points.clear(); }, [](auto& p) { p.coarse_limit.resize(1); }};
+  for (const auto& lose : losses) {
+    auto picture = samples::gradation();
+    lose(picture);
+    expect_whole(picture, "part missing");
+  }
+}
+
+TEST(GradationPicture, LeavesOutWhatCannotBeDrawn) {
+  for (const double bad : {nan, infinite, -infinite, 0.0, -3.0}) {
+    auto picture = samples::gradation();
+    picture.measured[2].size = Length::meters(bad);
+    picture.coarse_limit[0].size = Length::meters(bad);
+    picture.required[1].size = Length::meters(bad);
+    expect_whole(picture, "bad size");
+    picture = samples::gradation();
+    picture.measured[2].percent = bad;
+    picture.measured[3].interval = {bad, bad};
+    picture.looks[1].points[1].percent_smaller = bad;
+    picture.required[2].percent = bad;
+    picture.confidence = bad;
+    expect_whole(picture, "bad percent");
+  }
+}
+
+TEST(GradationPicture, HoldsExtremeSizesOnItsAxis) {
+  auto picture = samples::gradation();
+  picture.measured.front().size = Length::meters(1e-9);
+  picture.measured.back().size = Length::meters(1e9);
+  expect_whole(picture, "extremes");
+}
+
+TEST(GradationPicture, NamesEveryMethodWithItsOutcomeAtEveryWidth) {
+  const auto picture = samples::gradation();
+  for (const double width : {360.0, 900.0, 1600.0}) {
+    const auto svg = draw(picture, UnitSystem::us_customary, width);
+    for (const std::string word : {"USACE", "FHWA", "Isbash", "Front Range", "Count on the pile",
+                                   "Weighed load", "Class III", "Measured"}) {
+      EXPECT_NE(svg.find(word), std::string::npos) << word << ' ' << width;
+    }
+    EXPECT_NE(svg.find("D30 ≥ 8.1"), std::string::npos);
+  }
+  EXPECT_NE(draw(picture, UnitSystem::si, 900).find("D30 ≥ 206 mm, meets"), std::string::npos);
+}
+
+TEST(Pictures, HaveLegibleTextInsideThePicture) {
+  for (const double width : {360.0, 900.0}) {
+    for (const auto& svg : {draw(samples::gradation(), UnitSystem::us_customary, width),
+                            draw(samples::section(), UnitSystem::us_customary, width),
+                            draw(samples::stones(), UnitSystem::us_customary, width)}) {
+      for (const auto& text : texts_of(svg)) {
+        EXPECT_GE(text.size, 12);
+        EXPECT_GE(text.x, 0);
+        EXPECT_LE(text.x, width);
+        EXPECT_GE(text.y, 0);
+      }
+    }
+  }
+}
+
+TEST(Pictures, UseNoColourButTheInks) {
+  for (const auto& svg : {draw(samples::gradation(), UnitSystem::us_customary, 900),
+                          draw(samples::section(), UnitSystem::us_customary, 900),
+                          draw(samples::stones(), UnitSystem::us_customary, 900)}) {
+    for (const std::string attribute : {" fill=\"", " stroke=\""}) {
+      for (auto at = svg.find(attribute); at != std::string::npos;
+           at = svg.find(attribute, at + 1)) {
+        const auto value = svg.substr(at + attribute.size(), 6);
+        EXPECT_TRUE(value == "none\" " || value.substr(0, 4) == "none" || value == "var(--")
+            << value;
+      }
+    }
+  }
+}
+
+TEST(SectionPicture, IsWholeForGoodAndForHostileContent) {
+  expect_whole(samples::section(), "sample");
+  auto picture = samples::section();
+  picture.id = picture.title = picture.description = hostile;
+  picture.water_levels[0].name = hostile;
+  picture.layers[0].label = hostile;
+  expect_whole(picture, "hostile");
+}
+
+TEST(SectionPicture, IsWholeWhenPartsAreMissing) {
+  expect_whole(SectionPicture{}, "empty");
+  const std::vector<std::function<void(SectionPicture&)>> losses{
+      [](auto& p) { p.ground.clear(); },
+      [](auto& p) { p.ground.resize(1); },
+      [](auto& p) { p.ground.resize(2); },
+      [](auto& p) { p.water_levels.clear(); },
+      [](auto& p) { p.layers.clear(); },
+      [](auto& p) { p.layers[0].surface.clear(); },
+      [](auto& p) { p.layers[0].surface.resize(1); },
+      [](auto& p) { p.layers[0].thickness = Length(); },
+      [](auto& p) { p.layers[0].median_stone = Length(); },
+  };
+  for (const auto& lose : losses) {
+    auto picture = samples::section();
+    lose(picture);
+    expect_whole(picture, "part missing");
+  }
+}
+
+TEST(SectionPicture, LeavesOutWhatCannotBeDrawn) {
+  for (const double bad : {nan, infinite, -infinite}) {
+    auto picture = samples::section();
+    picture.ground[2].elevation = Length::meters(bad);
+    picture.ground[3].station = Length::meters(bad);
+    picture.water_levels[0].level = Length::meters(bad);
+    picture.layers[0].surface[0].elevation = Length::meters(bad);
+    expect_whole(picture, "bad ground");
+    picture = samples::section();
+    picture.layers[0].thickness = Length::meters(bad);
+    expect_whole(picture, "bad thickness");
+    picture = samples::section();
+    picture.layers[0].median_stone = Length::meters(bad);
+    expect_whole(picture, "bad stone");
+  }
+}
+
+TEST(SectionPicture, HoldsExtremes) {
+  auto wall = samples::section();
+  for (auto& point : wall.ground) point.station = Length::feet(5);
+  expect_whole(wall, "all at one station");
+  auto flat = samples::section();
+  for (auto& point : flat.ground) point.elevation = Length::feet(100);
+  expect_whole(flat, "flat");
+  auto vast = samples::section();
+  vast.ground.back().station = Length::meters(1e5);
+  vast.layers[0].surface.back().station = Length::meters(9e4);
+  expect_whole(vast, "100 km");
+  auto dust = samples::section();
+  dust.layers[0].median_stone = Length::meters(1e-9);
+  expect_whole(dust, "dust");
+  auto boulder = samples::section();
+  boulder.layers[0].median_stone = Length::meters(1e6);
+  boulder.layers[0].thickness = Length::meters(1e6);
+  expect_whole(boulder, "boulder");
+  auto drowned = samples::section();
+  drowned.water_levels[0].level = Length::meters(1e6);
+  drowned.water_levels[1].level = Length::meters(-1e6);
+  expect_whole(drowned, "far levels");
+}
+
+TEST(SectionPicture, StatesHowItsHeightsAreDrawn) {
+  const auto flat = draw(samples::section(), UnitSystem::us_customary, 900);
+  EXPECT_NE(flat.find("heights drawn 3 times as large as lengths"), std::string::npos);
+  auto steep = samples::section();
+  for (auto& point : steep.ground) point.station = 0.15 * point.station;
+  steep.layers.clear();
+  const auto true_scale = draw(steep, UnitSystem::us_customary, 900);
+  EXPECT_NE(true_scale.find("true scale"), std::string::npos);
+  EXPECT_EQ(true_scale.find("heights drawn"), std::string::npos);
+}
+
+TEST(SectionPicture, DrawsStonesAtSizeAndNamesEverything) {
+  for (const double width : {360.0, 900.0}) {
+    const auto svg = draw(samples::section(), UnitSystem::us_customary, width);
+    std::size_t stones = 0;
+    for (auto at = svg.find("class=\"stone\""); at != std::string::npos;
+         at = svg.find("class=\"stone\"", at + 1)) {
+      ++stones;
+    }
+    EXPECT_GT(stones, 20U);
+    EXPECT_LE(stones, 600U);
+    for (const std::string word :
+         {"Design flood, 115.60 ft", "Frequent flow, 111.20 ft", "Base flow, 106.10 ft",
+          "Class III", "thickness 24.0 in", "stones at size", "Elevation, ft", "Station, ft"}) {
+      EXPECT_NE(svg.find(word), std::string::npos) << word << ' ' << width;
+    }
+  }
+}
+
+TEST(StonesPicture, IsWholeForGoodHostileAndMissingContent) {
+  expect_whole(samples::stones(), "sample");
+  expect_whole(StonesPicture{}, "empty");
+  auto picture = samples::stones();
+  picture.id = picture.title = hostile;
+  picture.rows[0].label = hostile;
+  picture.rows[0].stones[0].label = hostile;
+  picture.rows[1].stones.clear();
+  expect_whole(picture, "hostile");
+  for (const double bad : {nan, infinite, -infinite, 0.0, -3.0, 1e-12, 1e12}) {
+    picture = samples::stones();
+    picture.rows[0].stones[1].size = Length::meters(bad);
+    expect_whole(picture, "bad size");
+  }
+}
+
+TEST(StonesPicture, BreaksARowThatIsTooLong) {
+  auto picture = samples::stones();
+  for (int i = 0; i < 40; ++i) picture.rows[0].stones.push_back({"stone", Length::inches(10)});
+  expect_whole(picture, "long row");
+  for (const auto& text : texts_of(draw(picture, UnitSystem::us_customary, 360))) {
+    EXPECT_LE(text.x, 360);
+  }
+}
+
+}  // namespace
+}  // namespace proofstone

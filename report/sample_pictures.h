@@ -1,0 +1,65 @@
+#pragma once
+
+// Pictures for tests, of an invented site.
+
+#include "engine/site/pictures.h"
+
+namespace proofstone::samples {
+
+inline GradationPicture gradation() {
+  const auto in = [](double size) { return Length::inches(size); };
+  GradationPicture picture;
+  picture.id = "gradation.pile";
+  picture.title = "Pile in the band of Class III";
+  picture.description = "Percent smaller by mass against stone size.";
+  picture.class_name = "Class III";
+  picture.coarse_limit = {{in(9.2), 15}, {in(14), 50}, {in(19.5), 85}, {in(24), 100}};
+  picture.fine_limit = {{in(6.2), 15}, {in(11.5), 50}, {in(15.5), 85}, {in(18), 100}};
+  picture.measured = {{in(4), 0, {0, 4}},     {in(7), 12, {6, 20}},   {in(10), 45, {35, 55}},
+                      {in(13), 74, {64, 82}}, {in(18), 96, {90, 99}}, {in(20), 100, {96, 100}}};
+  picture.looks = {{"Count on the pile", {{in(4), 0}, {in(10), 47}, {in(20), 100}}},
+                   {"Weighed load", {{in(5), 1}, {in(11), 52}, {in(18), 100}}}};
+  picture.required = {{"USACE bank and bed equation", 30, in(8.1), Outcome::meets},
+                      {"FHWA shear-based lining", 50, in(11.3), Outcome::falls_short},
+                      {"Isbash equation", 50, in(9.1), Outcome::not_yet_known},
+                      {"Front Range channel equation", 50, in(7.6), Outcome::ask_the_designer}};
+  return picture;
+}
+
+inline SectionPicture section() {
+  const auto ft = [](double length) { return Length::feet(length); };
+  SectionPicture picture;
+  picture.id = "section.outer-bank";
+  picture.title = "Section 2+40: Outer bank";
+  picture.description = "Cross-section looking downstream.";
+  picture.ground = {{ft(0), ft(119.2)},  {ft(26), ft(117)},    {ft(50), ft(105)},
+                    {ft(78), ft(104.7)}, {ft(112), ft(109.6)}, {ft(188), ft(113.8)},
+                    {ft(240), ft(119.6)}};
+  picture.water_levels = {{"Design flood", ft(115.6), true},
+                          {"Frequent flow", ft(111.2), false},
+                          {"Base flow", ft(106.1), false}};
+  SectionPicture::RockLayer layer;
+  layer.label = "Class III";
+  layer.surface = {{ft(26), ft(117)}, {ft(50), ft(105)}};
+  layer.thickness = Length::inches(24);
+  layer.median_stone = Length::inches(12.75);
+  picture.layers = {layer};
+  return picture;
+}
+
+inline StonesPicture stones() {
+  const auto in = [](double size) { return Length::inches(size); };
+  StonesPicture picture;
+  picture.id = "stones.pile";
+  picture.title = "The stones of Class III and of the pile";
+  picture.description = "Stones drawn to one scale beside a rule.";
+  picture.rows = {{"Class III, smallest allowed",
+                   {{"D15", in(6.2)}, {"D50", in(11.5)}, {"D85", in(15.5)}},
+                   Angularity::angular},
+                  {"Pile, measured",
+                   {{"D15", in(6.9)}, {"D50", in(10.2)}, {"D85", in(14.1)}},
+                   Angularity::rounded}};
+  return picture;
+}
+
+}  // namespace proofstone::samples
