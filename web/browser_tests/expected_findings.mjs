@@ -23,7 +23,7 @@ async function fromCommandLine(program, site, units) {
 
 async function fromNode(engineFolder, site, files, units) {
   // The module is built for pages and workers and looks for the latter.
-  globalThis.self ??= globalThis;
+  globalThis.self ??= { location: pathToFileURL(engineFolder) };
   globalThis.importScripts ??= () => undefined;
   const { default: createEngine } = await import(pathToFileURL(join(engineFolder, 'engine.js')));
   const engine = await createEngine({

@@ -36,25 +36,28 @@ export function findingTests(world) {
 
     it('change their texts with the units, and not one value in SI', async () => {
       const page = await openApplication(world, postures.phone);
-      const before = await savedFindings(page);
-      const pictureBefore = await page.textContent('figure[data-kind=gradation] svg');
-      const shownBefore = await page.$$eval('details.finding', (cards) =>
-        cards.map((card) => card.textContent),
-      );
+      await page.locator('.finding > summary').first().tap();
+      const shown = () => page.textContent('.finding .body');
+      const drawn = () => page.textContent('figure[data-kind=gradation] svg');
+      const before = {
+        saved: await savedFindings(page),
+        shown: await shown(),
+        drawn: await drawn(),
+      };
       await page.locator('.units label', { hasText: 'SI' }).tap();
       await page.waitForFunction(
         (was) => document.querySelector('figure[data-kind=gradation] svg').textContent !== was,
-        pictureBefore,
+        before.drawn,
       );
-      const after = await savedFindings(page);
-      assert.equal(after.units, 'si');
-      assert.deepEqual(siNumbers(after), siNumbers(before));
-      const texts = (list) => list.findings.map(({ sentence }) => sentence);
-      assert.notDeepEqual(texts(after), texts(before));
-      assert.notDeepEqual(
-        await page.$$eval('details.finding', (cards) => cards.map((card) => card.textContent)),
-        shownBefore,
-      );
+      const saved = await savedFindings(page);
+      assert.equal(saved.units, 'si');
+      assert.deepEqual(siNumbers(saved), siNumbers(before.saved));
+      const sentences = ({ findings }) => findings.map(({ sentence }) => sentence);
+      assert.notDeepEqual(sentences(saved), sentences(before.saved));
+      const texts = saved.findings[0].steps.map(({ text }) => text);
+      const after = await shown();
+      assert.notEqual(after, before.shown);
+      for (const text of texts) assert.ok(after.includes(text), `${text} is not shown`);
       await page.reload();
       await page.waitForSelector('#verdict');
       assert.equal(await page.getByRole('radio', { name: 'SI units' }).isChecked(), true);

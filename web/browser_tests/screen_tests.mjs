@@ -52,7 +52,7 @@ function screenAt(world, posture, colorScheme) {
         figures.map((figure) => ({
           kind: figure.dataset.kind,
           drawn: figure.querySelector('svg').viewBox.baseVal.width,
-          room: figure.querySelector('.drawing').clientWidth,
+          room: figure.querySelector('svg').getBoundingClientRect().width,
         })),
       );
       for (const kind of ['gradation', 'section', 'stones']) {
@@ -61,7 +61,9 @@ function screenAt(world, posture, colorScheme) {
           `no picture of kind ${kind}`,
         );
       }
-      for (const { kind, drawn, room } of pictures) assert.equal(drawn, room, kind);
+      for (const { kind, drawn, room } of pictures) {
+        assert.ok(Math.abs(drawn - room) < 1, `${kind}: drawn for ${drawn}, shown in ${room}`);
+      }
     });
 
     it('has river blue and stone grey in its pictures, and is not blank', async () => {
@@ -148,7 +150,7 @@ export function screenTests(world) {
         (was) => document.querySelector('.drawing svg').viewBox.baseVal.width !== was,
         wide,
       );
-      const room = await page.$eval('.drawing', (drawing) => drawing.clientWidth);
+      const room = await page.$eval('.picture-width', (place) => place.clientWidth);
       assert.equal(await width(), room);
       await page.context().close();
     });

@@ -221,8 +221,8 @@ export function FindingCard({ finding, linked, printing }: FindingCardProps) {
         <span class="head">
           <h4>{finding.title}</h4>
           <span class="line">
-            <span class="phrase">{finding.outcome}</span>
-            {finding.margin && <span class="margin">{finding.margin.text}</span>}
+            <span class="phrase">{finding.outcome}</span>{' '}
+            {finding.margin && <span class="margin">{words.marginOf(finding.margin.text)}</span>}{' '}
             {finding.governs && <span class="governs">{words.governs}</span>}
           </span>
         </span>

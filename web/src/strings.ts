@@ -64,6 +64,7 @@ const english = {
     governs: 'governs',
     next: 'What to do',
     margin: 'Margin',
+    marginOf: (text: string) => `margin ${text}`,
     confidence: 'Confidence',
     values: 'Values',
     steps: 'Steps of the calculation',
