@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "engine/quantity/measure.h"
 #include "report/axis_ticks.h"
@@ -166,8 +167,9 @@ void draw_axes(SvgCanvas& canvas, const Axes& axes, UnitSystem units) {
     const double x = axes.x(tick.value);
     canvas.line({x, axes.top}, {x, axes.bottom + 4}, {Ink::none, 1, Ink::line, 1, {}, "grid"});
   }
-  std::stable_sort(ticks.begin(), ticks.end(),
-                   [](const AxisTick& a, const AxisTick& b) { return a.rank < b.rank; });
+  std::sort(ticks.begin(), ticks.end(), [](const AxisTick& a, const AxisTick& b) {
+    return std::tie(a.rank, a.value) < std::tie(b.rank, b.value);
+  });
   LabelPlacement labels({0, axes.bottom, canvas.width(), axes.bottom + 24});
   for (const auto& tick : ticks) {
     const PixelPoint baseline{axes.x(tick.value), axes.bottom + 18};
@@ -185,6 +187,22 @@ void draw_axes(SvgCanvas& canvas, const Axes& axes, UnitSystem units) {
 std::vector<PixelPoint> area_between(std::vector<PixelPoint> one, std::vector<PixelPoint> other) {
   one.insert(one.end(), other.rbegin(), other.rend());
   return one;
+}
+
+/// The area between the limits of the band. Where one of them says nothing any more, above the last
+/// percent of the fine limit or below the first of the coarse one, the area goes on to the percent
+/// at which the other ends.
+std::vector<PixelPoint> band_outline(const Axes& axes, const Content& content) {
+  Curve fine = content.fine;
+  Curve coarse = content.coarse;
+  if (fine.size() < 2 || coarse.size() < 2) return {};
+  if (coarse.back().percent > fine.back().percent) {
+    fine.push_back({fine.back().size, coarse.back().percent});
+  }
+  if (fine.front().percent < coarse.front().percent) {
+    coarse.insert(coarse.begin(), {coarse.front().size, fine.front().percent});
+  }
+  return area_between(axes.line(fine), axes.line(coarse));
 }
 
 const Paint band_area{Ink::stone_1, 1, Ink::none, 0, {}, "band"};
@@ -346,7 +364,7 @@ std::string measured_name(const GradationPicture& picture) {
 }
 
 void draw_curves(SvgCanvas& canvas, const Axes& axes, const Content& content) {
-  canvas.polygon(area_between(axes.line(content.fine), axes.line(content.coarse)), band_area);
+  canvas.polygon(band_outline(axes, content), band_area);
   canvas.polyline(axes.line(content.fine), band_limit);
   canvas.polyline(axes.line(content.coarse), band_limit);
   for (std::size_t i = 0; i < content.looks.size(); ++i) {

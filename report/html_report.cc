@@ -132,14 +132,15 @@ std::string overview(const Findings& findings) {
   if (findings.findings.empty()) return {};
   std::string html =
       "<section>\n<h2>At a glance</h2>\n<table role=\"table\" class=\"overview\">\n<thead><tr>"
-      "<th>Finding</th><th>Outcome</th><th>Margin</th><th>Confidence</th></tr></thead>\n<tbody>\n";
+      "<th>Finding</th><th>Outcome</th><th>Margin</th><th>Confidence that it "
+      "holds</th></tr></thead>\n<tbody>\n";
   for (const Outcome outcome : reading_order) {
     for (const auto& finding : findings.findings) {
       if (finding.outcome != outcome) continue;
       html += fmt::format(
           "<tr role=\"row\"><td role=\"cell\"><a href=\"#{}\">{}</a> <span class=\"meaning\">{}"
           "</span></td><td role=\"cell\">{}</td><td role=\"cell\" data-name=\"Margin\">{}</td>"
-          "<td role=\"cell\" data-name=\"Confidence\">{}</td></tr>\n",
+          "<td role=\"cell\" data-name=\"Confidence that it holds\">{}</td></tr>\n",
           anchor_of(finding), escaped(finding.title), escaped(heading_of(finding)),
           outcome_html(finding.outcome, 20), escaped(margin_of(finding)),
           escaped(confidence_of(finding)));
@@ -167,7 +168,8 @@ std::string pictures(const Findings& findings) {
 
 std::string steps_table(const Steps& steps, UnitSystem units) {
   std::string html =
-      "<h4>Working</h4>\n<table role=\"table\">\n<thead><tr><th>Symbol</th><th>Formula</th>"
+      "<h4>Working</h4>\n<table role=\"table\" "
+      "class=\"steps\">\n<thead><tr><th>Symbol</th><th>Formula</th>"
       "<th>Value</th><th>Source</th></tr></thead>\n<tbody>\n";
   for (const auto& step : steps.lines()) {
     html += fmt::format(
@@ -180,18 +182,15 @@ std::string steps_table(const Steps& steps, UnitSystem units) {
   return html + "</tbody>\n</table>\n";
 }
 
-std::string values_table(const std::vector<StatedValue>& values, UnitSystem units) {
-  std::string html =
-      "<h4>Values</h4>\n<table role=\"table\">\n<thead><tr><th>Symbol</th><th>Value</th></tr>"
-      "</thead>\n<tbody>\n";
+std::string values_list(const std::vector<StatedValue>& values, UnitSystem units) {
+  std::string html = "<h4>Values</h4>\n<ul class=\"values\">\n";
   for (const auto& value : values) {
     html += fmt::format(
-        "<tr role=\"row\"><td role=\"cell\"><span class=\"symbol\">{}</span> <span "
-        "class=\"meaning\">{}</span></td><td role=\"cell\" class=\"value\">{}</td></tr>\n",
+        "<li><span class=\"symbol\">{}</span> <span class=\"meaning\">{}</span> <b>{}</b></li>\n",
         escaped(value.symbol), escaped(value.meaning),
         escaped(display(value.value, units, value.length_use).text));
   }
-  return html + "</tbody>\n</table>\n";
+  return html + "</ul>\n";
 }
 
 std::string limits_list(const Finding& finding) {
@@ -207,7 +206,7 @@ std::string limits_list(const Finding& finding) {
 
 std::string unfolding(const Finding& finding, UnitSystem units) {
   std::string html;
-  if (!finding.values.empty()) html += values_table(finding.values, units);
+  if (!finding.values.empty()) html += values_list(finding.values, units);
   if (!finding.steps.lines().empty()) html += steps_table(finding.steps, units);
   if (!finding.reasons.empty()) html += "<h4>Reasons</h4>\n" + list_of(finding.reasons);
   if (!finding.limits.empty()) html += limits_list(finding);
@@ -233,7 +232,7 @@ std::string article(const Finding& finding, UnitSystem units) {
     measures += fmt::format("<span>Margin <b>{}</b></span>", escaped(margin));
   }
   if (const auto confidence = confidence_of(finding); !confidence.empty()) {
-    measures += fmt::format("<span>Confidence <b>{}</b></span>", escaped(confidence));
+    measures += fmt::format("<span>Confidence that it holds <b>{}</b></span>", escaped(confidence));
   }
   if (!measures.empty()) html += fmt::format("<div class=\"measures\">{}</div>\n", measures);
   if (!finding.next.empty()) {

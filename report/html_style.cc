@@ -40,9 +40,15 @@ table { border-collapse: collapse; width: 100%; font-size: 0.94rem; }
 th, td { text-align: left; vertical-align: top; padding: 0.4rem 0.8rem 0.4rem 0;
   border-bottom: 1px solid var(--line); }
 th { color: var(--muted); font-weight: 600; }
-td.value { white-space: nowrap; font-variant-numeric: tabular-nums; font-weight: 600; }
-td.formula { font-family: ui-monospace, "DejaVu Sans Mono", Menlo, Consolas, monospace;
-  font-size: 0.86rem; }
+td.value { font-variant-numeric: tabular-nums; font-weight: 600; }
+.overview td + td { white-space: nowrap; }
+.steps { table-layout: fixed; }
+.steps th:nth-child(1) { width: 33%; }
+.steps th:nth-child(2) { width: 30%; }
+.steps th:nth-child(3) { width: 14%; }
+ul.values { list-style: none; padding: 0; max-width: none; display: flex; flex-wrap: wrap;
+  gap: 0.25rem 1.75rem; }
+ul.values li { margin: 0; }
 .symbol { font-weight: 650; }
 .meaning, .source { color: var(--muted); font-size: 0.9rem; }
 figure { margin: 0 0 2.5rem; }
@@ -79,8 +85,9 @@ li.not-kept { color: var(--ochre); }
   tr { padding: 0.5rem 0; border-bottom: 1px solid var(--line); }
   td { border: 0; padding: 0.1rem 0; }
   td:empty { display: none; }
-  td[data-name]::before { content: attr(data-name) " "; color: var(--muted); font-weight: 400;
-    font-family: system-ui, "Segoe UI", Roboto, "DejaVu Sans", sans-serif; }
+  td[data-name]::before { content: attr(data-name) " "; color: var(--muted); font-weight: 400; }
+  td.formula, td.value { display: inline; }
+  td.formula:not(:empty) + td.value::before { content: " = "; font-weight: 400; }
   .overview td + td { display: inline-flex; gap: 0.35rem; margin-right: 1rem; }
   .overview td:empty { display: none; }
   .signatures { grid-template-columns: 1fr; }
@@ -88,9 +95,10 @@ li.not-kept { color: var(--ochre); }
 
 @page { margin: 16mm 15mm 18mm; }
 @media print {
-  body { max-width: none; padding: 0; font-size: 10pt; }
-  h1 { font-size: 17pt; }
-  h2 { font-size: 13pt; break-after: avoid; }
+  html { font-size: 9pt; }
+  body { max-width: none; padding: 0; line-height: 1.4; }
+  h2 { break-after: avoid; }
+  th, td { padding: 0.5mm 3mm 0.5mm 0; }
   h3, h4, figcaption, summary { break-after: avoid; }
   figure, tr, .headline, .signatures, .cautions { break-inside: avoid; }
   figure svg { max-height: 225mm; }

@@ -25,7 +25,11 @@ SectionWindow window_of(const DrawnSection& section) {
     window.bottom = std::min(window.bottom, z);
     window.top = std::max(window.top, z);
   };
-  for (const auto& place : section.ground) reach(place.z);
+  for (const auto& place : section.ground) {
+    reach(place.z);
+    window.left = std::min(window.left, place.x);
+    window.right = std::max(window.right, place.x);
+  }
   for (const auto& level : section.levels) reach(level.z);
   for (const auto& layer : section.layers) {
     for (const auto& place : layer.strip.outline()) {

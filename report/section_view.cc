@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "engine/quantity/measure.h"
 #include "report/text_width.h"
@@ -285,8 +286,6 @@ DrawnSection drawn_section(const SectionPicture& picture, UnitSystem units) {
     const SectionPlace place{point.station.meters(), point.elevation.meters()};
     if (std::isfinite(place.x) && std::isfinite(place.z)) section.ground.push_back(place);
   }
-  std::stable_sort(section.ground.begin(), section.ground.end(),
-                   [](const auto& a, const auto& b) { return a.x < b.x; });
   for (const auto& level : picture.water_levels) {
     const double z = level.level.meters();
     if (!std::isfinite(z)) continue;
@@ -294,8 +293,9 @@ DrawnSection drawn_section(const SectionPicture& picture, UnitSystem units) {
         {fmt::format("{}, {}", level.name, display(measure(level.level), units).text), z,
          level.governing});
   }
-  std::stable_sort(section.levels.begin(), section.levels.end(),
-                   [](const auto& a, const auto& b) { return a.z > b.z; });
+  std::sort(section.levels.begin(), section.levels.end(), [](const auto& a, const auto& b) {
+    return std::tie(b.z, a.text) < std::tie(a.z, b.text);  // the same on every machine
+  });
   for (const auto& layer : picture.layers) {
     auto strip = LayerStrip::make(layer);
     if (!strip) continue;

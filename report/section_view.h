@@ -25,7 +25,7 @@ struct DrawnSection {
     double median = 0;           ///< 0 when it is not known
     Angularity angularity = Angularity::angular;
   };
-  std::vector<SectionPlace> ground;  ///< left to right
+  std::vector<SectionPlace> ground;  ///< in the order of the survey
   std::vector<Level> levels;         ///< highest first
   std::vector<Layer> layers;
 };
