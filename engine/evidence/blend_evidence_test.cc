@@ -38,8 +38,10 @@ TEST(BlendEvidence, CountsTheStonesAsAShareOfTheBlend) {
 
 TEST(BlendEvidence, NeverClaimsLessVarianceThanTheBlendHas) {
   const auto measured = fine();
-  for (const auto& option :
-       *two_pile_blends(measured.curve, coarse(), nullptr, 50, Length::inches(1), 10)) {
+  const auto options =
+      two_pile_blends(measured.curve, coarse(), nullptr, 50, Length::inches(1), 10);
+  ASSERT_TRUE(options);
+  for (const auto& option : *options) {
     const auto blend = evidence_of_blend(measured, option);
     const double w = static_cast<double>(option.loads_of_this_rock) /
                      (option.loads_of_this_rock + option.loads_of_other);

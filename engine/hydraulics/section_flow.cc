@@ -187,7 +187,7 @@ Expected<std::vector<SectionFlow>> critical_flows(const Section& section,
     flows.push_back(
         carrying(flow_at_level(section, divisions, Length::meters(level), composite), discharge));
   }
-  std::stable_sort(flows.begin(), flows.end(), [](const SectionFlow& a, const SectionFlow& b) {
+  std::sort(flows.begin(), flows.end(), [](const SectionFlow& a, const SectionFlow& b) {
     return a.specific_energy() < b.specific_energy();
   });
   return flows;

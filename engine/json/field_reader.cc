@@ -94,7 +94,7 @@ std::optional<int> FieldReader::optional_integer(const std::string& field, int l
 std::optional<Measure> FieldReader::read_measure(const std::string& field,
                                                  const nlohmann::json& value, QuantityKind kind) {
   if (!value.is_string()) {
-    report("no-unit", fmt::format("A {} is written as a text with its unit.", kind_name(kind)),
+    report("missing-unit", fmt::format("A {} is written as a text with its unit.", kind_name(kind)),
            field, fmt::format("a text such as \"12 ft\"; units: {}", allowed_units(kind)));
     return std::nullopt;
   }

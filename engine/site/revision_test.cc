@@ -31,7 +31,7 @@ TEST(Revision, FoldPlaysChangesInOrder) {
       envelope({revision("r1", {{{"set", "/zones/a"}, {"to", {{"name", "A"}, {"class", "x"}}}},
                                 {{"set", "/zones/b"}, {"to", {{"name", "B"}}}}}),
                 revision("r2", {{{"set", "/zones/a/class"}, {"to", "y"}}, {{"remove", "/zones/b"}}},
-                         {"r1"})}));
+                         json::array({"r1"}))}));
   ASSERT_TRUE(read);
   EXPECT_EQ((*read)[1].author, "A. Tester");
   const auto state = fold(*read);
@@ -40,8 +40,9 @@ TEST(Revision, FoldPlaysChangesInOrder) {
 }
 
 TEST(Revision, FoldOfAPrefixIsAnEarlierState) {
-  const auto document = envelope({revision("r1", {{{"set", "/name"}, {"to", "first"}}}),
-                                  revision("r2", {{{"set", "/name"}, {"to", "second"}}}, {"r1"})});
+  const auto document =
+      envelope({revision("r1", {{{"set", "/name"}, {"to", "first"}}}),
+                revision("r2", {{{"set", "/name"}, {"to", "second"}}}, json::array({"r1"}))});
   auto read = read_revisions(document);
   ASSERT_TRUE(read);
   read->pop_back();
@@ -49,7 +50,9 @@ TEST(Revision, FoldOfAPrefixIsAnEarlierState) {
 }
 
 TEST(Revision, NamesWhatCannotBePlayed) {
-  const auto one = [](const json& change) { return envelope({revision("r1", {change})}); };
+  const auto one = [](const json& change) {
+    return envelope(json::array({revision("r1", json::array({change}))}));
+  };
   EXPECT_EQ(first_code(one({{"set", "/zones/a/b/c"}, {"to", 1}})), "no-such-place");
   EXPECT_EQ(first_code(one({{"remove", "/zones/a"}})), "no-such-place");
   EXPECT_EQ(first_code(one({{"set", "zones"}, {"to", 1}})), "bad-pointer");
@@ -57,7 +60,8 @@ TEST(Revision, NamesWhatCannotBePlayed) {
   EXPECT_EQ(first_code(one({{"set", "/name"}})), "missing-field");
   EXPECT_EQ(first_code(envelope({revision("r1", json::array()), revision("r1", json::array())})),
             "repeated-id");
-  EXPECT_EQ(first_code(envelope({revision("r2", json::array(), {"r1"})})), "unknown-revision");
+  EXPECT_EQ(first_code(envelope(json::array({revision("r2", json::array(), json::array({"r1"}))}))),
+            "unknown-revision");
 }
 
 TEST(Revision, NamesAWrongEnvelope) {
@@ -69,12 +73,12 @@ TEST(Revision, NamesAWrongEnvelope) {
   EXPECT_EQ(first_code(envelope(json::array())), "empty");
   auto late = revision("r1", json::array());
   late["time"] = "yesterday";
-  EXPECT_EQ(first_code(envelope({late})), "bad-time");
+  EXPECT_EQ(first_code(envelope(json::array({late}))), "bad-time");
   late["time"] = "2026-13-40T99:00:00Z";
-  EXPECT_EQ(first_code(envelope({late})), "bad-time");
+  EXPECT_EQ(first_code(envelope(json::array({late}))), "bad-time");
   auto extra = revision("r1", json::array());
   extra["colour"] = "blue";
-  EXPECT_EQ(first_code(envelope({extra})), "unknown-field");
+  EXPECT_EQ(first_code(envelope(json::array({extra}))), "unknown-field");
 }
 
 }  // namespace

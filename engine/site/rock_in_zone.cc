@@ -16,6 +16,9 @@ Finding begin_finding(const Zone& zone, const LotEvidence& evidence) {
   finding.topic = Topic::rock_in_zone;
   finding.about.zone = zone.id;
   finding.about.lot = evidence.lot->id;
+  finding.sources.push_back({"Required size against the measured curve",
+                             "one-sided binomial test of the share that is smaller",
+                             SourceStanding::computed});
   return finding;
 }
 
@@ -85,7 +88,7 @@ Finding method_finding(const Site& site, const Zone& zone, const LotEvidence& ev
   finding.id =
       fmt::format("rock-in-zone.{}.{}.{}.{}", zone.id, evidence.lot->id, flow_case.id, about.id);
   finding.title = fmt::format("{} with the measured rock", about.title);
-  finding.sources = about.sources;
+  finding.sources.insert(finding.sources.begin(), about.sources.begin(), about.sources.end());
   finding.limits = about.limits;
   finding.limits_not_kept = answer.evaluation.limits_not_kept;
   finding.cautions = about.cautions;

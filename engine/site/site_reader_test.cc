@@ -43,8 +43,8 @@ TEST(SiteReader, ReadsTheExample) {
 
 TEST(SiteReader, NamesEveryWrongFieldWithItsPlace) {
   const Wrong wrongs[] = {
-      {"/flow_cases/flood/discharge", "4200", "no-unit"},
-      {"/flow_cases/flood/discharge", 4200, "no-unit"},
+      {"/flow_cases/flood/discharge", "4200", "missing-unit"},
+      {"/flow_cases/flood/discharge", 4200, "missing-unit"},
       {"/flow_cases/flood/discharge", "-5 ft³/s", "not-positive"},
       {"/flow_cases/flood/discharge", "12 ft", "wrong-kind"},
       {"/flow_cases/flood/purpose", "sometimes", "unknown-word"},
@@ -80,7 +80,9 @@ TEST(SiteReader, NamesEveryWrongFieldWithItsPlace) {
     const auto problems = problems_with(wrong.pointer, wrong.value);
     ASSERT_FALSE(problems.empty()) << wrong.pointer << " = " << wrong.value;
     const auto& first = problems.front();
-    if (*wrong.code != '\0') EXPECT_EQ(first.code, wrong.code) << wrong.pointer << first.sentence();
+    if (*wrong.code != '\0') {
+      EXPECT_EQ(first.code, wrong.code) << wrong.pointer << first.sentence();
+    }
     EXPECT_FALSE(first.what.empty()) << wrong.pointer;
     EXPECT_EQ(first.where.rfind("/", 0), 0u) << first.where;
   }
