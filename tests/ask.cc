@@ -1,4 +1,5 @@
-// Answers the request on standard input as every shell would: the native side of tests/agreement.mjs.
+// Answers the request on standard input as every shell would: the native side of
+// tests/agreement.mjs.
 #include <iostream>
 #include <iterator>
 #include <string>

@@ -2,9 +2,9 @@
 #include <set>
 #include <utility>
 
-#include "engine/rock/rock_class.h"
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
+#include "engine/rock/rock_class.h"
 
 namespace proofstone {
 namespace {

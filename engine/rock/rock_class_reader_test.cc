@@ -72,7 +72,7 @@ TEST(ReadRockClasses, points_to_what_is_wrong) {
   EXPECT_EQ(code_at("\"id\": \"b\"", "\"id\": \"B b\""), "not-an-id /classes/1/id");
   EXPECT_EQ(code_at("\"0.4 m\"", "\"-0.4 m\""), "size-not-positive /classes/1/nominal_d50");
   EXPECT_EQ(code_at("\"0.4 m\"", "\"0,4 m\""), "decimal-comma /classes/1/nominal_d50");
-  EXPECT_EQ(code_at("\"0.4 m\"", "0.4"), "no-unit /classes/1/nominal_d50");
+  EXPECT_EQ(code_at("\"0.4 m\"", "0.4"), "missing-unit /classes/1/nominal_d50");
   EXPECT_EQ(code_at("\"min_percent\": 30", "\"min_percent\": 130"),
             "not-a-number /classes/0/percent_windows/0/min_percent");
   EXPECT_EQ(code_at("\"min_percent\": 30", "\"min_percent\": 60"),
