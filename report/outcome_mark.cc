@@ -10,7 +10,7 @@ namespace {
 constexpr double square = 24;
 constexpr std::string_view stone = "M6.2 3.6 15.6 2.2 21.8 8.8 20.4 17.6 11.4 21.8 2.6 16 2.2 9Z";
 constexpr std::string_view part_of_stone = "M2.4 13.2 21.1 13.2 20.4 17.6 11.4 21.8 2.6 16Z";
-constexpr std::string_view dividers = "M12 6.4 8 17M12 6.4 16 17M9.6 13 14.4 13";
+constexpr std::string_view hatching = "M5.6 13.6 12.4 6M7.4 17.8 17.4 6.6M12.4 18.6 18.6 11.6";
 
 /// The paths of a mark, within the square.
 void draw_paths(SvgCanvas& canvas, Outcome outcome) {
@@ -23,7 +23,7 @@ void draw_paths(SvgCanvas& canvas, Outcome outcome) {
     canvas.path(std::string(part_of_stone), {ink, 1, Ink::none, 0, {}, {}});
   }
   if (outcome == Outcome::ask_the_designer) {
-    canvas.path(std::string(dividers), {Ink::none, 1, ink, 2, {}, {}});
+    canvas.path(std::string(hatching), {Ink::none, 1, ink, 2, {}, {}});
   }
 }
 

@@ -8,8 +8,8 @@
 namespace proofstone {
 
 /// The mark of an outcome is one stone: full for meets, filled to below its top for falls short,
-/// only dashed for not yet known, with open dividers for ask the designer. It always stands beside
-/// the outcome's phrase or a label.
+/// only dashed for not yet known, hatched as on a drawing for ask the designer. It always stands
+/// beside the outcome's phrase or a label.
 
 /// Draws the mark, `size` pixels across, round a point.
 void draw_outcome_mark(SvgCanvas& canvas, Outcome outcome, PixelPoint centre, double size);

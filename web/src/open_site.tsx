@@ -3,14 +3,10 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { droppedFiles, pickedFiles } from './dropped_files';
 import { examples, openExample, openSite } from './site_assessment';
-import { type PickedFile, readPickedFiles } from './site_files';
+import { readDroppedFiles, readPickedFiles } from './site_files';
 import { strings } from './strings';
 
 const words = strings.open;
-
-async function openPicked(files: PickedFile[]): Promise<void> {
-  openSite(await readPickedFiles(files));
-}
 
 function FileButton({
   label,
@@ -49,7 +45,7 @@ export function OpenSite() {
   const pick = (files: FileList) => {
     const list = pickedFiles(files);
     close();
-    void openPicked(list);
+    openSite(readPickedFiles(list));
   };
   return (
     <>
@@ -74,7 +70,7 @@ export function OpenSite() {
                     class="button quiet"
                     onClick={() => {
                       close();
-                      void openExample(example);
+                      openExample(example);
                     }}
                   >
                     {words.openExample(example.folder.replaceAll('-', ' '))}
@@ -109,7 +105,7 @@ export function DropPlace() {
       if (!carriesFiles(event) || !event.dataTransfer) return;
       event.preventDefault();
       hovering.value = false;
-      void droppedFiles(event.dataTransfer).then(openPicked);
+      openSite(readDroppedFiles(droppedFiles(event.dataTransfer)));
     };
     addEventListener('dragover', over);
     addEventListener('dragleave', leave);

@@ -1,4 +1,4 @@
-/** Cautions, the state of the connection, and what the findings are for. */
+/** The cautions of the engine, and whether the application works without a connection. */
 import type { Findings } from './findings';
 import {
   install,
@@ -51,7 +51,7 @@ export function PageFooter({ findings }: { findings?: Findings | undefined }) {
           </ul>
         </section>
       )}
-      <p class="engineer">{words.engineer}</p>
+      {!findings && <p class="engineer">{words.engineer}</p>}
       <ReadinessLine />
       {findings && <p class="engine">{words.engine(findings.engine)}</p>}
     </footer>

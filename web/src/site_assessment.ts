@@ -50,6 +50,10 @@ const question = computed(() => {
   };
 });
 
+function failureFrom(error: unknown): EngineFailure {
+  return error instanceof EngineFailure ? error : new EngineFailure('stopped', String(error));
+}
+
 async function assess(asked: NonNullable<typeof question.value>): Promise<void> {
   working.value = true;
   let next: View;
@@ -60,9 +64,7 @@ async function assess(asked: NonNullable<typeof question.value>): Promise<void> 
       ? { state: 'findings', site: asked.open, findings, pictures }
       : { state: 'problems', label: asked.open.label, problems };
   } catch (error) {
-    const failure =
-      error instanceof EngineFailure ? error : new EngineFailure('stopped', String(error));
-    next = { state: 'failed', failure };
+    next = { state: 'failed', failure: failureFrom(error) };
   }
   // The user may have asked for something else meanwhile; its answer is on the way.
   if (asked !== question.peek()) return;
@@ -75,28 +77,35 @@ async function assess(asked: NonNullable<typeof question.value>): Promise<void> 
 /** The user has asked for what is shown; false while it is what the page came up with itself. */
 export const askedByUser = signal(false);
 
-/** Shows a site that was read, or what is wrong with its files. */
-function show(reading: SiteReading): void {
+/** Readings started so far; the answer to an older one than the last is no longer wanted. */
+let readings = 0;
+
+/** Shows a site once it is read, or what is wrong with its files. */
+async function show(reading: Promise<SiteReading>): Promise<void> {
+  readings += 1;
+  const own = readings;
+  const result = await reading;
+  if (own !== readings) return;
   batch(() => {
-    if ('site' in reading) {
+    if ('site' in result) {
       view.value = { state: 'opening' };
-      site.value = reading.site;
+      site.value = result.site;
     } else {
       site.value = undefined;
       working.value = false;
-      view.value = { state: 'problems', label: reading.label, problems: reading.problems };
+      view.value = { state: 'problems', label: result.label, problems: result.problems };
     }
   });
 }
 
 /** Opens what the user picked. */
-export function openSite(reading: SiteReading): void {
+export function openSite(reading: Promise<SiteReading>): void {
   askedByUser.value = true;
-  show(reading);
+  void show(reading);
 }
 
-export async function openExample(example: ExampleEntry): Promise<void> {
-  openSite(await readExample(example));
+export function openExample(example: ExampleEntry): void {
+  openSite(readExample(example));
 }
 
 /** Asks again after a failure. */
@@ -111,19 +120,26 @@ async function openFirstExample(): Promise<void> {
   try {
     examples.value = await listExamples();
     const [first] = examples.value;
-    if (first) show(await readExample(first));
+    if (first && readings === 0) await show(readExample(first));
   } catch (error) {
     view.value = { state: 'failed', failure: new EngineFailure('not loaded', String(error)) };
   }
 }
 
-/** The printable report of the open site as the engine writes it. */
+/** The printable report of the open site as the engine writes it; shows why where there is none. */
 export async function writeReport(): Promise<string | undefined> {
   const asked = question.peek();
   if (!asked) return undefined;
   const { document, files, units } = asked.request;
-  const { html } = await engine.ask<ReportAnswer>({ ask: 'report', document, files, units });
-  return html;
+  try {
+    const request = { ask: 'report', document, files, units };
+    const { html, problems = [] } = await engine.ask<ReportAnswer>(request);
+    if (html !== undefined) return html;
+    view.value = { state: 'problems', label: asked.open.label, problems };
+  } catch (error) {
+    view.value = { state: 'failed', failure: failureFrom(error) };
+  }
+  return undefined;
 }
 
 /** Opens the first example and answers every change of site, units and width from now on. */

@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import {
   namedFiles,
+  readDroppedFiles,
   readExample,
   readPickedFiles,
   type PickedFile,
@@ -152,6 +153,15 @@ describe('a site from picked files', () => {
     };
     expect(codes(await readPickedFiles([gone]))).toEqual(['file-not-readable']);
   });
+});
+
+it('says so when a dropped folder cannot be listed', async () => {
+  expect(codes(await readDroppedFiles(Promise.reject(new Error('gone'))))).toEqual([
+    'file-not-readable',
+  ]);
+  expect(site(await readDroppedFiles(Promise.resolve([picked('site.json', '{}')]))).document).toBe(
+    '{}',
+  );
 });
 
 describe('an example', () => {

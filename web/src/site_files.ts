@@ -138,3 +138,13 @@ export async function readPickedFiles(picked: PickedFile[]): Promise<SiteReading
     ? { label, problems }
     : { site: { label, origin: 'device', document, files } };
 }
+
+/** The same for a drop, whose files are still being listed; a folder may vanish meanwhile. */
+export async function readDroppedFiles(listing: Promise<PickedFile[]>): Promise<SiteReading> {
+  const label = strings.open.yourFiles;
+  try {
+    return await readPickedFiles(await listing);
+  } catch {
+    return { label, problems: [strings.problems.notReadable(label)] };
+  }
+}
