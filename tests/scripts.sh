@@ -30,7 +30,7 @@ grep -qx './run' <<<"$commands" || wrong "README.md does not show the command ./
 grep -qx './check' <<<"$commands" || wrong "README.md does not show the command ./check."
 while read -r program options; do
   [ -x "$program" ] || wrong "README.md shows $program, which is no program of this project."
-  grep -oE -- '--[a-z]+' <<<"$options" | while read -r option; do
+  { grep -oE -- '--[a-z]+' <<<"$options" || true; } | while read -r option; do
     "$program" --help | grep -q -- "$option\b" || wrong "README.md shows $program $option, which $program does not know."
   done
 done <<<"$commands"
