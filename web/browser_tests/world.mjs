@@ -117,10 +117,13 @@ export async function savedFindings(page) {
   return JSON.parse(await readFile(await download.path(), 'utf8'));
 }
 
-/** Asks the engine in a worker of the page; returns the answer and the milliseconds it took. */
-export function askEngine(page, world, request, times = 1) {
+/**
+ * Asks the engine in a worker of the page: `warmUp` times unmeasured, while the browser still
+ * compiles, then `times`. Returns the last answer and the milliseconds of each.
+ */
+export function askEngine(page, world, request, times = 0, warmUp = 1) {
   return page.evaluate(
-    async ([workerPath, text, repeat]) => {
+    async ([workerPath, text, repeat, unmeasured]) => {
       const worker = new Worker(workerPath, { type: 'module' });
       const engine = new URL('engine/engine.js', document.baseURI).href;
       const ask = (id) =>
@@ -132,7 +135,8 @@ export function askEngine(page, world, request, times = 1) {
               : fail(new Error(`${data.failure} ${data.detail}`));
           worker.postMessage({ id, engine, request: text });
         });
-      let answer = await ask(0);
+      let answer;
+      for (let id = -unmeasured; id < 0; id += 1) answer = await ask(id);
       const milliseconds = [];
       for (let id = 1; id <= repeat; id += 1) {
         const start = performance.now();
@@ -142,6 +146,6 @@ export function askEngine(page, world, request, times = 1) {
       worker.terminate();
       return { answer: JSON.parse(answer), milliseconds };
     },
-    [world.workerPath, JSON.stringify(request), times],
+    [world.workerPath, JSON.stringify(request), times, warmUp],
   );
 }
