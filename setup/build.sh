@@ -1,8 +1,9 @@
 # Sourced by run and check: the builds that both need.
 # shellcheck shell=bash
 
-# configure PRESET [OPTION...]: prepares build/PRESET; quick when it is prepared already.
-configure() { cmake --preset "$@"; }
+# configure PRESET [OPTION...]: prepares build/PRESET; quick when it is prepared already, from scratch when what it
+# remembers of the machine is no longer so.
+configure() { cmake --preset "$@" || cmake --fresh --preset "$@"; }
 
 build_programs() { configure native && ninja -C build/native proofstone proofstone-server; }
 build_browser_engine() { configure wasm && ninja -C build/wasm engine_module; }
