@@ -84,7 +84,7 @@ std::string findings_text(const json& findings) {
            "\n";
     out += wrapped(text_of(finding, "sentence"), 6);
     const auto next = text_of(finding, "next");
-    if (!next.empty() && next != "Nothing.") out += wrapped("Next: " + next, 6);
+    if (!next.empty() && next != "Nothing to do.") out += wrapped("Next: " + next, 6);
     out += fmt::format("      ({})\n", text_of(finding, "id"));
   }
   out += "\n» governs. To see one finding to its last step: proofstone explain SITE FINDING\n\n";
@@ -101,7 +101,7 @@ std::string finding_text(const json& finding) {
     out += fmt::format("  Margin {}\n", text_of(finding["margin"], "text"));
   }
   if (finding.contains("confidence")) {
-    out += fmt::format("  Confidence {}\n", text_of(finding["confidence"], "text"));
+    out += fmt::format("  Confidence that it holds: {}\n", text_of(finding["confidence"], "text"));
   }
   add_list(out, "Reasons", finding["reasons"]);
   if (!finding["steps"].empty()) {

@@ -130,21 +130,19 @@ HandbookPage classes_page() {
   for (const auto& known : class_catalog()) {
     if (known.family != family) {
       family = known.family;
-      page += fmt::format(
-          "\n## {}\n\nPercent smaller by {}; size as {}. {}.\n\n| class | id | nominal D50 | "
-          "limits "
-          "|\n|---|---|---|---|\n",
-          family, percent_of_name(known.band.basis().percent),
-          size_meaning_name(known.band.basis().size), known.source.sentence());
+      page += fmt::format("\n## {}\n\nPercent smaller by {}; size as {}.\n\n", family,
+                          percent_of_name(known.band.basis().percent),
+                          size_meaning_name(known.band.basis().size));
+      page += "| class | id | nominal D50 | limits | source |\n|---|---|---|---|---|\n";
     }
     std::string limits;
     for (const auto& condition : known.band.conditions()) {
       limits += (limits.empty() ? "" : "; ") + condition.wording;
     }
-    page += fmt::format(
-        "| {} | `{}` | {} | {} |\n", known.name, known.id,
-        display(measure(known.nominal_d50), UnitSystem::us_customary, LengthUse::rock).text,
-        cell(limits));
+    const auto nominal =
+        display(measure(known.nominal_d50), UnitSystem::us_customary, LengthUse::rock);
+    page += fmt::format("| {} | `{}` | {} | {} | {} |\n", known.name, known.id, nominal.text,
+                        cell(limits), cell(known.source.sentence()));
   }
   return {"rock-classes.md", page};
 }

@@ -31,6 +31,14 @@ class FieldReader {
     const auto* value = required(field);
     return value ? read<Q>(field, *value).value_or(Q{}) : Q{};
   }
+  /// As required_quantity, and more than zero; `why` is the sentence when it is not.
+  template <class Q>
+  Q required_positive(const std::string& field, const std::string& why) {
+    const auto* text = required(field);
+    const auto value = text ? read<Q>(field, *text) : std::nullopt;
+    if (value && !(value->si() > 0)) report("not-positive", why, field, "more than 0");
+    return value.value_or(Q{});
+  }
   template <class Q>
   std::optional<Q> optional_quantity(const std::string& field) {
     const auto* value = optional(field);

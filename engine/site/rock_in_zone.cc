@@ -63,7 +63,7 @@ void word_margin(Finding& finding, const MeasuredMargin& measured, double confid
                             measure(measured.required.size), LengthUse::rock});
   switch (margin.outcome) {
     case Outcome::meets:
-      finding.next = "Nothing.";
+      finding.next = "Nothing to do.";
       break;
     case Outcome::falls_short:
       finding.next = "See the remedies.";

@@ -81,10 +81,8 @@ FlowCase read_flow_case(FieldReader& reader, const std::string& id) {
                                              {"frequent", FlowPurpose::frequent},
                                              {"base", FlowPurpose::base}},
                                             std::nullopt);
-  flow.discharge = reader.required_quantity<Discharge>("discharge");
-  if (reader.has("discharge") && flow.discharge.si() <= 0) {
-    reader.report("not-positive", "A discharge is more than zero.", "discharge", "more than 0");
-  }
+  flow.discharge =
+      reader.required_positive<Discharge>("discharge", "A discharge is more than zero.");
   flow.return_period_years = reader.optional_quantity<Dimensionless>("return_period_years");
   return flow;
 }
@@ -125,11 +123,8 @@ std::optional<SiteSection> read_section(FieldReader& reader, const std::string& 
   auto survey = read_survey(reader, problems);
   const auto left = reader.optional_quantity<Length>("left_bank");
   const auto right = reader.optional_quantity<Length>("right_bank");
-  const auto slope = reader.required_quantity<Slope>("energy_slope");
-  if (reader.has("energy_slope") && slope.ratio() <= 0) {
-    reader.report("not-positive", "Water runs downhill: the slope is more than zero.",
-                  "energy_slope", "more than 0, such as \"0.0021\"");
-  }
+  const auto slope = reader.required_positive<Slope>(
+      "energy_slope", "Water runs downhill: the slope is more than zero.");
   const auto composite =
       reader.choice<CompositeRoughness>("composite_roughness",
                                         {{"horton", CompositeRoughness::horton},
@@ -197,10 +192,7 @@ std::optional<Bend> read_bend(FieldReader& zone, Problems& problems) {
   Bend bend;
   bend.side = reader.choice<BendSide>(
       "side", {{"outside", BendSide::outside}, {"inside", BendSide::inside}}, std::nullopt);
-  bend.radius = reader.required_quantity<Length>("radius");
-  if (reader.has("radius") && bend.radius.si() <= 0) {
-    reader.report("not-positive", "A bend radius is more than zero.", "radius", "more than 0");
-  }
+  bend.radius = reader.required_positive<Length>("radius", "A bend radius is more than zero.");
   reader.finish();
   return bend;
 }
@@ -259,10 +251,8 @@ Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
       "turbulence", {{"low", Turbulence::low}, {"high", Turbulence::high}}, Turbulence::low);
   zone.rock_class = reader.required_text("class");
   zone.source = reader.required_text("source");
-  zone.layer_thickness = reader.required_quantity<Length>("layer_thickness");
-  if (reader.has("layer_thickness") && zone.layer_thickness.si() <= 0) {
-    reader.report("not-positive", "A layer has a thickness.", "layer_thickness", "more than 0");
-  }
+  zone.layer_thickness =
+      reader.required_positive<Length>("layer_thickness", "A layer has a thickness.");
   zone.placement = reader.choice<Placement>(
       "placement", {{"dry", Placement::dry}, {"under water", Placement::under_water}},
       Placement::dry);

@@ -73,7 +73,7 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
     finding.next = "The zone stands outside this method's published range. Judge it by another.";
   } else if (*margin >= 1) {
     finding.outcome = Outcome::meets;
-    finding.next = "Nothing.";
+    finding.next = "Nothing to do.";
   } else {
     finding.outcome = Outcome::falls_short;
     finding.next = "Choose a larger class, or change the water or the slope.";
@@ -176,8 +176,8 @@ Finding class_finding(const ZoneSizing& sizing, const ClassChoice& choice,
   if (margin && *margin >= 1) {
     finding.outcome = Outcome::meets;
     finding.next = choice.smallest != nullptr && choice.smallest != sizing.specified
-                       ? fmt::format("Nothing; {} would hold too.", choice.smallest->name)
-                       : "Nothing.";
+                       ? fmt::format("Nothing to do; {} would hold too.", choice.smallest->name)
+                       : "Nothing to do.";
   } else {
     finding.outcome = Outcome::falls_short;
     finding.next = choice.smallest != nullptr
@@ -217,7 +217,7 @@ Finding layer_finding(const Zone& zone, const RockClass& specified, const Wordin
   finding.sentence = fmt::format("{} is specified; at least {} is needed, governed by {}.",
                                  wording.rock(zone.layer_thickness), wording.rock(least->least),
                                  least->governed_by);
-  finding.next = thick_enough ? "Nothing."
+  finding.next = thick_enough ? "Nothing to do."
                               : fmt::format("Draw the layer {} thick.", wording.rock(least->least));
   return finding;
 }

@@ -111,7 +111,8 @@ void word_outcome(Finding& finding, const ZoneWater& water, const Zone& zone,
         "steep channels.";
   } else {
     finding.outcome = Outcome::meets;
-    finding.next = fmt::format("Nothing: {} is sized on this water.", zone.name);
+    finding.next = fmt::format("Nothing to do; what {} needs in this water stands under rock size.",
+                               zone.name);
   }
 }
 

@@ -65,7 +65,7 @@ const english = {
     next: 'What to do',
     margin: 'Margin',
     marginOf: (text: string) => `margin ${text}`,
-    confidence: 'Confidence',
+    confidence: 'Confidence that it holds',
     values: 'Values',
     steps: 'Steps of the calculation',
     reasons: 'Why',
