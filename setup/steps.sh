@@ -8,6 +8,15 @@ logs=build/logs
 stamps=build/stamps
 mkdir -p "$logs" "$stamps"
 
+# take_turn: lets one script at a time work in this folder, because two would write the same files.
+take_turn() {
+  exec 9>build/lock
+  if ! flock --nonblock 9; then
+    echo "Waiting for another ./run or ./check in this folder to end."
+    flock 9
+  fi
+}
+
 # fail SENTENCE: ends the script.
 fail() {
   printf '\nStopped: %s\n' "$1" >&2
@@ -21,7 +30,7 @@ step() {
   printf '  %-58s' "$title"
   # Not as the condition of an if: there the shell would run on after a failed command.
   set +e
-  (set -e; "$@") >"$log" 2>&1 </dev/null
+  (set -e; "$@") >"$log" 2>&1 </dev/null 9>&-
   status=$?
   set -e
   if [ "$status" = 0 ]; then
@@ -29,7 +38,7 @@ step() {
     return
   fi
   printf ' failed\n\n'
-  tail -n 40 "$log" | sed 's/^/    /'
+  tail -n 40 "$log" | cut -c 1-400 | sed 's/^/    /'
   fail "the step \"$title\" failed. Its log is $log."
 }
 
