@@ -118,15 +118,22 @@ Outcome bring_together(const Zone& zone, const std::vector<MeasuredMargin>& marg
   return all_meet ? Outcome::meets : Outcome::not_yet_known;
 }
 
+/// Why a method is shown but does not decide; empty when it does.
+std::string why_it_does_not_count(const Zone& zone, const SizeAsked& asked) {
+  if (counts(zone, asked)) return {};
+  return asked.within_limits ? " Shown only: another method was chosen to govern."
+                             : " Shown only: the zone stands outside its published range.";
+}
+
 void list_methods(Finding& finding, const RockInZone& result) {
   for (const auto& measured : result.margins) {
-    const auto& title = measured.asked->method->description().title;
     const auto& margin = measured.margin;
+    const auto aside = why_it_does_not_count(*result.zone, *measured.asked);
     finding.reasons.push_back(fmt::format(
-        "{}: {}{}, {} confidence that it holds{}.", title, outcome_phrase(margin.outcome),
-        margin.margin ? ", margin " + margin_text(*margin.margin) : std::string(),
-        confidence_text(margin.confidence_holds),
-        counts(*result.zone, *measured.asked) ? "" : " (shown only, does not govern)"));
+        "{}: {}{}{} confidence that it holds.{}", measured.asked->method->description().title,
+        aside.empty() ? std::string(outcome_phrase(margin.outcome)) + ", " : std::string(),
+        margin.margin ? "margin " + margin_text(*margin.margin) + ", " : std::string(),
+        confidence_text(margin.confidence_holds), aside));
   }
 }
 
