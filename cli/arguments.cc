@@ -44,9 +44,9 @@ Expected<Arguments> take_apart(const std::vector<std::string>& line) {
       arguments.command = "help";
       return arguments;
     }
-    if (known_flags().count(name) > 0) {
+    if (known_flags().contains(name)) {
       arguments.flags.insert(name);
-    } else if (options_with_value().count(name) > 0) {
+    } else if (options_with_value().contains(name)) {
       if (i + 1 == line.size()) return usage(fmt::format("{} needs a value.", word));
       if (!arguments.values.emplace(name, line[i + 1]).second) {
         return usage(fmt::format("{} stands twice.", word));

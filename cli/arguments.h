@@ -16,7 +16,7 @@ struct Arguments {
   std::map<std::string, std::string> values;  ///< "--units si" → {"units", "si"}
   std::set<std::string> flags;                ///< "--json"
 
-  bool has(const std::string& flag) const { return flags.count(flag) > 0; }
+  bool has(const std::string& flag) const { return flags.contains(flag); }
   std::string value(const std::string& name, const std::string& otherwise = {}) const;
 };
 

@@ -117,7 +117,7 @@ void FieldReader::report(std::string code, std::string what, const std::string& 
 void FieldReader::finish() {
   if (!is_object_) return;
   for (const auto& [field, value] : object_.items()) {
-    if (asked_.count(field) > 0) continue;
+    if (asked_.contains(field)) continue;
     std::string allowed;
     for (const auto& known : asked_) allowed += (allowed.empty() ? "" : ", ") + known;
     report("unknown-field", fmt::format("The field \"{}\" is not known here.", field),

@@ -290,7 +290,7 @@ struct DisplayRule {
 };
 
 struct KindDisplay {
-  QuantityKind kind;
+  QuantityKind kind = QuantityKind::dimensionless;
   DisplayRule us_customary;
   DisplayRule si;
 };
@@ -447,9 +447,10 @@ std::string significant(double value, int figures) {
   const auto mark = scientific.find('e');
   const int exponent = std::atoi(scientific.c_str() + mark + 1);
   const bool plain = exponent >= -4 && exponent < 7;
-  std::string digits = plain ? fmt::format("{:.{}f}", leading_number(scientific)->value,
-                                           std::max(0, figures - 1 - exponent))
-                             : scientific.substr(0, mark);
+  const auto number = leading_number(scientific);
+  std::string digits =
+      plain && number ? fmt::format("{:.{}f}", number->value, std::max(0, figures - 1 - exponent))
+                      : scientific.substr(0, mark);
   if (digits.find('.') != std::string::npos) {
     digits.erase(digits.find_last_not_of('0') + 1);
     if (digits.back() == '.') digits.pop_back();

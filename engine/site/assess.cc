@@ -91,10 +91,9 @@ void write_headline(Findings& findings) {
     if (weight(finding.outcome) > weight(findings.headline_outcome)) {
       findings.headline_outcome = finding.outcome;
     }
-    const bool told = finding.governs && finding.topic != Topic::rock_class;
-    if (told) {
-      sentences.push_back(fmt::format("{}: {}", finding.title, outcome_phrase(finding.outcome)));
-    } else if (finding.outcome != Outcome::meets) {
+    // A lot and its rock in a zone are always told; a class or a layer only when it does not hold.
+    const bool always_told = finding.governs && finding.topic != Topic::rock_class;
+    if (always_told || finding.outcome != Outcome::meets) {
       sentences.push_back(fmt::format("{}: {}", finding.title, outcome_phrase(finding.outcome)));
     }
   }

@@ -162,7 +162,7 @@ Expected<nlohmann::json> fold(const std::vector<Revision>& revisions) {
     const auto& revision = revisions[i];
     const auto where = fmt::format("/revisions/{}", i);
     for (const auto& id : revision.after) {
-      if (seen.count(id) == 0) {
+      if (!seen.contains(id)) {
         problems.push_back({"unknown-revision",
                             fmt::format("The revision \"{}\" does not stand before this one.", id),
                             "", where + "/after", "ids of earlier revisions"});

@@ -408,7 +408,7 @@ EvidencePolicy read_evidence(FieldReader& state, Problems& problems) {
 template <class Item>
 void check_reference(const std::map<std::string, Item>& items, const std::string& id,
                      const std::string& pointer, std::string_view kind, Problems& problems) {
-  if (items.count(id) > 0) return;
+  if (items.contains(id)) return;
   std::string allowed;
   for (const auto& [known, item] : items) allowed += (allowed.empty() ? "" : ", ") + known;
   problems.push_back({"no-such-item", fmt::format("No {} is called \"{}\".", kind, id), "", pointer,
