@@ -21,7 +21,7 @@ if(PROOFSTONE_SANITIZE)
   # Instrumented code is a third of the work to compile without optimisation, and the tests are short.
   set(CMAKE_CXX_FLAGS_RELEASE "-O0 -g1")
   set(sanitizers -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
-  add_compile_options(${sanitizers})
+  add_compile_options(${sanitizers} -D_GLIBCXX_ASSERTIONS)
   add_link_options(${sanitizers})
   if(CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
     add_compile_options(-fsanitize=fuzzer-no-link)
