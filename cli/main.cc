@@ -50,7 +50,10 @@ int refuse(const Problems& problems, ExitCode code) {
   return code;
 }
 
-json ask(const json& request) { return json::parse(answer_request(request.dump())); }
+json ask(const json& request) {
+  // Words of a command line may hold any bytes; what is no UTF-8 is then refused by the engine.
+  return json::parse(answer_request(request.dump(-1, ' ', false, json::error_handler_t::replace)));
+}
 
 /// Prints an answer as JSON or through `as_text`; problems go to stderr.
 template <class AsText>

@@ -9,6 +9,7 @@
 #include <system_error>
 
 #include "engine/json/strict_json.h"
+#include "formats/file_text.h"
 #include "formats/site_files.h"
 
 namespace proofstone {
@@ -71,6 +72,10 @@ Expected<SiteFolder> read_site_folder(const std::string& path) {
     auto text = read_text_file(beside.string());
     if (!text) {
       for (const auto& problem : text.problems()) problems.push_back(problem);
+      continue;
+    }
+    if (const auto readable = file_text(*text, name); !readable) {
+      for (const auto& problem : readable.problems()) problems.push_back(problem);
       continue;
     }
     folder.files.push_back({{"name", name}, {"text", std::move(*text)}});

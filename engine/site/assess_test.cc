@@ -55,6 +55,10 @@ TEST(Assess, EveryFindingIsWhole) {
     EXPECT_FALSE(finding.sentence.empty()) << finding.id;
     EXPECT_FALSE(finding.next.empty()) << finding.id;
     EXPECT_FALSE(finding.sources.empty()) << finding.id;
+    // Nothing is computed about sending rock back.
+    if (finding.id != "remedy.first.return") {
+      EXPECT_FALSE(finding.steps.lines().empty()) << finding.id;
+    }
     for (const auto& step : finding.steps.lines()) {
       EXPECT_TRUE(std::isfinite(step.value.si)) << finding.id << " " << step.symbol;
     }

@@ -134,6 +134,7 @@ Finding blend_finding(const Site& site, const LotEvidence& evidence, const Mater
       two_pile_blends(evidence.together->curve, material.gradation, &evidence.ordered->band,
                       asks.required.percent_smaller, asks.required.size, most_loads_in_a_round);
   if (!options) {
+    finding.steps = asks.margin.steps;
     finding.outcome = Outcome::falls_short;
     finding.sentence = fmt::format("No mix of up to {} loads with {} serves.",
                                    most_loads_in_a_round, material.name);

@@ -157,6 +157,9 @@ Finding zone_finding(const RockInZone& result, const LotEvidence& evidence) {
   finding.about.method = governing.asked->method->description().id;
   finding.about.flow_case = governing.asked->water->flow_case->id;
   finding.confidence = governing.margin.confidence_holds;
+  finding.steps.given_rock(symbol_of(governing.required), "size that the governing method asks for",
+                           governing.required.size, governing.asked->method->description().title);
+  finding.steps.append(governing.margin.steps);
   if (governing.margin.margin) {
     finding.margin = Margin{*governing.margin.margin, governing.margin.low, governing.margin.high};
   }

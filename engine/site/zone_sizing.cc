@@ -29,6 +29,17 @@ void note_basis(Finding& finding, const RockClass& rock_class) {
       rock_class.name, size_meaning_name(rock_class.band.basis().size)));
 }
 
+/// The smallest size of the class over the size asked for.
+void add_margin_steps(Steps& steps, const RockClass& specified, const RequiredSize& required,
+                      double margin) {
+  const auto symbol = size_symbol(required);
+  steps.given_rock(symbol + " min",
+                   fmt::format("smallest {} that {} allows", symbol, specified.name),
+                   margin * required.size, specified.source.sentence());
+  steps.computed("margin", "class over requirement", fmt::format("{0} min / {0}", symbol),
+                 measure(margin));
+}
+
 Finding method_finding(const Zone& zone, const RockClass& specified, const SizeAsked& asked,
                        const Wording& wording) {
   const auto& about = asked.method->description();
@@ -59,13 +70,7 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
   }
   finding.margin = Margin{*margin, std::nullopt, std::nullopt};
   const Length available = *margin * asked.required.size;
-  finding.steps.given_rock(
-      size_symbol(asked.required) + " min",
-      fmt::format("smallest {} that {} allows", size_symbol(asked.required), specified.name),
-      available, specified.source.sentence());
-  finding.steps.computed("margin", "class over requirement",
-                         fmt::format("{0} min / {0}", size_symbol(asked.required)),
-                         measure(*margin));
+  add_margin_steps(finding.steps, specified, asked.required, *margin);
   finding.sentence = fmt::format("Asks for {}; {} has at least {}: margin {}.", asks,
                                  specified.name, wording.rock(available), margin_text(*margin));
   if (!asked.within_limits) {
@@ -155,6 +160,8 @@ Finding class_finding(const ZoneSizing& sizing, const ClassChoice& choice,
   finding.about.method = governing.method->description().id;
   finding.about.flow_case = governing.water->flow_case->id;
   finding.margin = Margin{margin.value_or(0), std::nullopt, std::nullopt};
+  finding.steps = governing.evaluation.steps;
+  if (margin) add_margin_steps(finding.steps, *sizing.specified, governing.required, *margin);
   const std::string policy = zone.policy == GoverningPolicy::envelope
                                  ? "the method that leaves least margin governs"
                                  : "the designer's chosen method governs";

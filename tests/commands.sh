@@ -1,0 +1,81 @@
+#!/usr/bin/env bash
+# The command line as a user and a script meet it: exit codes, sentences on bad input, and nothing written on failure.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+
+proofstone=$PWD/build/native/proofstone
+site=$PWD/examples/sorrel-creek
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+
+wrong() {
+  echo "$1"
+  exit 1
+}
+
+# gives STATUS TEXT ARGUMENT...: the program exits with STATUS and says TEXT somewhere.
+gives() {
+  local status=$1 text=$2 output got=0
+  shift 2
+  output=$("$proofstone" "$@" 2>&1) || got=$?
+  [ "$got" = "$status" ] || wrong "proofstone $* exited with $got instead of $status: $output"
+  grep -qF -- "$text" <<<"$output" || wrong "proofstone $* should say: $text. It said: $output"
+}
+
+# spoiled FILE SENTENCE COMMAND...: a copy of the example in which COMMAND, run in its folder, spoils one file is refused
+# with a sentence that names the file, and no report is written.
+spoiled() {
+  local file=$1 sentence=$2 output got=0
+  shift 2
+  rm -rf "$work/site"
+  cp -r "$site" "$work/site"
+  (cd "$work/site" && "$@")
+  output=$("$proofstone" assess "$work/site" --findings "$work/findings.json" --report "$work/report.html" 2>&1) || got=$?
+  [ "$got" = 3 ] || [ "$got" = 1 ] || wrong "$file spoiled by $*: exit $got: $output"
+  grep -qF -- "$file" <<<"$output" || wrong "$file spoiled by $*: the file is not named: $output"
+  grep -qF -- "$sentence" <<<"$output" || wrong "$file spoiled by $*: should say: $sentence. It said: $output"
+  if [ -e "$work/findings.json" ] || [ -e "$work/report.html" ]; then
+    wrong "$file spoiled by $*: something was written."
+  fi
+}
+
+gives 0 'Exit codes' help
+gives 2 'proofstone assess SITE'
+gives 2 'is not known' dance
+gives 2 'is not known' assess "$site" --colour
+gives 2 'needs a value' assess "$site" --units
+gives 2 'takes other words' assess
+gives 0 'falls short' assess "$site"
+gives 4 'falls short' assess "$site" --gate
+gives 0 'm³/s' assess "$site" --units si
+gives 3 'not known here' assess "$site" --units furlongs
+gives 0 'published-curve' methods usace-bank-and-bed
+gives 2 'No method is called' methods magic
+gives 0 'Class III' classes
+gives 0 'D50' evaluate isbash 'velocity=10 ft/s'
+gives 3 'velocity' evaluate isbash 'velocity=10 lb'
+gives 3 'velocity' evaluate isbash
+gives 2 'is not an input' evaluate isbash velocity
+gives 0 'published check values kept' prove
+gives 0 'The document is good' validate "$site"
+gives 0 'Steps' explain "$site" class.outer-bank
+gives 0 'Sources' explain "$site" rock-size.outer-bank.design-flood.isbash
+gives 2 'The findings are' explain "$site" no-such-finding
+gives 1 'does not exist' assess "$work/nowhere"
+gives 1 'not-there' assess "$site" --report "$work/not-there/report.html"
+
+section="section-0240.csv"
+spoiled "$section" 'does not exist' rm "$section"
+spoiled "$section" 'empty' truncate -s 0 "$section"
+spoiled "$section" 'too large' truncate -s 1G "$section"
+spoiled "$section" 'row' sed -i 's/117,/117 ft,/' "$section"
+spoiled "$section" 'row' sed -i 's/^26,/NaN,/' "$section"
+spoiled "$section" 'row' sed -i 's/^50,/10,/' "$section"
+spoiled "$section" '' cp /bin/true "$section"
+count="count-first-deliveries.csv"
+spoiled "$count" 'row' sed -i '5s/,.*/,-3/' "$count"
+spoiled "$count" 'row' sed -i '5s/,.*/,12;5/' "$count"
+spoiled site.json 'line' truncate -s 400 site.json
+spoiled site.json 'empty' truncate -s 0 site.json
+
+echo "the commands keep their contract"
