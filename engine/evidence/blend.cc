@@ -8,6 +8,7 @@
 #include <numeric>
 
 #include "engine/evidence/band_comparison.h"
+#include "engine/evidence/size_margin.h"
 #include "engine/evidence/size_text.h"
 #include "engine/evidence/weighted_curve.h"
 
@@ -18,15 +19,7 @@ constexpr int largest_most_loads = 50;
 
 Problems problems_of_question(const GradationBand* band, double percent, Length required,
                               int most_loads) {
-  Problems problems;
-  if (!(percent > 0 && percent < 100)) {
-    problems.push_back({"percent-out-of-range", "The percent is not between 0 and 100.", "",
-                        "percent", "above 0 and below 100"});
-  }
-  if (!(std::isfinite(required.si()) && required.si() > 0)) {
-    problems.push_back(
-        {"not-positive", "The required size is not above 0.", "", "required", "a size above 0"});
-  }
+  Problems problems = problems_of_requirement(percent, required);
   if (most_loads < 2 || most_loads > largest_most_loads) {
     problems.push_back({"loads-out-of-range", fmt::format("{} loads make no blend.", most_loads),
                         "", "most loads", fmt::format("2 to {}", largest_most_loads)});

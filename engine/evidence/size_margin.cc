@@ -10,8 +10,7 @@
 
 namespace proofstone {
 
-Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
-                                 double confidence) {
+Problems problems_of_requirement(double percent, Length required) {
   Problems problems;
   if (!(percent > 0 && percent < 100)) {
     problems.push_back({"percent-out-of-range", "The percent is not between 0 and 100.", "",
@@ -21,6 +20,12 @@ Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double perce
     problems.push_back(
         {"not-positive", "The required size is not above 0.", "", "required", "a size above 0"});
   }
+  return problems;
+}
+
+Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
+                                 double confidence) {
+  Problems problems = problems_of_requirement(percent, required);
   if (auto problem = problem_of_confidence(confidence)) problems.push_back(std::move(*problem));
   if (!problems.empty()) return problems;
 

@@ -25,6 +25,10 @@ struct SizeMargin {
   Steps steps;
 };
 
+/// What is wrong with "the size at `percent` must reach `required`" as a question; none when it can
+/// be asked: a percent between 0 and 100, a size above 0.
+Problems problems_of_requirement(double percent, Length required);
+
 /// The size of which `percent` of the lot is smaller, by mass, against `required`, both in the
 /// sense of size that the measured curve has. "Dp ≥ required" is tested as "at most p % is smaller
 /// than the required size". Problems: percent not between 0 and 100, required not positive,

@@ -77,11 +77,11 @@ std::string conditions_with(const BandComparison& comparison, Outcome outcome) {
 }
 
 /// More stones than this are not worth counting: a remedy is cheaper (common practice).
-constexpr int most_stones_worth_counting = 1000;
+constexpr int most_stones_advised = 1000;
 
 std::string how_many_more(std::optional<int> stones) {
   if (!stones) return "More stones will hardly decide: the rock lies on a limit.";
-  if (*stones > most_stones_worth_counting) {
+  if (*stones > most_stones_advised) {
     return fmt::format(
         "Counting alone will not help: it would take about {} stones, because the rock lies close "
         "to a limit. See the remedies.",
