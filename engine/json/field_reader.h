@@ -49,10 +49,17 @@ class FieldReader {
     std::vector<Q> result;
     const auto* list = optional_list(field);
     if (!list) return result;
+    result.reserve(list->size());
     for (std::size_t i = 0; i < list->size(); ++i) {
-      if (auto value = read<Q>(field + "/" + std::to_string(i), (*list)[i])) {
-        result.push_back(*value);
+      const auto& element = (*list)[i];
+      // A long list is nearly always good: the place is only named when something is wrong.
+      if (element.is_string()) {
+        if (auto good = parse_quantity<Q>(element.template get_ref<const std::string&>())) {
+          result.push_back(*good);
+          continue;
+        }
       }
+      read<Q>(field + "/" + std::to_string(i), element);
     }
     return result;
   }

@@ -30,6 +30,8 @@ bool ends_with(std::string_view text, std::string_view end) {
 constexpr std::string_view spaces[] = {" ", "\t", "\u00A0", "\u202F", "\u2009"};
 
 std::string_view trimmed(std::string_view text) {
+  const auto is_plain = [](char c) { return c > ' ' && c < '\x7f'; };
+  if (!text.empty() && is_plain(text.front()) && is_plain(text.back())) return text;
   for (bool again = true; again;) {
     again = false;
     for (const auto space : spaces) {
@@ -63,6 +65,27 @@ std::string_view take_digits(std::string_view& text) {
 /// Strict grammar: sign, digits with at most one point, exponent. The conversion sees digits and an
 /// exponent but no point, so it depends on no locale; it rounds correctly on every C library in
 /// use.
+/// The double nearest to digits·10^exponent, digits perhaps with a minus before them. Up to 15
+/// digits and powers of ten up to 22 are doubles without error, so that one product or quotient
+/// rounds once, as strtod does (Clinger, How to read floating point numbers accurately, 1990).
+double decimal_value(std::string digits, long exponent) {
+  constexpr std::size_t exact_digits = 15;
+  constexpr long exact_power = 22;
+  const bool negative = digits.front() == '-';
+  if (digits.size() - (negative ? 1 : 0) <= exact_digits && std::labs(exponent) <= exact_power) {
+    double whole = 0;
+    for (std::size_t i = negative ? 1 : 0; i < digits.size(); ++i) {
+      whole = whole * 10 + (digits[i] - '0');
+    }
+    double power = 1;
+    for (long i = 0; i < std::labs(exponent); ++i) power *= 10;
+    const double value = exponent < 0 ? whole / power : whole * power;
+    return negative ? -value : value;
+  }
+  digits += fmt::format("e{}", exponent);
+  return std::strtod(digits.c_str(), nullptr);
+}
+
 std::optional<LeadingNumber> leading_number(std::string_view text) {
   std::string digits;
   for (const std::string_view minus : {"-", "−"}) {
@@ -100,10 +123,9 @@ std::optional<LeadingNumber> leading_number(std::string_view text) {
     }
   }
   const bool written_as_zero = digits.find_first_of("123456789") == std::string::npos;
-  digits += fmt::format("e{}", exponent - static_cast<long>(fraction.size()));
 
   LeadingNumber number;
-  number.value = std::strtod(digits.c_str(), nullptr);
+  number.value = decimal_value(std::move(digits), exponent - static_cast<long>(fraction.size()));
   number.lost_in_rounding = !written_as_zero && std::abs(number.value) <= 0;
   number.rest = text;
   return number;

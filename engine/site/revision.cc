@@ -94,8 +94,7 @@ nlohmann::json* parent_of(nlohmann::json& state, const nlohmann::json::json_poin
   return at->is_object() ? at : nullptr;
 }
 
-void play(const Change& change, nlohmann::json& state, const std::string& where,
-          Problems& problems) {
+void play(Change& change, nlohmann::json& state, const std::string& where, Problems& problems) {
   nlohmann::json::json_pointer pointer;
   try {
     pointer = nlohmann::json::json_pointer(change.pointer);
@@ -114,7 +113,7 @@ void play(const Change& change, nlohmann::json& state, const std::string& where,
   }
   const std::string key = pointer.back();
   if (change.action == Change::Action::set) {
-    (*parent)[key] = change.value;
+    (*parent)[key] = std::move(change.value);
   } else if (parent->erase(key) == 0) {
     problems.push_back({"no-such-place", fmt::format("\"{}\" is not there.", change.pointer), "",
                         where, "the pointer of something that exists"});
@@ -154,12 +153,12 @@ Expected<std::vector<Revision>> read_revisions(const nlohmann::json& document) {
   return revisions;
 }
 
-Expected<nlohmann::json> fold(const std::vector<Revision>& revisions) {
+Expected<nlohmann::json> fold(std::vector<Revision> revisions) {
   nlohmann::json state = nlohmann::json::object();
   Problems problems;
   std::set<std::string> seen;
   for (std::size_t i = 0; i < revisions.size(); ++i) {
-    const auto& revision = revisions[i];
+    auto& revision = revisions[i];
     const auto where = fmt::format("/revisions/{}", i);
     for (const auto& id : revision.after) {
       if (!seen.contains(id)) {

@@ -34,6 +34,6 @@ Expected<std::vector<Revision>> read_revisions(const nlohmann::json& document);
 /// Plays the revisions in order onto an empty state. Problems: a pointer whose parent does not
 /// exist, something removed that is not there, a revision after one that does not stand before it,
 /// an id used twice.
-Expected<nlohmann::json> fold(const std::vector<Revision>& revisions);
+Expected<nlohmann::json> fold(std::vector<Revision> revisions);
 
 }  // namespace proofstone

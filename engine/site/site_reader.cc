@@ -454,15 +454,16 @@ Expected<Site> read_site(std::string_view json_text) {
 }
 
 Expected<Site> site_from(const nlohmann::json& document) {
-  const auto revisions = read_revisions(document);
+  auto revisions = read_revisions(document);
   if (!revisions) return revisions.problems();
-  const auto state = fold(*revisions);
+  const auto last_revision = revisions->back().id;
+  const auto state = fold(std::move(*revisions));
   if (!state) return state.problems();
 
   Site site;
   Problems problems;
   FieldReader reader(*state, "", problems);
-  site.revision = revisions->back().id;
+  site.revision = last_revision;
   site.name = reader.required_text("name");
   site.note = reader.optional_text("note");
   site.flow_cases = collection<FlowCase>(
