@@ -14,12 +14,16 @@ PixelBox text_box(PixelPoint baseline, double width, double font_size, TextAncho
 
 void LabelPlacement::take_line(const std::vector<PixelPoint>& points, double thickness) {
   constexpr double step = 6;
+  constexpr int most_pieces = 1000;
   for (std::size_t i = 0; i + 1 < points.size(); ++i) {
     const PixelPoint from = points[i];
     const PixelPoint to = points[i + 1];
     const double length =
         std::sqrt((to.x - from.x) * (to.x - from.x) + (to.y - from.y) * (to.y - from.y));
-    const int pieces = std::clamp(static_cast<int>(length / step), 1, 1000);
+    // A line far outside the picture may be of any length: compared before it becomes a whole
+    // number.
+    const int pieces =
+        length < most_pieces * step ? std::max(1, static_cast<int>(length / step)) : most_pieces;
     for (int k = 0; k < pieces; ++k) {
       const double a = static_cast<double>(k) / pieces;
       const double b = static_cast<double>(k + 1) / pieces;
