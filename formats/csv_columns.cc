@@ -138,14 +138,13 @@ Expected<std::vector<std::optional<FoundColumn>>> find_columns(
                    "The header is one cell: no comma, semicolon or tab separates its columns.",
                    table.file, header, headings_allowed(wanted)};
   }
-  for (std::size_t i = 0; i < wanted.size(); ++i) {
+  for (const auto& heading : wanted) {
     const bool present =
         std::any_of(table.columns.begin(), table.columns.end(),
-                    [&](const auto& column) { return column.name == wanted[i].name; });
-    if (!present && wanted[i].required) {
-      problems.add(Problem{"missing-column",
-                           fmt::format("The column {} is missing.", wanted[i].name), table.file,
-                           header, headings_allowed(wanted[i])});
+                    [&](const auto& column) { return column.name == heading.name; });
+    if (!present && heading.required) {
+      problems.add(Problem{"missing-column", fmt::format("The column {} is missing.", heading.name),
+                           table.file, header, headings_allowed(heading)});
     }
   }
   if (!problems.empty()) return problems.take();

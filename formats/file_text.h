@@ -9,7 +9,7 @@
 namespace proofstone {
 
 /// The largest table file that is read: 16 MB.
-inline constexpr std::size_t largest_table_file = 16U * 1024U * 1024U;
+inline constexpr std::size_t largest_table_file = std::size_t{16} << 20;
 
 /// The problem of a table file of `bytes` bytes, more than `largest_table_file`. Whoever opens
 /// files asks for the size first and reports this instead of reading a gigabyte.

@@ -11,7 +11,7 @@ namespace {
 
 // A browser keeps six connections open for each page, and each holds one thread while it is open.
 constexpr std::size_t threads = 32;
-constexpr std::size_t longest_request_body = 64 * 1024;
+constexpr std::size_t longest_request_body = std::size_t{64} << 10;
 
 constexpr const char* content_security_policy =
     "default-src 'self'; "

@@ -30,6 +30,9 @@ bool ends_with(std::string_view text, std::string_view end) {
 constexpr std::string_view spaces[] = {" ", "\t", "\u00A0", "\u202F", "\u2009"};
 
 std::string_view trimmed(std::string_view text) {
+  // Nearly every text needs no more than this.
+  while (!text.empty() && text.front() == ' ') text.remove_prefix(1);
+  while (!text.empty() && text.back() == ' ') text.remove_suffix(1);
   const auto is_plain = [](char c) { return c > ' ' && c < '\x7f'; };
   if (!text.empty() && is_plain(text.front()) && is_plain(text.back())) return text;
   for (bool again = true; again;) {
