@@ -41,7 +41,7 @@ bool asks_for_file(const std::string& key, const json& value) {
          value.begin()->is_string();
 }
 
-std::string pointer_token(std::string key) {
+std::string pointer_token(const std::string& key) {
   std::string token;
   for (const char c : key) {
     if (c == '~') {

@@ -71,7 +71,7 @@ std::string path_through(const std::vector<PixelPoint>& points, bool closed) {
   return data;
 }
 
-SvgCanvas::SvgCanvas(std::string id, double width) : id_(id_from(id)), width_(width) {}
+SvgCanvas::SvgCanvas(const std::string& id, double width) : id_(id_from(id)), width_(width) {}
 
 void SvgCanvas::line(PixelPoint from, PixelPoint to, const Paint& paint) {
   body_ +=

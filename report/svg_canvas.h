@@ -46,7 +46,7 @@ std::string path_through(const std::vector<PixelPoint>& points, bool closed);
 /// of the picture, so that several pictures can stand in one page.
 class SvgCanvas {
  public:
-  SvgCanvas(std::string id, double width);
+  SvgCanvas(const std::string& id, double width);
 
   double width() const { return width_; }
 

@@ -81,11 +81,11 @@ std::string serve_folders(httplib::Server& server, const ServedFolders& folders)
 
 Listening take_port(httplib::Server& server, const std::string& address, int port,
                     bool any_port_will_do) {
-  if (port != 0 && server.bind_to_port(address.c_str(), port)) {
+  if (port != 0 && server.bind_to_port(address, port)) {
     return {port, ""};
   }
   if (port == 0 || any_port_will_do) {
-    const int free_port = server.bind_to_any_port(address.c_str());
+    const int free_port = server.bind_to_any_port(address);
     if (free_port > 0) {
       return {free_port, ""};
     }
