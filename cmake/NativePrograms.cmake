@@ -23,6 +23,15 @@ function(add_program program folder)
   target_link_libraries(${program} PRIVATE ${library})
 endfunction()
 
+# Files of surveyors and of mapping programs are read by GDAL and Expat, on this machine only.
+find_package(GDAL REQUIRED)
+find_package(EXPAT REQUIRED)
+add_source_library(geodata DEPENDS engine formats)
+get_target_property(geodata_kind proofstone_geodata TYPE)
+if(geodata_kind STREQUAL "STATIC_LIBRARY")
+  target_link_libraries(proofstone_geodata PUBLIC GDAL::GDAL EXPAT::EXPAT)
+endif()
+
 find_package(Threads REQUIRED)
-add_program(proofstone cli LIBRARIES proofstone_formats proofstone_report)
+add_program(proofstone cli LIBRARIES proofstone_formats proofstone_geodata proofstone_report)
 add_program(proofstone-server server LIBRARIES cpp-httplib Threads::Threads)

@@ -17,7 +17,7 @@ ROOT = pathlib.Path(__file__).resolve().parent.parent
 COMMANDS = ROOT / "build/native/compile_commands.json"
 PASSED = ROOT / "build/tidy"
 OWN_INCLUDE = re.compile(rb'^#include "([^"]+)"', re.MULTILINE)
-OWN_FOLDERS = ("engine", "formats", "report", "cli", "server")
+OWN_FOLDERS = ("engine", "formats", "report", "geodata", "cli", "server")
 
 
 def own_files_behind(source):
