@@ -22,24 +22,36 @@
 namespace proofstone {
 
 const std::vector<const SizingMethod*>& sizing_methods() {
+  // clang-format off: one method a line
   static const std::vector<const SizingMethod*> methods{
       &usace_bank_and_bed_method(),
       &fhwa_shear_lining_method(),
       &isbash_method(),
       &front_range_channel_method(),
   };
+  // clang-format on
   return methods;
 }
 
 const std::vector<const Method*>& all_methods() {
   static const std::vector<const Method*> methods = [] {
     std::vector<const Method*> all(sizing_methods().begin(), sizing_methods().end());
+    // clang-format off: one method a line
     const std::vector<const Method*> others{
-        &layer_thickness_method(),    &normal_depth_method(),        &critical_depth_method(),
-        &section_conveyance_method(), &composite_roughness_method(), &stone_mass_method(),
-        &count_to_mass_method(),      &weighed_sample_method(),      &percent_limits_method(),
-        &percentile_limits_method(),  &rank_limits_method(),         &same_rock_method(),
+        &layer_thickness_method(),
+        &normal_depth_method(),
+        &critical_depth_method(),
+        &section_conveyance_method(),
+        &composite_roughness_method(),
+        &stone_mass_method(),
+        &count_to_mass_method(),
+        &weighed_sample_method(),
+        &percent_limits_method(),
+        &percentile_limits_method(),
+        &rank_limits_method(),
+        &same_rock_method(),
     };
+    // clang-format on
     all.insert(all.end(), others.begin(), others.end());
     return all;
   }();
