@@ -2,6 +2,11 @@
 
 #include <algorithm>
 
+#include "engine/chute/overtopping_abt_johnson.h"
+#include "engine/chute/overtopping_khan_ahmad.h"
+#include "engine/chute/overtopping_mishra.h"
+#include "engine/chute/overtopping_stephenson.h"
+#include "engine/chute/rock_chute.h"
 #include "engine/evidence/count_to_mass.h"
 #include "engine/evidence/percent_limits.h"
 #include "engine/evidence/percentile_limits.h"
@@ -38,6 +43,11 @@ const std::vector<const Method*>& all_methods() {
     std::vector<const Method*> all(sizing_methods().begin(), sizing_methods().end());
     // clang-format off: one method a line
     const std::vector<const Method*> others{
+        &rock_chute_method(),
+        &overtopping_abt_johnson_method(),
+        &overtopping_mishra_method(),
+        &overtopping_stephenson_method(),
+        &overtopping_khan_ahmad_method(),
         &layer_thickness_method(),
         &normal_depth_method(),
         &critical_depth_method(),
