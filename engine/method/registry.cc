@@ -13,10 +13,15 @@
 #include "engine/evidence/rank_limits.h"
 #include "engine/evidence/same_rock.h"
 #include "engine/evidence/weighed_sample.h"
+#include "engine/hydraulics/bed_roughness.h"
 #include "engine/hydraulics/composite_roughness_method.h"
 #include "engine/hydraulics/critical_depth_method.h"
+#include "engine/hydraulics/lateral_distribution_method.h"
 #include "engine/hydraulics/normal_depth_method.h"
 #include "engine/hydraulics/section_conveyance_method.h"
+#include "engine/hydraulics/slice_flow_method.h"
+#include "engine/hydraulics/velocity_shear.h"
+#include "engine/hydraulics/wall_shear_share.h"
 #include "engine/rock/stone_mass_method.h"
 #include "engine/sizing/fhwa_shear_lining.h"
 #include "engine/sizing/front_range_channel.h"
@@ -53,6 +58,11 @@ const std::vector<const Method*>& all_methods() {
         &critical_depth_method(),
         &section_conveyance_method(),
         &composite_roughness_method(),
+        &bed_roughness_method(),
+        &slice_flow_method(),
+        &lateral_distribution_method(),
+        &wall_shear_share_method(),
+        &velocity_shear_method(),
         &stone_mass_method(),
         &count_to_mass_method(),
         &weighed_sample_method(),
