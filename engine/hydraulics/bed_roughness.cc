@@ -56,8 +56,7 @@ Answer limerinos(const Inputs& in) {
 
 /// n = 0.39·S^0.38·R^−0.16, feet.
 Answer jarrett(const Inputs& in) {
-  return {0.39 * std::pow(in.slope->ratio(), 0.38) *
-              std::pow(in.hydraulic_radius->feet(), -0.16),
+  return {0.39 * std::pow(in.slope->ratio(), 0.38) * std::pow(in.hydraulic_radius->feet(), -0.16),
           "0.39·S^0.38·R^−0.16, R in ft",
           std::string("Jarrett, J. Hydraul. Eng. 110 (1984)") + from_memory};
 }
@@ -187,12 +186,12 @@ void describe_limits(TypedMethod<Inputs, Result>& method) {
                         (within(in.hydraulic_radius->feet(), 1.02, 10.9) &&
                          within(in.d84->feet(), 0.062, 2.45));
                });
-  method.limit(
-      {"Jarrett: slope 0.002 to 0.04 and hydraulic radius 0.5 to 7 ft", "Jarrett (1984)"},
-      [](const Inputs& in) {
-        return in.formula != Formula::jarrett || (within(in.slope->ratio(), 0.002, 0.04) &&
-                                                  within(in.hydraulic_radius->feet(), 0.5, 7));
-      });
+  method.limit({"Jarrett: slope 0.002 to 0.04 and hydraulic radius 0.5 to 7 ft", "Jarrett (1984)"},
+               [](const Inputs& in) {
+                 return in.formula != Formula::jarrett ||
+                        (within(in.slope->ratio(), 0.002, 0.04) &&
+                         within(in.hydraulic_radius->feet(), 0.5, 7));
+               });
   method.limit({"Blodgett: depth over D50 from 1.5 to 185", "FHWA HEC-15 3rd ed. (2005) ch. 6"},
                [](const Inputs& in) {
                  return in.formula != Formula::blodgett || within(*in.depth / *in.d50, 1.5, 185);
@@ -210,8 +209,10 @@ void describe_inputs(TypedMethod<Inputs, Result>& method) {
        {Formula::jarrett, "jarrett", "steep mountain streams, by slope and hydraulic radius"},
        {Formula::strickler, "strickler", "flat gravel beds under deep water"},
        {Formula::riprap_mean, "riprap-mean", "riprap, mean of the data"},
-       {Formula::riprap_velocity, "riprap-velocity", "riprap, low side: for velocity and rock size"},
-       {Formula::riprap_capacity, "riprap-capacity", "riprap, high side: for capacity and freeboard"},
+       {Formula::riprap_velocity, "riprap-velocity",
+        "riprap, low side: for velocity and rock size"},
+       {Formula::riprap_capacity, "riprap-capacity",
+        "riprap, high side: for capacity and freeboard"},
        {Formula::blodgett, "blodgett", "rock linings by depth over stone"},
        {Formula::ferguson, "ferguson", "shallow water among large stones"}});
   const auto absent = "not known; a formula that needs it says so";

@@ -39,8 +39,9 @@ Problems problems_of(const Section& section, const LateralWater& water) {
   Problems problems;
   const auto positive = [&](double value, const char* what, const char* where) {
     if (value > 0 && std::isfinite(value)) return;
-    problems.push_back(problem("not-positive", fmt::format("The {} is not a positive number.", what),
-                               where, "a number above 0"));
+    problems.push_back(problem("not-positive",
+                               fmt::format("The {} is not a positive number.", what), where,
+                               "a number above 0"));
   };
   positive(water.energy_slope.ratio(), "slope", "slope");
   positive(water.eddy_viscosity, "eddy viscosity", "eddy_viscosity");
@@ -48,15 +49,14 @@ Problems problems_of(const Section& section, const LateralWater& water) {
   positive(water.density_si, "density of water", "density");
   for (const double f : water.friction_factors) positive(f, "friction factor", "friction_factors");
   if (!fits(water.friction_factors, section) || !fits(water.secondary_flow, section)) {
-    problems.push_back(problem("lists-differ",
-                               "There are not as many values as pieces of ground.",
-                               fits(water.secondary_flow, section) ? "friction_factors"
-                                                                   : "secondary_flow",
-                               "one value for each point, valid up to the next point"));
+    problems.push_back(
+        problem("lists-differ", "There are not as many values as pieces of ground.",
+                fits(water.secondary_flow, section) ? "friction_factors" : "secondary_flow",
+                "one value for each point, valid up to the next point"));
   }
   if (water.cells < 10 || water.cells > 100'000) {
-    problems.push_back(
-        problem("cells-out-of-range", "The number of cells is out of range.", "cells", "10 to 100,000"));
+    problems.push_back(problem("cells-out-of-range", "The number of cells is out of range.",
+                               "cells", "10 to 100,000"));
   }
   if (!(water.water_level > section.lowest()) || !std::isfinite(water.water_level.meters())) {
     problems.push_back(problem("dry", "The water level does not stand above the lowest ground.",
@@ -68,7 +68,8 @@ Problems problems_of(const Section& section, const LateralWater& water) {
 /// Cuts the wet ground into columns, from left to right.
 class ColumnMaker {
  public:
-  ColumnMaker(const Section& section, const LateralWater& water) : section_(section), water_(water) {
+  ColumnMaker(const Section& section, const LateralWater& water)
+      : section_(section), water_(water) {
     const WetGeometry wet = section.wet(water.water_level);
     greatest_width_ = wet.top_width.meters() / water.cells;
     secondary_unit_ = water.gravity_si * wet.deepest.meters() * water.energy_slope.ratio();

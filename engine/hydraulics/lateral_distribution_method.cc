@@ -129,7 +129,8 @@ TypedMethod<Inputs, Result> build() {
   about.id = "lateral-distribution";
   about.title = "Lateral distribution of velocity and shear";
   about.purpose =
-      "Depth-averaged velocity and bed shear at a place of a section in uniform flow, with exchange "
+      "Depth-averaged velocity and bed shear at a place of a section in uniform flow, with "
+      "exchange "
       "of momentum between fast and slow water and a secondary flow: the equation of Shiono and "
       "Knight, solved by finite volumes.";
   about.group = MethodGroup::water;

@@ -114,8 +114,8 @@ Expected<std::vector<FlowSlice>> slice_flow(const Section& section, const SliceE
   if (!problems.empty()) return problems;
   const std::vector<Length> lines = lines_of(section, extent);
   if (lines.empty()) {
-    return problem("too-many-slices", "The slices are too narrow for this section.",
-                   "slice_width", "a width that gives at most 20,000 slices");
+    return problem("too-many-slices", "The slices are too narrow for this section.", "slice_width",
+                   "a width that gives at most 20,000 slices");
   }
   std::vector<FlowSlice> slices;
   double conveyance = 0;

@@ -14,7 +14,7 @@ struct FlowSlice {
   Area area;
   Length wetted_perimeter;
   Length top_width;
-  Length mean_depth;         ///< a/T
+  Length mean_depth;  ///< a/T
   Length deepest;
   double conveyance_si = 0;  ///< m³/s
   Discharge discharge;

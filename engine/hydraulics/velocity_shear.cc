@@ -31,10 +31,9 @@ Stress shear_of(const Inputs& in) {
 Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   Result result;
   result.shear = shear_of(inputs);
-  const double density = inputs.unit_weight.newtons_per_cubic_meter() /
-                         standard_gravity.meters_per_second_squared();
-  result.shear_velocity =
-      Velocity::meters_per_second(std::sqrt(result.shear.pascals() / density));
+  const double density =
+      inputs.unit_weight.newtons_per_cubic_meter() / standard_gravity.meters_per_second_squared();
+  result.shear_velocity = Velocity::meters_per_second(std::sqrt(result.shear.pascals() / density));
   steps.given("V", "depth-averaged velocity", measure(inputs.velocity));
   steps.given("n", "Manning's n of the ground", measure(inputs.roughness));
   steps.given("h", "depth", measure(inputs.depth));

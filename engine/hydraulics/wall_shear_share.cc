@@ -50,8 +50,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   result.wall_share = Dimensionless::number(share);
   result.wall_ratio = Dimensionless::number(share * area / (walls * h));
   result.bed_ratio = Dimensionless::number((1 - share) * area / (b * h));
-  const double depth_slope =
-      water_unit_weight.newtons_per_cubic_meter() * h * inputs.slope.ratio();
+  const double depth_slope = water_unit_weight.newtons_per_cubic_meter() * h * inputs.slope.ratio();
   result.wall_shear = Stress::pascals(result.wall_ratio.number() * depth_slope);
   result.bed_shear = Stress::pascals(result.bed_ratio.number() * depth_slope);
 
@@ -63,8 +62,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
                    measure(result.wall_share), "Knight et al. 1984 (from memory; confirm)");
   } else {
     steps.given("z", "side slope, horizontal over vertical", measure(inputs.side_slope));
-    steps.computed("P_w", "perimeter of both walls", "2·H·√(1+z²)",
-                   measure(Length::meters(walls)));
+    steps.computed("P_w", "perimeter of both walls", "2·H·√(1+z²)", measure(Length::meters(walls)));
     steps.computed("SF_w", "share of the walls", "1.766·(B/P_w + 1.5)^−1.4026",
                    measure(result.wall_share), "Flintham & Carling 1988 (from memory; confirm)");
   }
