@@ -14,13 +14,16 @@ std::string_view standing_name(SourceStanding standing) {
       return "computed";
     case SourceStanding::common_practice:
       return "common practice";
+    case SourceStanding::stated:
+      return "stated";
   }
   return {};
 }
 
 std::optional<SourceStanding> standing_called(std::string_view name) {
   constexpr std::array standings{SourceStanding::published, SourceStanding::memory,
-                                 SourceStanding::computed, SourceStanding::common_practice};
+                                 SourceStanding::computed, SourceStanding::common_practice,
+                                 SourceStanding::stated};
   for (const auto standing : standings) {
     if (standing_name(standing) == name) return standing;
   }
@@ -42,6 +45,9 @@ std::string Source::sentence() const {
       break;
     case SourceStanding::common_practice:
       remark = "common practice";
+      break;
+    case SourceStanding::stated:
+      remark = "stated for this site";
       break;
   }
   return text + (text.empty() ? "(" : " (") + std::string(remark) + ")";

@@ -12,9 +12,10 @@ enum class SourceStanding {
   memory,           ///< recalled from the named document; confirm against it
   computed,         ///< worked out by us from a named formula
   common_practice,  ///< a rule of the trade without one source
+  stated,           ///< the designer says so in the document
 };
 
-/// "published", "memory", "computed", "common practice": as data files write them.
+/// "published", "memory", "computed", "common practice", "stated": as data files write them.
 std::string_view standing_name(SourceStanding standing);
 
 /// The standing that data files call `name`.

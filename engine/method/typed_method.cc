@@ -57,6 +57,14 @@ Problem missing_input(const InputDescription& input) {
           what_to_write(input)};
 }
 
+Problem not_given(const InputDescription& input) {
+  auto problem = missing_input(input);
+  problem.what = input_name(input) +
+                 " is neither known from the zone nor stated for this method: " + input.meaning +
+                 ".";
+  return problem;
+}
+
 Problem outside_allowed(const InputDescription& input, double value) {
   const auto given = std::isfinite(value)
                          ? exact_text({value * input.unit.si_factor, input.kind}, input.unit)

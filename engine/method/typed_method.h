@@ -29,6 +29,7 @@ struct ChoiceOption {
 /// Problems that reading an object of inputs shares; see typed_method.cc.
 namespace method_reading {
 Problem missing_input(const InputDescription& input);
+Problem not_given(const InputDescription& input);
 Problem outside_allowed(const InputDescription& input, double value);
 Expected<Measure> read_measure(const InputDescription& input, const nlohmann::json& text);
 Expected<std::string> read_choice(const InputDescription& input, const nlohmann::json& text);
@@ -160,6 +161,20 @@ class TypedMethod : public Base {
     }
     if (!problems.empty()) return problems;
     return start;
+  }
+
+  /// The required inputs that still stand at a starting value that is not allowed: nobody gave
+  /// them.
+  Problems not_given(const Inputs& inputs) const {
+    Problems problems;
+    for (std::size_t i = 0; i < checkers_.size(); ++i) {
+      if (!about_.inputs[i].required) continue;
+      const auto value = checkers_[i](inputs);
+      if (value && value == checkers_[i](Inputs{})) {
+        problems.push_back(method_reading::not_given(about_.inputs[i]));
+      }
+    }
+    return problems;
   }
 
   /// Checks the hard limits of every input, runs the function and notes the published limits that

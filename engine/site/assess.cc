@@ -138,7 +138,9 @@ Findings assess(const Site& site, UnitSystem units) {
     one.sizing = size_zone(site, zone, one.water, wording);
     for (auto& at : one.water) findings.findings.push_back(std::move(at.finding));
     move_into(findings.findings, std::move(one.sizing.findings));
-    findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
+    if (!zone.section.empty()) {
+      findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
+    }
   }
 
   for (const auto& [id, lot] : site.lots) {

@@ -46,6 +46,36 @@ TEST(Assess, CarriesOneZoneFromFloodToVerdict) {
   EXPECT_EQ(findings.section_pictures[0].layers.size(), 1u);
 }
 
+TEST(Assess, WhatIsStatedOfTheWaterStandsBeforeWhatIsComputed) {
+  ExampleDocument example;
+  const double computed = margin_of(assessed(example), "rock-size.bank.flood.isbash");
+  auto& stated = example.items["zones"]["bank"]["water"]["flood"];
+  stated = {{"from", "model of 2026"}, {"velocity", "20 ft/s"}};
+  const auto findings = assessed(example);
+  EXPECT_LT(margin_of(findings, "rock-size.bank.flood.isbash"), computed);
+  const auto* water = findings.find("water.bank.flood");
+  ASSERT_NE(water, nullptr);
+  EXPECT_EQ(water->sources.back().sentence(), "model of 2026 (stated for this site)");
+}
+
+TEST(Assess, AZoneWithoutASectionHasTheWaterItStates) {
+  ExampleDocument example;
+  auto& zone = example.items["zones"]["bank"];
+  zone["place"] = "pier";
+  for (const char* field : {"section", "bank", "toe_station", "top_station"}) zone.erase(field);
+  zone["water"]["flood"] = {{"from", "model of 2026"}, {"velocity", "9 ft/s"}, {"depth", "6 ft"}};
+  const auto findings = assessed(example);
+  EXPECT_TRUE(findings.section_pictures.empty());
+  const auto* flood = findings.find("water.bank.flood");
+  ASSERT_NE(flood, nullptr);
+  EXPECT_EQ(flood->outcome, Outcome::meets);
+  EXPECT_EQ(flood->sentence, "Stated by model of 2026: velocity 9.0 ft/s and depth 6.0 ft.");
+  const auto* low = findings.find("water.bank.low");
+  ASSERT_NE(low, nullptr);
+  EXPECT_EQ(low->outcome, Outcome::not_yet_known);
+  EXPECT_EQ(findings.find("rock-size.bank.flood.isbash"), nullptr);
+}
+
 TEST(Assess, EveryFindingIsWhole) {
   std::set<std::string> ids;
   const auto findings = assessed(ExampleDocument());

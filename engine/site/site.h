@@ -67,7 +67,7 @@ enum class GoverningPolicy {
 struct Zone {
   std::string id;
   std::string name;
-  std::string section;
+  std::string section;  ///< empty where the zone lies outside streams and states its water itself
   ZonePlace place = ZonePlace::bank;
   BankSide bank = BankSide::left;
   std::optional<Length> toe_station;
@@ -75,6 +75,7 @@ struct Zone {
   std::optional<Bend> bend;
   ChannelForm channel_form = ChannelForm::natural;
   Turbulence turbulence = Turbulence::low;
+  std::map<std::string, StatedWater> water;  ///< by flow case
   std::string rock_class;
   std::string source;
   Length layer_thickness;

@@ -19,10 +19,11 @@ std::vector<GroundPoint> ground_between(const Section& section, Length from, Len
   return line;
 }
 
-/// From the toe to the top of the bank; a bed zone covers the ground between the bank stations.
+/// From the toe to the top of the bank; any other zone covers the ground between the bank
+/// stations.
 std::vector<GroundPoint> surface_of(const SiteSection& section, const Zone& zone,
                                     const std::vector<ZoneWater>& water) {
-  if (zone.place == ZonePlace::bed) {
+  if (zone.place != ZonePlace::bank) {
     return ground_between(section.survey, section.left_bank, section.right_bank);
   }
   const BankGeometry* bank = nullptr;

@@ -58,6 +58,11 @@ TEST(SiteReader, NamesEveryWrongFieldWithItsPlace) {
       {"/sources/knob/angle_of_repose", "80°", "implausible"},
       {"/zones/bank/class", "fhwa-33", "no-such-class"},
       {"/zones/bank/section", "two", "no-such-item"},
+      {"/zones/bank/place", "lawn", "unknown-word"},
+      {"/zones/bank/water", "deep", "not-an-object"},
+      {"/zones/bank/water", {{"drought", {{"from", "gauge"}}}}, "no-such-item"},
+      {"/zones/bank/water", {{"flood", {{"velocity", "9 ft/s"}}}}, "missing-field"},
+      {"/zones/bank/water", {{"flood", {{"from", "gauge"}, {"depth", "-1 ft"}}}}, "negative"},
       {"/zones/bank/layer_thickness", "0 in", "not-positive"},
       {"/zones/bank/bend", {{"side", "outside"}, {"radius", "-3 ft"}}, "not-positive"},
       {"/zones/bank/governing", "hope", "unknown-word"},
@@ -86,6 +91,32 @@ TEST(SiteReader, NamesEveryWrongFieldWithItsPlace) {
     EXPECT_FALSE(first.what.empty()) << wrong.pointer;
     EXPECT_EQ(first.where.rfind("/", 0), 0u) << first.where;
   }
+}
+
+TEST(SiteReader, ReadsWhatAZoneStatesOfItsWater) {
+  ExampleDocument example;
+  example.items["zones"]["bank"]["water"]["flood"] = {{"from", "two-dimensional model of 2026"},
+                                                      {"velocity", "9.2 ft/s"}};
+  const auto site = site_from(example.document());
+  ASSERT_TRUE(site) << site.problems().front().sentence();
+  const auto& stated = site->zones.at("bank").water.at("flood");
+  EXPECT_EQ(stated.from, "two-dimensional model of 2026");
+  EXPECT_NEAR(stated.velocity->feet_per_second(), 9.2, 1e-12);
+  EXPECT_FALSE(stated.depth.has_value());
+}
+
+TEST(SiteReader, AZoneOutsideStreamsNeedsNoSection) {
+  ExampleDocument example;
+  auto& zone = example.items["zones"]["bank"];
+  zone["place"] = "pier";
+  zone.erase("section");
+  zone.erase("bank");
+  zone.erase("toe_station");
+  zone.erase("top_station");
+  const auto site = site_from(example.document());
+  ASSERT_TRUE(site) << site.problems().front().sentence();
+  EXPECT_EQ(site->zones.at("bank").place, ZonePlace::pier);
+  EXPECT_TRUE(site->zones.at("bank").section.empty());
 }
 
 TEST(SiteReader, NamesEveryMissingField) {

@@ -250,6 +250,8 @@ ZoneSizing size_zone(const Site&, const Zone& zone, const std::vector<ZoneWater>
   for (const auto& at : water) {
     if (at.flow_case->purpose != FlowPurpose::design || !at.setting) continue;
     for (const auto* method : sizing_methods()) {
+      // A formula for piers is not a silence worth telling on a bank.
+      if (!serves(*method, zone.place)) continue;
       auto answer = method->size(*at.setting);
       const auto& title = method->description().title;
       if (answer.not_applicable) {

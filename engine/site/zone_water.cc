@@ -51,8 +51,8 @@ void report_problems(Finding& finding, const Problems& problems) {
   finding.next = "Mend the section, the slope or the discharge; then look again.";
 }
 
-ZoneSetting setting_of(const Site& site, const Zone& zone, const SiteSection& section,
-                       const FlowCase& flow_case, const FlowPart& channel) {
+/// What does not depend on any water.
+ZoneSetting setting_of(const Site& site, const Zone& zone, const FlowCase& flow_case) {
   ZoneSetting setting;
   setting.zone = zone.id;
   setting.flow_case = flow_case.id;
@@ -62,14 +62,37 @@ ZoneSetting setting_of(const Site& site, const Zone& zone, const SiteSection& se
     setting.bend_side = zone.bend->side;
     setting.bend_radius = zone.bend->radius;
   }
-  setting.average_velocity = channel.velocity;
-  setting.water_top_width = channel.top_width;
-  setting.energy_slope = section.energy_slope;
-  setting.froude_number = Dimensionless::number(froude_of(channel));
   setting.turbulence = zone.turbulence;
   setting.rock = site.sources.at(zone.source).rock;
   setting.method_choices = &zone.method_choices;
   return setting;
+}
+
+void take_channel(ZoneSetting& setting, const SiteSection& section, const FlowPart& channel) {
+  setting.average_velocity = channel.velocity;
+  setting.water_top_width = channel.top_width;
+  setting.energy_slope = section.energy_slope;
+  setting.froude_number = Dimensionless::number(froude_of(channel));
+}
+
+/// Puts what the zone states of its water over what was computed.
+void take_stated(ZoneSetting& setting, const StatedWater& stated, Finding& finding) {
+  setting.stated = stated;
+  finding.sources.push_back({stated.from, "", SourceStanding::stated});
+  const auto given = [&](const char* symbol, const char* meaning, const auto& value) {
+    if (value) finding.steps.given(symbol, meaning, measure(*value), stated.from);
+  };
+  given("Q", "discharge at the zone, stated", stated.discharge);
+  given("V", "velocity at the zone, stated", stated.velocity);
+  given("d", "depth at the zone, stated", stated.depth);
+  given("TW", "tailwater depth, stated", stated.tailwater_depth);
+  given("w", "water level, stated", stated.water_level);
+  given("H", "significant wave height, stated", stated.wave_height);
+  if (stated.velocity) setting.average_velocity = *stated.velocity;
+  if (stated.depth) {
+    setting.toe_depth = *stated.depth;
+    setting.local_depth = *stated.depth;
+  }
 }
 
 void state_values(Finding& finding, const ZoneWater& water) {
@@ -90,6 +113,20 @@ void state_values(Finding& finding, const ZoneWater& water) {
   add("top_width", "W", "water surface width of the main channel",
       measure(setting.water_top_width));
   add("froude_number", "Fr", "Froude number of the main channel", measure(setting.froude_number));
+}
+
+void add_stated_values(Finding& finding, const StatedWater& stated) {
+  const auto add = [&finding](const char* key, const char* symbol, const char* meaning,
+                              const auto& value) {
+    if (!value) return;
+    finding.values.push_back({key, symbol, meaning, measure(*value), LengthUse::ground});
+  };
+  add("discharge", "Q", "discharge", stated.discharge);
+  add("average_velocity", "V", "velocity", stated.velocity);
+  add("local_depth", "d", "depth", stated.depth);
+  add("tailwater_depth", "TW", "tailwater depth", stated.tailwater_depth);
+  add("water_level", "w", "water level", stated.water_level);
+  add("wave_height", "H", "significant wave height", stated.wave_height);
 }
 
 void word_outcome(Finding& finding, const ZoneWater& water, const Zone& zone,
@@ -138,6 +175,44 @@ void caution_about_ground(Finding& finding, const ZoneWater& water, const Wordin
   }
 }
 
+const StatedWater* stated_at(const Zone& zone, const FlowCase& flow_case) {
+  const auto stated = zone.water.find(flow_case.id);
+  return stated == zone.water.end() ? nullptr : &stated->second;
+}
+
+/// The water of a zone without a section: what it states, or not yet known.
+ZoneWater stated_water_in(const Site& site, const Zone& zone, const FlowCase& flow_case,
+                          const Wording& wording) {
+  ZoneWater water;
+  water.flow_case = &flow_case;
+  water.finding = begin_finding(zone, flow_case);
+  auto& finding = water.finding;
+  const StatedWater* stated = stated_at(zone, flow_case);
+  if (stated == nullptr) {
+    finding.outcome = Outcome::not_yet_known;
+    finding.sentence =
+        "Nothing is stated of the water at this zone in this flow case, and no section gives it.";
+    finding.next = "State the water of this flow case at the zone, or give the zone a section.";
+    return water;
+  }
+  ZoneSetting setting = setting_of(site, zone, flow_case);
+  take_stated(setting, *stated, finding);
+  add_stated_values(finding, *stated);
+  std::vector<std::string> words;
+  for (const auto& value : finding.values) {
+    words.push_back(
+        fmt::format("{} {}", value.meaning, wording.shown(value.value, value.length_use)));
+  }
+  finding.outcome = words.empty() ? Outcome::not_yet_known : Outcome::meets;
+  finding.sentence = words.empty() ? fmt::format("{} states no figure.", stated->from)
+                                   : fmt::format("Stated by {}: {}.", stated->from, listed(words));
+  finding.next = words.empty()
+                     ? "State what the methods for this place ask for."
+                     : "Nothing to do; see that the source of these figures is on record.";
+  water.setting = std::move(setting);
+  return water;
+}
+
 ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& section,
                    const FlowCase& flow_case, const Wording& wording) {
   ZoneWater water;
@@ -162,7 +237,8 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
     report_problems(finding, {{"dry", "The main channel carries no water.", "", "", ""}});
     return water;
   }
-  ZoneSetting setting = setting_of(site, zone, section, flow_case, *channel);
+  ZoneSetting setting = setting_of(site, zone, flow_case);
+  take_channel(setting, section, *channel);
   finding.steps.computed("V", "mean velocity of the main channel", "Q_channel / A_channel",
                          measure(setting.average_velocity));
   finding.steps.computed("Fr", "Froude number of the main channel", "V / √(g·A/T)",
@@ -185,7 +261,10 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
     finding.steps.computed("d", "greatest depth over the bed", "w − lowest ground",
                            measure(setting.local_depth));
   }
-  water.setting = setting;
+  if (const auto* stated = stated_at(zone, flow_case)) {
+    take_stated(setting, *stated, finding);
+  }
+  water.setting = std::move(setting);
   caution_about_ground(finding, water, wording);
   word_outcome(finding, water, zone, wording);
   state_values(finding, water);
@@ -206,7 +285,9 @@ std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone, const W
   std::vector<ZoneWater> all;
   all.reserve(cases.size());
   for (const auto* flow_case : cases) {
-    all.push_back(water_in(site, zone, site.sections.at(zone.section), *flow_case, wording));
+    all.push_back(zone.section.empty()
+                      ? stated_water_in(site, zone, *flow_case, wording)
+                      : water_in(site, zone, site.sections.at(zone.section), *flow_case, wording));
   }
   return all;
 }

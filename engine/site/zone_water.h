@@ -11,14 +11,16 @@ namespace proofstone {
 /// The water at one zone in one flow case.
 struct ZoneWater {
   const FlowCase* flow_case = nullptr;
-  std::optional<SectionFlow> flow;   ///< absent when the water could not be computed
+  /// Absent when the water could not be computed, or is only stated.
+  std::optional<SectionFlow> flow;
   std::optional<BankGeometry> bank;  ///< of a bank zone that stands in this water
   std::optional<ZoneSetting> setting;
   Finding finding;
 };
 
 /// Runs every flow case of the site through the zone's section as uniform flow and takes the local
-/// water at the zone: smallest discharge first.
+/// water at the zone: smallest discharge first. What the zone states of its water stands before
+/// what is computed; a zone without a section has only what it states.
 std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone, const Wording& wording);
 
 }  // namespace proofstone

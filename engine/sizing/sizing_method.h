@@ -1,9 +1,9 @@
 #pragma once
 
-#include <functional>
 #include <optional>
 #include <string>
 #include <variant>
+#include <vector>
 
 #include "engine/method/typed_method.h"
 #include "engine/sizing/zone_setting.h"
@@ -34,11 +34,20 @@ struct SizingAnswer {
 /// needs from a zone.
 class SizingMethod : public Method {
  public:
+  /// Where zones must lie for this method to speak about them.
+  virtual const std::vector<ZonePlace>& places() const = 0;
   virtual SizingAnswer size(const ZoneSetting& zone) const = 0;
 };
 
-/// TypedMethod that sizes rock. `from_zone` fills the inputs from a zone or says why the method
-/// does not apply; the designer's choices for this method are then read over them.
+/// Whether zones of this place are what the method is made for.
+bool serves(const SizingMethod& method, ZonePlace place);
+
+/// Why a method for `places` is silent about a zone elsewhere.
+NotApplicable made_for_other_places(const std::vector<ZonePlace>& places, ZonePlace place);
+
+/// TypedMethod that sizes rock in zones at `places`. `from_zone` fills the inputs from a zone or
+/// says why the method does not apply; the designer's choices for this method are then read over
+/// them. A required input that neither gives is a Problem that names it.
 template <class Inputs, class Result>
 class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
  public:
@@ -47,11 +56,21 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
   using Parent = TypedMethod<Inputs, Result, SizingMethod>;
 
   TypedSizingMethod(MethodDescription about, typename Parent::Function function, FromZone from_zone,
-                    ToRequired to_required)
-      : Parent(std::move(about), function), from_zone_(from_zone), to_required_(to_required) {}
+                    ToRequired to_required,
+                    std::vector<ZonePlace> places = {ZonePlace::bank, ZonePlace::bed})
+      : Parent(std::move(about), function),
+        from_zone_(from_zone),
+        to_required_(to_required),
+        places_(std::move(places)) {}
+
+  const std::vector<ZonePlace>& places() const override { return places_; }
 
   SizingAnswer size(const ZoneSetting& zone) const override {
     SizingAnswer answer;
+    if (!serves(*this, zone.place)) {
+      answer.not_applicable = made_for_other_places(places_, zone.place);
+      return answer;
+    }
     auto filled = from_zone_(zone);
     if (auto* reason = std::get_if<NotApplicable>(&filled)) {
       answer.not_applicable = std::move(*reason);
@@ -69,6 +88,8 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
         inputs = std::move(*read);
       }
     }
+    answer.problems = located_under(this->not_given(inputs), "/" + this->description().id);
+    if (!answer.problems.empty()) return answer;
     auto result = this->run_typed(inputs, answer.evaluation);
     if (!result) {
       answer.problems = result.problems();
@@ -81,6 +102,7 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
  private:
   FromZone from_zone_;
   ToRequired to_required_;
+  std::vector<ZonePlace> places_;
 };
 
 }  // namespace proofstone

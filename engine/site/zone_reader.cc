@@ -1,0 +1,129 @@
+#include "engine/site/zone_reader.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/method/registry.h"
+#include "engine/sizing/sizing_method.h"
+
+namespace proofstone {
+namespace {
+
+std::optional<Bend> read_bend(FieldReader& zone, Problems& problems) {
+  const auto* json = zone.optional("bend");
+  if (json == nullptr) return std::nullopt;
+  FieldReader reader(*json, zone.pointer() + "/bend", problems);
+  Bend bend;
+  bend.side = reader.choice<BendSide>(
+      "side", {{"outside", BendSide::outside}, {"inside", BendSide::inside}}, std::nullopt);
+  bend.radius = reader.required_positive<Length>("radius", "A bend radius is more than zero.");
+  reader.finish();
+  return bend;
+}
+
+StatedWater read_stated_water(FieldReader& reader) {
+  StatedWater water;
+  water.from = reader.required_text("from");
+  water.discharge = reader.optional_quantity<Discharge>("discharge");
+  water.velocity = reader.optional_quantity<Velocity>("velocity");
+  water.depth = reader.optional_quantity<Length>("depth");
+  water.tailwater_depth = reader.optional_quantity<Length>("tailwater_depth");
+  water.water_level = reader.optional_quantity<Length>("water_level");
+  water.wave_height = reader.optional_quantity<Length>("wave_height");
+  const auto not_negative = [&reader](const char* field, const auto& value) {
+    if (value && value->si() < 0) {
+      reader.report("negative", "This is never less than zero.", field, "0 or more");
+    }
+  };
+  not_negative("discharge", water.discharge);
+  not_negative("velocity", water.velocity);
+  not_negative("depth", water.depth);
+  not_negative("tailwater_depth", water.tailwater_depth);
+  not_negative("wave_height", water.wave_height);
+  return water;
+}
+
+void read_stated_waters(FieldReader& zone_reader, Zone& zone, Problems& problems) {
+  const auto* json = zone_reader.optional("water");
+  if (json == nullptr) return;
+  if (!json->is_object()) {
+    zone_reader.report("not-an-object", "Stated water under the ids of flow cases belongs here.",
+                       "water", "{ \"flow case id\": { \"from\": …, \"velocity\": … } }");
+    return;
+  }
+  for (const auto& [flow_case, value] : json->items()) {
+    FieldReader reader(value, zone_reader.pointer() + "/water/" + flow_case, problems);
+    zone.water[flow_case] = read_stated_water(reader);
+    reader.finish();
+  }
+}
+
+void read_policy(FieldReader& reader, Zone& zone) {
+  const auto policy = reader.optional_text("governing", "envelope");
+  if (policy == "envelope") return;
+  zone.policy = GoverningPolicy::chosen;
+  zone.chosen_method = policy;
+  const auto& methods = sizing_methods();
+  const bool known = std::any_of(methods.begin(), methods.end(), [&](const SizingMethod* method) {
+    return method->description().id == policy;
+  });
+  if (known) return;
+  std::string allowed = "\"envelope\"";
+  for (const auto* method : methods) allowed += ", \"" + method->description().id + "\"";
+  reader.report("unknown-word", "This is not a way to govern the size.", "governing", allowed);
+}
+
+void read_method_choices(FieldReader& reader, Zone& zone) {
+  const auto* choices = reader.optional("method_choices");
+  if (choices == nullptr) return;
+  if (!choices->is_object()) {
+    reader.report("not-an-object", "Choices under method ids belong here.", "method_choices",
+                  "{ \"method id\": { \"input\": \"value\" } }");
+    return;
+  }
+  for (const auto& [id, value] : choices->items()) {
+    if (find_method(id) == nullptr) {
+      reader.report("unknown-method", fmt::format("No method is called \"{}\".", id),
+                    "method_choices/" + id, "the id of a sizing method");
+    }
+  }
+  zone.method_choices = *choices;
+}
+
+}  // namespace
+
+Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
+  Zone zone;
+  zone.id = id;
+  zone.name = reader.required_text("name");
+  zone.place = reader.choice<ZonePlace>("place", zone_place_words(), std::nullopt);
+  zone.section =
+      in_stream(zone.place) ? reader.required_text("section") : reader.optional_text("section");
+  if (zone.place == ZonePlace::bank) {
+    zone.bank = reader.choice<BankSide>(
+        "bank", {{"left", BankSide::left}, {"right", BankSide::right}}, std::nullopt);
+  }
+  zone.toe_station = reader.optional_quantity<Length>("toe_station");
+  zone.top_station = reader.optional_quantity<Length>("top_station");
+  zone.bend = read_bend(reader, problems);
+  zone.channel_form = reader.choice<ChannelForm>(
+      "channel_form",
+      {{"natural", ChannelForm::natural}, {"trapezoidal", ChannelForm::trapezoidal}},
+      ChannelForm::natural);
+  zone.turbulence = reader.choice<Turbulence>(
+      "turbulence", {{"low", Turbulence::low}, {"high", Turbulence::high}}, Turbulence::low);
+  read_stated_waters(reader, zone, problems);
+  zone.rock_class = reader.required_text("class");
+  zone.source = reader.required_text("source");
+  zone.layer_thickness =
+      reader.required_positive<Length>("layer_thickness", "A layer has a thickness.");
+  zone.placement = reader.choice<Placement>(
+      "placement", {{"dry", Placement::dry}, {"under water", Placement::under_water}},
+      Placement::dry);
+  read_policy(reader, zone);
+  read_method_choices(reader, zone);
+  return zone;
+}
+
+}  // namespace proofstone

@@ -1,0 +1,24 @@
+#include "engine/sizing/sizing_method.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace proofstone {
+
+bool serves(const SizingMethod& method, ZonePlace place) {
+  const auto& places = method.places();
+  return std::find(places.begin(), places.end(), place) != places.end();
+}
+
+NotApplicable made_for_other_places(const std::vector<ZonePlace>& places, ZonePlace place) {
+  std::string words;
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    if (i > 0) words += i + 1 == places.size() ? " and " : ", ";
+    words += zone_place_word(places[i]);
+  }
+  return {fmt::format("It is made for zones of place {}, and this one is of place {}.", words,
+                      zone_place_word(place))};
+}
+
+}  // namespace proofstone
