@@ -69,7 +69,7 @@ TEST(Assess, AZoneWithoutASectionHasTheWaterItStates) {
   const auto* flood = findings.find("water.bank.flood");
   ASSERT_NE(flood, nullptr);
   EXPECT_EQ(flood->outcome, Outcome::meets);
-  EXPECT_EQ(flood->sentence, "Stated by model of 2026: velocity 9.0 ft/s and depth 6.0 ft.");
+  EXPECT_EQ(flood->sentence, "Stated by model of 2026: velocity 9.0 ft/s and depth 6.00 ft.");
   const auto* low = findings.find("water.bank.low");
   ASSERT_NE(low, nullptr);
   EXPECT_EQ(low->outcome, Outcome::not_yet_known);
