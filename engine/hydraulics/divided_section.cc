@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <utility>
 
 #include "engine/hydraulics/wet_pieces.h"
 
@@ -39,6 +41,7 @@ class PartSums {
     perimeter_ += piece.perimeter;
     width_ += piece.width;
     perimeter_growth_ += piece.perimeter_growth;
+    first_moment_ += piece.first_moment;
     const double n = piece.roughness;
     switch (composite_) {
       case CompositeRoughness::horton:
@@ -59,6 +62,7 @@ class PartSums {
     part.area = area_;
     part.perimeter = perimeter_;
     part.width = width_;
+    part.first_moment = first_moment_;
     switch (composite_) {
       case CompositeRoughness::horton:
         // With n = (Σ P·n^1.5 / P)^⅔ the perimeter falls out of A·R^⅔/n.
@@ -105,6 +109,7 @@ class PartSums {
   double perimeter_ = 0;
   double width_ = 0;
   double perimeter_growth_ = 0;
+  double first_moment_ = 0;
   WeightedRoughness weighted_;
   Strip strip_;
   double strips_conveyance_ = 0;
@@ -129,13 +134,31 @@ double manning_conveyance(double area, double perimeter, double n) {
 }
 
 DividedSection::DividedSection(const Section& section, const std::vector<Length>& divisions,
-                               CompositeRoughness composite)
-    : section_(section), bounds_(part_bounds(section, divisions)), composite_(composite) {}
+                               CompositeRoughness composite,
+                               std::vector<IneffectivePart> ineffective,
+                               std::optional<double> energy_coefficient)
+    : section_(section),
+      bounds_(part_bounds(section, divisions)),
+      composite_(composite),
+      ineffective_(std::move(ineffective)),
+      energy_coefficient_(energy_coefficient) {}
 
 PartState DividedSection::part(std::size_t index, double level) const {
   PartSums sums(composite_);
-  visit_wet_pieces(section_, bounds_[index], bounds_[index + 1], Length::meters(level),
-                   [&](const WetPiece& piece) { sums.add(piece); });
+  const Length water_level = Length::meters(level);
+  const Length right = bounds_[index + 1];
+  Length from = bounds_[index];
+  const auto visit_to = [&](Length to) {
+    if (!(to > from)) return;
+    visit_wet_pieces(section_, from, to, water_level,
+                     [&](const WetPiece& piece) { sums.add(piece); });
+  };
+  for (const IneffectivePart& still : ineffective_) {
+    if (water_level > still.until || still.right <= from || still.left >= right) continue;
+    visit_to(still.left);
+    from = still.right;
+  }
+  visit_to(right);
   return sums.state();
 }
 
@@ -145,26 +168,84 @@ double DividedSection::conveyance(double level) const {
   return sum;
 }
 
-double DividedSection::energy_growth(double level, double discharge) const {
-  double area = 0, width = 0, conveyance = 0, conveyance_growth = 0, cubes = 0, cubes_growth = 0;
+SectionState DividedSection::state(double level) const {
+  SectionState state;
+  state.level = level;
+  double conveyance_growth = 0, cubes = 0, cubes_growth = 0, squares = 0;
   for (std::size_t i = 0; i + 1 < bounds_.size(); ++i) {
     const PartState p = part(i, level);
+    if (i == 0) state.first_part_conveyance = p.conveyance;
+    state.last_part_conveyance = p.conveyance;
     if (!(p.area > 0)) continue;
     const double k = p.conveyance;
     const double cube = k * k * k / (p.area * p.area);
-    area += p.area;
-    width += p.width;
-    conveyance += k;
+    state.area += p.area;
+    state.width += p.width;
+    state.conveyance += k;
+    state.first_moment += p.first_moment;
     conveyance_growth += k * p.conveyance_growth;
     cubes += cube;
     cubes_growth += cube * (3 * p.conveyance_growth - 2 * p.width / p.area);
+    squares += k * k / p.area;
   }
-  const double alpha = cubes * area * area / (conveyance * conveyance * conveyance);
-  const double alpha_growth =
-      alpha * (cubes_growth / cubes + 2 * width / area - 3 * conveyance_growth / conveyance);
-  const double velocity = discharge / area;
-  return 1 - alpha * velocity * velocity * width / (g * area) +
-         velocity * velocity / (2 * g) * alpha_growth;
+  const double area = state.area;
+  const double k = state.conveyance;
+  if (!(area > 0)) return state;
+  state.alpha = cubes * area * area / (k * k * k);
+  state.beta = squares * area / (k * k);
+  double alpha_growth =
+      state.alpha * (cubes_growth / cubes + 2 * state.width / area - 3 * conveyance_growth / k);
+  if (energy_coefficient_) {
+    state.alpha = *energy_coefficient_;
+    state.beta = 1 + (state.alpha - 1) / 3;  // Chow (1959), sec. 2-7, for a like velocity pattern
+    alpha_growth = 0;
+  }
+  state.criticality =
+      state.alpha * state.width / (g * area * area * area) - alpha_growth / (2 * g * area * area);
+  return state;
+}
+
+double DividedSection::energy_growth(double level, double discharge) const {
+  const SectionState at = state(level);
+  if (!(at.area > 0)) return std::numeric_limits<double>::quiet_NaN();
+  return 1 - discharge * discharge * at.criticality;
+}
+
+SectionFlow DividedSection::flow(Length water_level) const {
+  SectionFlow flow;
+  flow.water_level = water_level;
+  flow.wet = section_.wet(water_level);
+  double area = 0, perimeter = 0, width = 0, moment = 0;
+  for (std::size_t i = 0; i + 1 < bounds_.size(); ++i) {
+    const PartState state = part(i, water_level.meters());
+    FlowPart part;
+    part.left = bounds_[i];
+    part.right = bounds_[i + 1];
+    part.area = Area::square_meters(state.area);
+    part.wetted_perimeter = Length::meters(state.perimeter);
+    part.top_width = Length::meters(state.width);
+    part.conveyance_si = state.conveyance;
+    if (state.area > 0) {
+      const double with_n_of_one = manning_conveyance(state.area, state.perimeter, 1);
+      part.roughness = Dimensionless::number(with_n_of_one / state.conveyance);
+    }
+    flow.conveyance_si += state.conveyance;
+    area += state.area;
+    perimeter += state.perimeter;
+    width += state.width;
+    moment += state.first_moment;
+    flow.parts.push_back(part);
+  }
+  if (!ineffective_.empty()) {  // only what flows
+    flow.wet.area = Area::square_meters(area);
+    flow.wet.wetted_perimeter = Length::meters(perimeter);
+    flow.wet.top_width = Length::meters(width);
+    flow.wet.first_moment_si = moment;
+  }
+  if (flow.conveyance_si > 0) {
+    flow.energy_coefficient = Dimensionless::number(state(water_level.meters()).alpha);
+  }
+  return flow;
 }
 
 }  // namespace proofstone

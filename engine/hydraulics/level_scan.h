@@ -12,6 +12,10 @@ namespace proofstone {
 /// function is smooth; it may turn quickly just above a berm, so the levels stand closest there.
 std::vector<double> scan_levels(const Section& section, double ceiling);
 
+/// About `wanted` levels between the lowest and the highest of `breaks`, closest above each break.
+/// Empty when all breaks are one.
+std::vector<double> levels_between(std::vector<double> breaks, std::size_t wanted);
+
 /// Every level at which `rises` turns from false to true while the level goes up from the ground.
 template <class Rises>
 std::vector<double> turning_levels(const Section& section, Rises&& rises) {

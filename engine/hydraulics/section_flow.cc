@@ -80,34 +80,7 @@ std::string_view composite_roughness_name(CompositeRoughness composite) {
 
 SectionFlow flow_at_level(const Section& section, const std::vector<Length>& divisions,
                           Length water_level, CompositeRoughness composite) {
-  const DividedSection divided(section, divisions, composite);
-  SectionFlow flow;
-  flow.water_level = water_level;
-  flow.wet = section.wet(water_level);
-  double cubes = 0;
-  for (std::size_t i = 0; i + 1 < divided.bounds().size(); ++i) {
-    const PartState state = divided.part(i, water_level.meters());
-    FlowPart part;
-    part.left = divided.bounds()[i];
-    part.right = divided.bounds()[i + 1];
-    part.area = Area::square_meters(state.area);
-    part.wetted_perimeter = Length::meters(state.perimeter);
-    part.top_width = Length::meters(state.width);
-    part.conveyance_si = state.conveyance;
-    if (state.area > 0) {
-      const double with_n_of_one = manning_conveyance(state.area, state.perimeter, 1);
-      part.roughness = Dimensionless::number(with_n_of_one / state.conveyance);
-      cubes += state.conveyance * state.conveyance * state.conveyance / (state.area * state.area);
-    }
-    flow.conveyance_si += state.conveyance;
-    flow.parts.push_back(part);
-  }
-  if (flow.conveyance_si > 0) {
-    const double area = flow.wet.area.si();
-    const double k = flow.conveyance_si;
-    flow.energy_coefficient = Dimensionless::number(cubes * area * area / (k * k * k));
-  }
-  return flow;
+  return DividedSection(section, divisions, composite).flow(water_level);
 }
 
 SectionFlow carrying(SectionFlow flow, Discharge discharge) {

@@ -1,0 +1,61 @@
+#pragma once
+
+#include <boost/math/tools/toms748_solve.hpp>
+#include <cmath>
+#include <cstdint>
+#include <vector>
+
+#include "engine/hydraulics/divided_section.h"
+#include "engine/hydraulics/reach.h"
+
+namespace proofstone {
+
+/// A section of a reach with its states at many levels, worked out once and asked for every
+/// discharge. Above its ends it is extended by vertical walls. Refers to the section, which must
+/// outlive it. Internal to the hydraulics.
+class LevelTable {
+ public:
+  LevelTable(const ReachSection& section, CompositeRoughness composite);
+
+  const ReachSection& section() const { return section_; }
+  const DividedSection& divided() const { return divided_; }
+  /// Levels rise; the first stands just above the lowest ground, the last far above the section.
+  const std::vector<SectionState>& states() const { return states_; }
+  /// Worked out exactly, not from the table.
+  SectionState at(double level) const { return divided_.state(level); }
+  /// How the conveyance is shared between left overbank, channel and right overbank.
+  double left_share(const SectionState& state) const;
+  double right_share(const SectionState& state) const;
+
+ private:
+  const ReachSection& section_;
+  DividedSection divided_;
+  bool has_left_ = false;
+  bool has_right_ = false;
+  std::vector<SectionState> states_;
+};
+
+namespace level_table_detail {
+// Plain doubles, and no exceptions: the bracket is known to hold a change of sign.
+using Quiet = boost::math::policies::policy<
+    boost::math::policies::promote_double<false>,
+    boost::math::policies::evaluation_error<boost::math::policies::ignore_error>,
+    boost::math::policies::domain_error<boost::math::policies::ignore_error>>;
+}  // namespace level_table_detail
+
+/// Where `value(state)`, below zero at `low` and not at `high`, passes through zero or jumps across
+/// it; the value of what is returned is not below zero. Bracketed; at most 200 steps.
+template <class Value>
+SectionState crossing_between(const LevelTable& table, const SectionState& low,
+                              const SectionState& high, Value&& value) {
+  std::uintmax_t steps = 200;
+  const auto close = [](double a, double b) {
+    return std::abs(b - a) <= 1e-13 * (1 + std::abs(a));
+  };
+  const auto bracket = boost::math::tools::toms748_solve(
+      [&](double level) { return value(table.at(level)); }, low.level, high.level, value(low),
+      value(high), close, steps, level_table_detail::Quiet());
+  return table.at(bracket.second);
+}
+
+}  // namespace proofstone
