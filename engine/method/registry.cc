@@ -22,6 +22,16 @@
 #include "engine/hydraulics/slice_flow_method.h"
 #include "engine/hydraulics/velocity_shear.h"
 #include "engine/hydraulics/wall_shear_share.h"
+#include "engine/outfall/dane_county_apron.h"
+#include "engine/outfall/front_range_outlet.h"
+#include "engine/outfall/low_tailwater_basin.h"
+#include "engine/outfall/outfall_apron.h"
+#include "engine/outfall/outfall_basin.h"
+#include "engine/outfall/outlet_bohan.h"
+#include "engine/outfall/outlet_fletcher_grace.h"
+#include "engine/outfall/outlet_protection_length.h"
+#include "engine/outfall/outlet_velocity.h"
+#include "engine/outfall/scs_outlet_apron.h"
 #include "engine/rock/stone_mass_method.h"
 #include "engine/sizing/fhwa_shear_lining.h"
 #include "engine/sizing/front_range_channel.h"
@@ -53,6 +63,16 @@ const std::vector<const Method*>& all_methods() {
         &overtopping_mishra_method(),
         &overtopping_stephenson_method(),
         &overtopping_khan_ahmad_method(),
+        &outfall_apron_method(),
+        &outfall_basin_method(),
+        &front_range_outlet_method(),
+        &outlet_protection_length_method(),
+        &low_tailwater_basin_method(),
+        &scs_outlet_apron_method(),
+        &dane_county_apron_method(),
+        &outlet_velocity_method(),
+        &outlet_bohan_method(),
+        &outlet_fletcher_grace_method(),
         &layer_thickness_method(),
         &normal_depth_method(),
         &critical_depth_method(),
