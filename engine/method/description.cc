@@ -36,6 +36,10 @@ std::string_view group_name(MethodGroup group) {
       return "rock size";
     case MethodGroup::layer:
       return "layer";
+    case MethodGroup::scour:
+      return "scour";
+    case MethodGroup::toe:
+      return "toe";
     case MethodGroup::water:
       return "water";
     case MethodGroup::evidence:

@@ -33,6 +33,24 @@
 #include "engine/outfall/outlet_velocity.h"
 #include "engine/outfall/scs_outlet_apron.h"
 #include "engine/rock/stone_mass_method.h"
+#include "engine/scour/antidune_allowance.h"
+#include "engine/scour/armouring_scour.h"
+#include "engine/scour/blench_scour.h"
+#include "engine/scour/clear_water_contraction_scour.h"
+#include "engine/scour/cohesive_competent_velocity.h"
+#include "engine/scour/competent_velocity.h"
+#include "engine/scour/dune_allowance.h"
+#include "engine/scour/hec11_toe_depth.h"
+#include "engine/scour/lacey_scour.h"
+#include "engine/scour/live_bed_contraction_scour.h"
+#include "engine/scour/maynord_bend_scour.h"
+#include "engine/scour/meyer_peter_muller_slope.h"
+#include "engine/scour/neill_scour.h"
+#include "engine/scour/pier_scour.h"
+#include "engine/scour/schoklitsch_slope.h"
+#include "engine/scour/thorne_bend_scour.h"
+#include "engine/scour/toe_depth.h"
+#include "engine/scour/zeller_bend_scour.h"
 #include "engine/sizing/fhwa_shear_lining.h"
 #include "engine/sizing/front_range_channel.h"
 #include "engine/sizing/isbash.h"
@@ -74,6 +92,24 @@ const std::vector<const Method*>& all_methods() {
         &outlet_bohan_method(),
         &outlet_fletcher_grace_method(),
         &layer_thickness_method(),
+        &lacey_scour_method(),
+        &blench_scour_method(),
+        &neill_scour_method(),
+        &maynord_bend_scour_method(),
+        &thorne_bend_scour_method(),
+        &zeller_bend_scour_method(),
+        &live_bed_contraction_scour_method(),
+        &clear_water_contraction_scour_method(),
+        &competent_velocity_method(),
+        &cohesive_competent_velocity_method(),
+        &antidune_allowance_method(),
+        &dune_allowance_method(),
+        &armouring_scour_method(),
+        &schoklitsch_slope_method(),
+        &meyer_peter_muller_slope_method(),
+        &pier_scour_method(),
+        &hec11_toe_depth_method(),
+        &toe_depth_method(),
         &normal_depth_method(),
         &critical_depth_method(),
         &section_conveyance_method(),

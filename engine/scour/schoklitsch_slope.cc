@@ -1,0 +1,62 @@
+#include "engine/scour/schoklitsch_slope.h"
+
+#include <cmath>
+
+namespace proofstone {
+
+namespace {
+
+using Inputs = SchoklitschInputs;
+using Result = SchoklitschResult;
+
+const char* const page =
+    "USBR, Pemberton and Lara, Computing Degradation and Local Scour (1984) (from memory; confirm)";
+
+TypedMethod<Inputs, Result> build() {
+  MethodDescription about;
+  about.id = "schoklitsch-slope";
+  about.title = "Limiting slope by Schoklitsch";
+  about.purpose =
+      "Slope to which a bed flattens when little sediment comes from upstream, and how far it "
+      "lowers itself here.";
+  about.group = MethodGroup::scour;
+  about.sources = {{"USBR, Pemberton and Lara, Computing Degradation and Local Scour (1984)",
+                    "Schoklitsch's equation", SourceStanding::memory},
+                   {"NRCS National Engineering Handbook Part 654 (2007)",
+                    "Technical Supplement 14B, lowering above a control", SourceStanding::memory}};
+  about.cautions = {"It holds for a bed that gets no sediment; supply makes the slope steeper.",
+                    "What holds the bed must itself stand."};
+  TypedMethod<Inputs, Result> method(about, &schoklitsch_slope);
+  method.required({"bed_grain", "D", "mean grain size of the bed"}, &Inputs::bed_grain,
+                  unit::millimeter, AllowedRange::positive_to(500), LengthUse::rock);
+  method.required({"width", "B", "width of the bed"}, &Inputs::width, unit::foot,
+                  AllowedRange::positive_to(1e5));
+  method.required({"discharge", "Q", "discharge that forms the channel"}, &Inputs::discharge,
+                  unit::cubic_foot_per_second, AllowedRange::positive_to(1e7));
+  describe_reach(method);
+  return method;
+}
+
+}  // namespace
+
+Expected<SchoklitschResult> schoklitsch_slope(const SchoklitschInputs& inputs, Steps& steps) {
+  const double D = inputs.bed_grain.millimeters();
+  const double B = inputs.width.feet();
+  const double Q = inputs.discharge.cubic_feet_per_second();
+  Result result;
+  result.limiting_slope = Slope::ratio(0.00174 * std::pow(D * B / Q, 0.75));
+  steps.given_rock("D", "mean grain size of the bed", inputs.bed_grain);
+  steps.given("B", "width of the bed", measure(inputs.width));
+  steps.given("Q", "discharge", measure(inputs.discharge));
+  steps.computed("S_L", "limiting slope", "0.00174·(D·B/Q)^¾ (mm, ft, ft³/s)",
+                 measure(result.limiting_slope), page);
+  result.degradation = degradation_above_control(inputs, result.limiting_slope, steps);
+  return result;
+}
+
+const Method& schoklitsch_slope_method() {
+  static const TypedMethod<Inputs, Result> method = build();
+  return method;
+}
+
+}  // namespace proofstone

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "engine/scour/reach_to_control.h"
+
+namespace proofstone {
+
+/// Slope at which a bed moves no more by Schoklitsch, S = 0.00174·(D·B/Q)^¾ with D in millimetres,
+/// B in feet and Q in ft³/s; and the long-term lowering it means. USBR (Pemberton and Lara 1984)
+/// [memory].
+struct SchoklitschInputs : ReachToControl {
+  Length bed_grain;  ///< mean grain size
+  Length width;
+  Discharge discharge;  ///< that forms the channel
+};
+
+struct SchoklitschResult {
+  Slope limiting_slope;
+  Length degradation;
+};
+
+Expected<SchoklitschResult> schoklitsch_slope(const SchoklitschInputs& inputs, Steps& steps);
+
+const Method& schoklitsch_slope_method();
+
+}  // namespace proofstone
