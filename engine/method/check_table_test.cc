@@ -58,7 +58,9 @@ TEST(Registry, IdsAreUniqueAndFound) {
     EXPECT_EQ(find_method(id), method);
   }
   EXPECT_EQ(find_method("no-such-method"), nullptr);
-  EXPECT_EQ(sizing_methods().size(), 4u);
+  for (const Method* method : sizing_methods()) {
+    EXPECT_EQ(find_method(method->description().id), method);
+  }
 }
 
 TEST(Registry, EveryMethodIsDescribed) {

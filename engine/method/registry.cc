@@ -51,11 +51,20 @@
 #include "engine/scour/thorne_bend_scour.h"
 #include "engine/scour/toe_depth.h"
 #include "engine/scour/zeller_bend_scour.h"
+#include "engine/sizing/california_bank_and_shore.h"
+#include "engine/sizing/escarameia_may.h"
+#include "engine/sizing/fhwa_revetment.h"
 #include "engine/sizing/fhwa_shear_lining.h"
+#include "engine/sizing/fhwa_stability_factor_revetment.h"
 #include "engine/sizing/front_range_channel.h"
 #include "engine/sizing/isbash.h"
 #include "engine/sizing/layer_thickness.h"
+#include "engine/sizing/pilarczyk.h"
+#include "engine/sizing/side_slope_stability_factor.h"
+#include "engine/sizing/stilling_basin_riprap.h"
+#include "engine/sizing/tractive_force.h"
 #include "engine/sizing/usace_bank_and_bed.h"
+#include "engine/sizing/usace_steep_slope.h"
 
 namespace proofstone {
 
@@ -66,6 +75,15 @@ const std::vector<const SizingMethod*>& sizing_methods() {
       &fhwa_shear_lining_method(),
       &isbash_method(),
       &front_range_channel_method(),
+      &fhwa_revetment_method(),
+      &fhwa_stability_factor_revetment_method(),
+      &usace_steep_slope_method(),
+      &side_slope_stability_factor_method(),
+      &tractive_force_method(),
+      &stilling_basin_riprap_method(),
+      &pilarczyk_method(),
+      &escarameia_may_method(),
+      &california_bank_and_shore_method(),
   };
   // clang-format on
   return methods;

@@ -98,6 +98,13 @@ Finding method_finding(const Site& site, const Zone& zone, const LotEvidence& ev
   if (!finding.limits_not_kept.empty()) {
     finding.outcome = Outcome::ask_the_designer;
     finding.next = "The zone stands outside this method's published range. Judge it by another.";
+  } else if (answer.for_comparison && !counts(zone, *measured.asked)) {
+    finding.reasons.push_back("Shown for comparison, it does not govern: " +
+                              *answer.for_comparison);
+    if (finding.outcome != Outcome::meets) {
+      finding.outcome = Outcome::ask_the_designer;
+      finding.next = "Settle the inputs that this method takes by default, or judge by another.";
+    }
   }
   note_lightest_test(finding, site.sources.at(evidence.lot->source), setting,
                      *measured.asked->method, *evidence.together);
@@ -121,8 +128,10 @@ Outcome bring_together(const Zone& zone, const std::vector<MeasuredMargin>& marg
 /// Why a method is shown but does not decide; empty when it does.
 std::string why_it_does_not_count(const Zone& zone, const SizeAsked& asked) {
   if (counts(zone, asked)) return {};
-  return asked.within_limits ? " Shown only: another method was chosen to govern."
-                             : " Shown only: the zone stands outside its published range.";
+  if (!asked.within_limits) return " Shown only: the zone stands outside its published range.";
+  return zone.policy == GoverningPolicy::envelope
+             ? " Shown for comparison: some of its inputs are defaults, not known of the zone."
+             : " Shown only: another method was chosen to govern.";
 }
 
 void list_methods(Finding& finding, const RockInZone& result) {

@@ -59,6 +59,9 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
   finding.values.push_back({"required_size", size_symbol(asked.required), "required stone size",
                             measure(asked.required.size), LengthUse::rock});
   note_basis(finding, specified);
+  if (!counts(zone, asked) && asked.for_comparison) {
+    finding.reasons.push_back("Shown for comparison, it does not govern: " + *asked.for_comparison);
+  }
 
   const auto margin = class_margin(specified, asked.required);
   const auto asks = required_text(asked.required, wording);
@@ -79,6 +82,9 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
   } else if (*margin >= 1) {
     finding.outcome = Outcome::meets;
     finding.next = "Nothing to do.";
+  } else if (!counts(zone, asked) && asked.for_comparison) {
+    finding.outcome = Outcome::ask_the_designer;
+    finding.next = "Settle the inputs that this method takes by default, or judge by another.";
   } else {
     finding.outcome = Outcome::falls_short;
     finding.next = "Choose a larger class, or change the water or the slope.";
@@ -237,8 +243,8 @@ std::string required_text(const RequiredSize& required, const Wording& wording) 
 
 bool counts(const Zone& zone, const SizeAsked& asked) {
   if (!asked.within_limits) return false;
-  return zone.policy == GoverningPolicy::envelope ||
-         asked.method->description().id == zone.chosen_method;
+  if (zone.policy == GoverningPolicy::envelope) return !asked.for_comparison;
+  return asked.method->description().id == zone.chosen_method;
 }
 
 ZoneSizing size_zone(const Site&, const Zone& zone, const std::vector<ZoneWater>& water,
@@ -261,8 +267,12 @@ ZoneSizing size_zone(const Site&, const Zone& zone, const std::vector<ZoneWater>
         silent.push_back(
             fmt::format("{} could not be computed: {}", title, answer.problems.front().sentence()));
       } else {
-        SizeAsked asked{method, &at, *answer.required, answer.evaluation.limits_not_kept.empty(),
-                        std::move(answer.evaluation)};
+        SizeAsked asked{method,
+                        &at,
+                        *answer.required,
+                        answer.evaluation.limits_not_kept.empty(),
+                        std::move(answer.evaluation),
+                        std::move(answer.for_comparison)};
         sizing.asked.push_back(std::move(asked));
       }
     }

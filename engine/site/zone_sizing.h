@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "engine/site/zone_water.h"
@@ -14,6 +16,8 @@ struct SizeAsked {
   RequiredSize required;
   bool within_limits = true;  ///< every published limit of the method is kept
   Evaluation evaluation;
+  /// Why the method only stands beside the others; absent when it may govern.
+  std::optional<std::string> for_comparison;
 };
 
 /// The sizing of one zone.
@@ -34,7 +38,8 @@ struct ZoneSizing {
 ZoneSizing size_zone(const Site& site, const Zone& zone, const std::vector<ZoneWater>& water,
                      const Wording& wording);
 
-/// Whether a method's word counts under the zone's policy.
+/// Whether a method's word counts under the zone's policy: within its limits, and either chosen by
+/// the designer or, where the envelope governs, not there for comparison only.
 bool counts(const Zone& zone, const SizeAsked& asked);
 
 /// "D30 of at least 8.3 in".

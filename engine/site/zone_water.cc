@@ -28,10 +28,13 @@ const FlowPart* main_channel(const SectionFlow& flow, const SiteSection& section
   return nullptr;
 }
 
+Length mean_depth_of(const FlowPart& part) {
+  return Length::meters(part.area.square_meters() / part.top_width.meters());
+}
+
 double froude_of(const FlowPart& part) {
-  const double hydraulic_depth = part.area.square_meters() / part.top_width.meters();
   return part.velocity.meters_per_second() /
-         std::sqrt(standard_gravity.meters_per_second_squared() * hydraulic_depth);
+         std::sqrt(standard_gravity.meters_per_second_squared() * mean_depth_of(part).meters());
 }
 
 Finding begin_finding(const Zone& zone, const FlowCase& flow_case) {
@@ -71,6 +74,7 @@ ZoneSetting setting_of(const Site& site, const Zone& zone, const FlowCase& flow_
 void take_channel(ZoneSetting& setting, const SiteSection& section, const FlowPart& channel) {
   setting.average_velocity = channel.velocity;
   setting.water_top_width = channel.top_width;
+  setting.mean_depth = mean_depth_of(channel);
   setting.energy_slope = section.energy_slope;
   setting.froude_number = Dimensionless::number(froude_of(channel));
 }

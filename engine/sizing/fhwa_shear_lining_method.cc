@@ -1,4 +1,5 @@
 #include "engine/sizing/fhwa_shear_lining.h"
+#include "engine/sizing/side_slope_factor.h"
 
 namespace proofstone {
 
@@ -22,8 +23,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   if (zone.bend_side == BendSide::outside) in.bend_radius = zone.bend_radius;
   in.top_width = zone.water_top_width;
   in.specific_gravity = zone.rock.specific_gravity;
-  in.angle_of_repose = zone.rock.angle_of_repose.value_or(
-      Angle::degrees(zone.rock.angularity == Angularity::angular ? 40 : 37));
+  in.angle_of_repose = angle_of_repose_of(zone.rock);
   return in;
 }
 

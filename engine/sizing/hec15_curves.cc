@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/sizing/side_slope_factor.h"
+
 namespace proofstone {
 
 namespace hec15 {
@@ -14,9 +16,7 @@ double side_shear_factor(double z) {
 }
 
 std::optional<double> side_stability_factor(double theta, double phi) {
-  const double share = std::sin(theta) / std::sin(phi);
-  if (!(share < 1)) return std::nullopt;
-  return std::sqrt(1 - share * share);
+  return side_slope_factor_analytic(Angle::radians(theta), Angle::radians(phi));
 }
 
 double bend_factor(double radius_over_width) {

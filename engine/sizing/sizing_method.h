@@ -1,7 +1,10 @@
 #pragma once
 
+#include <algorithm>
+#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -27,6 +30,8 @@ struct SizingAnswer {
   std::optional<RequiredSize> required;  ///< present when the method applies and could compute
   std::optional<NotApplicable> not_applicable;
   Problems problems;  ///< why it could not compute, when it applies
+  /// Why the answer only stands beside the others and does not govern; absent when it may govern.
+  std::optional<std::string> for_comparison;
   Evaluation evaluation;
 };
 
@@ -65,6 +70,13 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
 
   const std::vector<ZonePlace>& places() const override { return places_; }
 
+  /// A zone does not tell these inputs; with their defaults the answer is for comparison, for
+  /// `reason`. It may govern once the designer has chosen every one of them for the zone.
+  void for_comparison_until_chosen(std::vector<std::string> keys, std::string reason) {
+    untold_ = std::move(keys);
+    why_for_comparison_ = std::move(reason);
+  }
+
   SizingAnswer size(const ZoneSetting& zone) const override {
     SizingAnswer answer;
     if (!serves(*this, zone.place)) {
@@ -77,19 +89,21 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
       return answer;
     }
     Inputs inputs = std::get<Inputs>(std::move(filled));
-    if (zone.method_choices != nullptr) {
-      const auto chosen = zone.method_choices->find(this->description().id);
-      if (chosen != zone.method_choices->end()) {
-        auto read = this->read(*chosen, std::move(inputs), false);
-        if (!read) {
-          answer.problems = located_under(read.problems(), "/" + this->description().id);
-          return answer;
-        }
-        inputs = std::move(*read);
+    const auto* choices = choices_in(zone);
+    if (choices != nullptr) {
+      auto read = this->read(*choices, std::move(inputs), false);
+      if (!read) {
+        answer.problems = located_under(read.problems(), "/" + this->description().id);
+        return answer;
       }
+      inputs = std::move(*read);
     }
     answer.problems = located_under(this->not_given(inputs), "/" + this->description().id);
     if (!answer.problems.empty()) return answer;
+    const bool all_told = std::all_of(untold_.begin(), untold_.end(), [&](const auto& key) {
+      return choices != nullptr && choices->contains(key);
+    });
+    if (!all_told) answer.for_comparison = why_for_comparison_;
     auto result = this->run_typed(inputs, answer.evaluation);
     if (!result) {
       answer.problems = result.problems();
@@ -100,9 +114,18 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
   }
 
  private:
+  /// What the designer chose for this method in the zone; nullptr where nothing was chosen.
+  const nlohmann::json* choices_in(const ZoneSetting& zone) const {
+    if (zone.method_choices == nullptr) return nullptr;
+    const auto chosen = zone.method_choices->find(this->description().id);
+    return chosen == zone.method_choices->end() ? nullptr : &*chosen;
+  }
+
   FromZone from_zone_;
   ToRequired to_required_;
   std::vector<ZonePlace> places_;
+  std::vector<std::string> untold_;
+  std::string why_for_comparison_;
 };
 
 }  // namespace proofstone

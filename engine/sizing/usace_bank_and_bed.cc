@@ -4,6 +4,7 @@
 #include <string>
 
 #include "engine/sizing/bend_velocity.h"
+#include "engine/sizing/side_slope_factor.h"
 
 namespace proofstone {
 
@@ -97,22 +98,6 @@ Dimensionless vertical_distribution(const Inputs& in, Steps& steps) {
   return result;
 }
 
-/// Plate B-39 by the fit of HEC-23 DG4; nothing where the bank is too steep for it (46°).
-std::optional<double> k1_published_curve(double theta) {
-  const double start = Angle::degrees(14).radians();
-  if (theta <= start) return 1.0;
-  const double share = std::sin(theta - start) / std::sin(Angle::degrees(32).radians());
-  if (!(share < 1)) return std::nullopt;
-  return std::sqrt(1 - std::pow(share, 1.6));
-}
-
-/// Eq. 3-4; nothing where the bank is as steep as the angle of repose.
-std::optional<double> k1_analytic(double theta, double phi) {
-  const double share = std::sin(theta) / std::sin(phi);
-  if (!(share < 1)) return std::nullopt;
-  return std::sqrt(1 - share * share);
-}
-
 void note_side_slope(const char* meaning, const char* formula, std::optional<double> k1,
                      const char* source, Steps& steps) {
   if (k1) {
@@ -125,9 +110,8 @@ Expected<Dimensionless> side_slope(const Inputs& in, Steps& steps) {
     steps.given("K1", "side-slope factor", measure(*in.side_slope_factor_value), "given directly");
     return *in.side_slope_factor_value;
   }
-  const double theta = in.bank_angle.radians();
-  const auto curve = k1_published_curve(theta);
-  const auto analytic = k1_analytic(theta, in.angle_of_repose.radians());
+  const auto curve = side_slope_factor_curve(in.bank_angle);
+  const auto analytic = side_slope_factor_analytic(in.bank_angle, in.angle_of_repose);
   const bool use_curve = in.side_slope_factor == SideSlopeFactor::published_curve;
   const auto chosen = use_curve ? curve : analytic;
   if (!chosen) {

@@ -73,6 +73,7 @@ struct ZoneSetting {
 
   Velocity average_velocity;  ///< main channel, Q/A
   Length water_top_width;     ///< main channel water surface
+  Length mean_depth;          ///< main channel, area over top width
   Length toe_depth;           ///< depth at the zone's toe, its deepest point
   Length local_depth;         ///< 20 % up the slope from the toe on a bank, the depth on a bed
   Slope energy_slope;

@@ -1,0 +1,117 @@
+#include "engine/sizing/pilarczyk.h"
+
+#include <cmath>
+
+#include "engine/hydraulics/bracketed_root.h"
+#include "engine/sizing/nominal_diameter.h"
+#include "engine/sizing/side_slope_factor.h"
+
+namespace proofstone {
+
+namespace {
+
+using Inputs = PilarczykInputs;
+using Result = PilarczykResult;
+
+constexpr double g = standard_gravity.meters_per_second_squared();
+/// In water shallower than this many stones k_h is 1.
+constexpr double shallow_stones = 5;
+
+const char* const rock_manual = "CIRIA C683 (2007) eq. 5.219 (from memory; confirm)";
+
+double stability_correction(ProtectionKind kind) {
+  switch (kind) {
+    case ProtectionKind::exposed_edge:
+      return 1.5;
+    case ProtectionKind::gabion_edge:
+      return 1.0;
+    case ProtectionKind::continuous:
+      return 0.75;
+    case ProtectionKind::interlocked:
+      return 0.5;
+  }
+  return 1.5;
+}
+
+double critical_shear(ArmourKind kind) { return kind == ArmourKind::rock ? 0.035 : 0.070; }
+
+double depth_factor(const Inputs& in, double Dn50) {
+  const double h = in.depth.meters();
+  if (in.profile == VelocityProfile::not_developed) return std::pow(1 + h / Dn50, -0.2);
+  const double ks = in.roughness_stones.number() * Dn50;
+  const double logarithm = std::log10(1 + 12 * h / ks);
+  return std::fmin(2 / (logarithm * logarithm), 1);
+}
+
+/// The size that fits its own depth factor, from the size `whole` at which that factor is 1. Where
+/// the water would be shallower than five such stones, `whole` itself.
+double size_with_depth(const Inputs& in, double whole) {
+  const double largest = in.depth.meters() / shallow_stones;
+  const auto large_enough = [&](double Dn50) { return Dn50 >= whole * depth_factor(in, Dn50); };
+  if (!large_enough(largest)) return whole;
+  return turning_point(0, largest, large_enough);
+}
+
+std::optional<double> slope_factor(const Inputs& in) {
+  const auto kd = side_slope_factor_analytic(in.bank_angle, in.angle_of_repose);
+  const double phi = in.angle_of_repose.radians();
+  const double kl = std::sin(phi - in.bed_angle.radians()) / std::sin(phi);
+  if (!kd || !(kl > 0)) return std::nullopt;
+  return *kd * kl;
+}
+
+void note_steps(const Inputs& in, const Result& result, Steps& steps) {
+  steps.given("U", "depth-averaged velocity", measure(in.velocity));
+  steps.given("h", "water depth", measure(in.depth));
+  steps.given("Δ", "specific gravity of the rock less 1",
+              measure(in.specific_gravity.number() - 1));
+  steps.given("φ_sc", "stability correction", measure(stability_correction(in.protection)),
+              rock_manual);
+  steps.given("ψ_cr", "critical shear parameter", measure(critical_shear(in.armour)), rock_manual);
+  steps.given("k_t²", "turbulence factor", measure(in.turbulence_factor), rock_manual);
+  steps.given("α", "bank angle from horizontal", measure(in.bank_angle));
+  steps.given("β", "slope of the bed in the direction of flow", measure(in.bed_angle));
+  steps.given("φ", "angle of repose of the rock", measure(in.angle_of_repose));
+  steps.computed("k_sl", "slope factor", "√(1 − sin²α/sin²φ) · sin(φ−β)/sinφ",
+                 measure(result.slope_factor), rock_manual);
+  const bool developed = in.profile == VelocityProfile::developed;
+  if (developed) steps.given("ks/Dn50", "roughness in stones", measure(in.roughness_stones));
+  steps.computed("k_h", "depth factor, 1 where h < 5·Dn50",
+                 developed ? "2/[log₁₀(1 + 12h/ks)]², at most 1" : "(1 + h/Dn50)^−0.2",
+                 measure(result.depth_factor), rock_manual);
+  steps.computed_rock("Dn50", "required size, side of a cube of the median mass",
+                      "(φ_sc/Δ)·(0.035/ψ_cr)·k_h·k_sl⁻¹·k_t²·U²/(2g)", result.dn50, rock_manual);
+  steps.computed_rock("D50", "median size by sieve", "Dn50/0.84", result.d50,
+                      nominal_over_sieve_source);
+}
+
+}  // namespace
+
+Expected<PilarczykResult> pilarczyk(const PilarczykInputs& inputs, Steps& steps) {
+  const auto ksl = slope_factor(inputs);
+  if (!ksl) {
+    return Problem{"bank-too-steep",
+                   "The slope is as steep as the rock's angle of repose or steeper; loose rock "
+                   "does not stay on it.",
+                   "", "/bank_angle", "slopes flatter than angle_of_repose"};
+  }
+  const double U = inputs.velocity.meters_per_second();
+  const double delta = inputs.specific_gravity.number() - 1;
+  const double phi_sc = stability_correction(inputs.protection);
+  const double psi_cr = critical_shear(inputs.armour);
+  const double kt2 = inputs.turbulence_factor.number();
+
+  const double with_kh_1 =
+      (phi_sc / delta) * (0.035 / psi_cr) / *ksl * kt2 * U * U / (2 * g);
+  const double Dn50 = size_with_depth(inputs, with_kh_1);
+
+  Result result;
+  result.depth_factor = Dimensionless::number(Dn50 / with_kh_1);
+  result.slope_factor = Dimensionless::number(*ksl);
+  result.dn50 = Length::meters(Dn50);
+  result.d50 = sieve_size_of_nominal(result.dn50);
+  note_steps(inputs, result, steps);
+  return result;
+}
+
+}  // namespace proofstone

@@ -1,0 +1,155 @@
+#include "engine/sizing/side_slope_stability_factor.h"
+
+#include <cmath>
+
+#include "engine/hydraulics/bracketed_root.h"
+
+namespace proofstone {
+
+namespace {
+
+using Inputs = SideSlopeStabilityFactorInputs;
+using Result = SideSlopeStabilityFactorResult;
+
+constexpr double g = standard_gravity.feet_per_second_squared();
+constexpr double gamma_w = 62.4;  // lb/ft³
+constexpr double largest_number = 1e4;
+
+const char* const hds6 = "FHWA HDS-6 (2001) eqs. 6.3 to 6.16";
+const char* const julien = "Julien, Erosion and Sedimentation (1995) (from memory; confirm)";
+
+StabilityCase case_of(const Inputs& in, double eta) {
+  StabilityCase at;
+  at.eta = eta;
+  at.theta = in.bank_angle.radians();
+  at.theta_0 = in.form == StabilityForm::julien ? in.bed_angle.radians() : 0;
+  at.lambda = in.flow_angle.radians();
+  at.phi = in.angle_of_repose.radians();
+  return at;
+}
+
+/// η·D, a length: what the water does, whatever the size of the stone.
+double attack_length(const Inputs& in) {
+  const double delta = in.specific_gravity.number() - 1;
+  if (in.reference_velocity) {
+    const double Vr = in.reference_velocity->feet_per_second();
+    return 0.30 * Vr * Vr / (delta * g);
+  }
+  const double tau = in.shear->pounds_per_square_foot();
+  const double coefficient = in.form == StabilityForm::julien ? 1 / 0.047 : 21;
+  return coefficient * tau / (delta * gamma_w);
+}
+
+Problems attack_problems(const Inputs& in) {
+  if (in.shear.has_value() != in.reference_velocity.has_value()) return {};
+  return {{"one-of", "The attack of the water is given by a shear or a velocity, one of the two.",
+           "", "/shear", "shear, or reference_velocity"}};
+}
+
+/// Largest stability number at which the factor asked for is reached; nothing where even still
+/// water would leave less.
+std::optional<double> largest_number_for(const Inputs& in) {
+  const double asked = in.stability_factor.number();
+  const auto too_much = [&](double eta) {
+    return !(stability_moments(case_of(in, eta)).factor >= asked);
+  };
+  constexpr double nearly_still = 1e-9;
+  if (too_much(nearly_still)) return std::nullopt;
+  return turning_point(nearly_still, largest_number, too_much);
+}
+
+void note_attack(const Inputs& in, Steps& steps) {
+  if (in.reference_velocity) {
+    steps.given("Vr", "velocity one D50 above the bed", measure(*in.reference_velocity));
+  } else {
+    steps.given("τ0", "shear on the slope", measure(*in.shear));
+  }
+  steps.given("θ", "bank angle from horizontal", measure(in.bank_angle));
+  steps.given("λ", "flow angle in the slope, positive down it", measure(in.flow_angle));
+  if (in.form == StabilityForm::julien) {
+    steps.given("θ0", "slope of the bed downstream", measure(in.bed_angle));
+  }
+  steps.given("φ", "angle of repose of the rock", measure(in.angle_of_repose));
+  steps.given("Ss", "specific gravity of the rock", measure(in.specific_gravity));
+}
+
+const char* number_formula(const Inputs& in) {
+  if (in.reference_velocity) return "0.30·Vr²/[(Ss−1)·g·D]";
+  return in.form == StabilityForm::julien ? "τ0/[0.047·(γs−γ)·D]" : "21·τ0/[(Ss−1)·γ·D]";
+}
+
+void note_moments(const Inputs& in, const Result& result, Steps& steps) {
+  const bool plain = in.form == StabilityForm::stevens_simons;
+  const char* const source = plain ? hds6 : julien;
+  steps.computed("η", "stability number of that size", number_formula(in),
+                 measure(result.stability_number), source);
+  steps.computed("β", "angle between the stone's path and the line of steepest fall",
+                 plain ? "atan{cosλ/[2·sinθ/(η·tanφ) + sinλ]}"
+                       : "atan{cos(λ+ϑ)/[2·√(1−a²)/(η·tanφ) + sin(λ+ϑ)]}, a² = cos²θ − sin²θ0, "
+                         "tanϑ = sinθ0/sinθ",
+                 measure(result.drag_angle), source);
+  steps.computed("η'", "stability number on the slope",
+                 plain ? "η·[1 + sin(λ+β)]/2" : "η·[1 + sin(λ+β+ϑ)]/2",
+                 measure(result.side_stability_number), source);
+  steps.computed("SF", "stability factor of that size",
+                 plain ? "cosθ·tanφ/(η'·tanφ + sinθ·cosβ)" : "a·tanφ/(η'·tanφ + √(1−a²)·cosβ)",
+                 measure(result.stability_factor), source);
+}
+
+}  // namespace
+
+StabilityMoments stability_moments(const StabilityCase& given) {
+  const double sin_bank = std::sin(given.theta);
+  const double sin_bed = std::sin(given.theta_0);
+  const double a = std::sqrt(std::cos(given.theta) * std::cos(given.theta) - sin_bed * sin_bed);
+  const double steepness = std::hypot(sin_bank, sin_bed);  // √(1−a²)
+  const double turned = given.lambda + std::atan2(sin_bed, sin_bank);
+  const double tan_phi = std::tan(given.phi);
+
+  StabilityMoments moments;
+  moments.beta = std::atan2(std::cos(turned),
+                            2 * steepness / (given.eta * tan_phi) + std::sin(turned));
+  moments.eta_side = given.eta * (1 + std::sin(turned + moments.beta)) / 2;
+  moments.factor =
+      a * tan_phi / (moments.eta_side * tan_phi + steepness * std::cos(moments.beta));
+  return moments;
+}
+
+Expected<SideSlopeStabilityFactorResult> side_slope_stability_factor(
+    const SideSlopeStabilityFactorInputs& inputs, Steps& steps) {
+  const Problems attack = attack_problems(inputs);
+  if (!attack.empty()) return attack;
+  const auto required = largest_number_for(inputs);
+  if (!required) {
+    return Problem{"bank-too-steep",
+                   "The bank is too steep for this stability factor: even in still water it would "
+                   "not be reached.",
+                   "", "/bank_angle", "a flatter bank, or a smaller stability_factor"};
+  }
+  const double eta_D = attack_length(inputs);
+
+  Result result;
+  result.required_number = Dimensionless::number(*required);
+  result.d50 = Length::feet(eta_D / *required);
+  const double eta = inputs.trial_size ? eta_D / inputs.trial_size->feet() : *required;
+  const auto moments = stability_moments(case_of(inputs, eta));
+  result.stability_number = Dimensionless::number(eta);
+  result.drag_angle = Angle::radians(moments.beta);
+  result.side_stability_number = Dimensionless::number(moments.eta_side);
+  result.stability_factor = Dimensionless::number(moments.factor);
+
+  note_attack(inputs, steps);
+  steps.given("SF", "stability factor asked for", measure(inputs.stability_factor));
+  steps.computed("η", "largest stability number that reaches it", "by halving",
+                 measure(result.required_number));
+  steps.computed_rock("D50", "required median size", "η·D / η", result.d50, hds6);
+  if (inputs.trial_size) {
+    steps.given_rock("D", "size tried", *inputs.trial_size);
+  } else {
+    steps.computed_rock("D", "size taken below", "D50", result.d50);
+  }
+  note_moments(inputs, result, steps);
+  return result;
+}
+
+}  // namespace proofstone
