@@ -76,6 +76,9 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
   add_margin_steps(finding.steps, specified, asked.required, *margin);
   finding.sentence = fmt::format("Asks for {}; {} has at least {}: margin {}.", asks,
                                  specified.name, wording.rock(available), margin_text(*margin));
+  if (!counts(zone, asked) && asked.for_comparison) {
+    finding.sentence += " For comparison only; it does not govern.";
+  }
   if (!asked.within_limits) {
     finding.outcome = Outcome::ask_the_designer;
     finding.next = "The zone stands outside this method's published range. Judge it by another.";

@@ -38,8 +38,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   }
   Inputs in;
   in.velocity = zone.average_velocity;
-  in.attack =
-      zone.bend_side == BendSide::outside ? FaceAttack::impinging : FaceAttack::parallel;
+  in.attack = zone.bend_side == BendSide::outside ? FaceAttack::impinging : FaceAttack::parallel;
   in.face_angle = zone.bank_angle;
   in.specific_gravity = zone.rock.specific_gravity;
   return in;
@@ -53,14 +52,14 @@ MethodDescription describe() {
       "Least mass of the stones of the outer layer on a bank, from the velocity at the face and "
       "the slope of the face.";
   about.group = MethodGroup::rock_size;
-  about.sources = {{"FHWA-CA-TL-95-10, California Bank and Shore Rock Slope Protection Design, 3rd "
-                    "internet ed. (2000)",
-                    "equation for the mass of stone under current", SourceStanding::memory}};
+  about.sources = {
+      {"FHWA-CA-TL-95-10, California Bank and Shore Rock Slope Protection Design, 3rd "
+       "internet ed. (2000)",
+       "equation for the mass of stone under current", SourceStanding::memory}};
   about.cautions = {
       "Choose the class of which at least half, by mass, is heavier than W; lay it with inner "
       "layer, backing and fabric below.",
-      "W goes with the sixth power of the velocity: be sure of it.",
-      "The usual face is 1V:1.5H."};
+      "W goes with the sixth power of the velocity: be sure of it.", "The usual face is 1V:1.5H."};
   return about;
 }
 
@@ -69,11 +68,11 @@ Described build() {
                    [](const Result& result) { return RequiredSize{50, result.diameter}; });
   method.required({"velocity", "V_avg", "average velocity of the channel, or that at the face"},
                   &Inputs::velocity, unit::foot_per_second, AllowedRange::positive_to(60));
-  method.choice({"attack", "", "how the water runs at the face"}, &Inputs::attack,
-                {{FaceAttack::parallel, "parallel", "along the face: 0.67 × average"},
-                 {FaceAttack::impinging, "impinging",
-                  "at the face, as outside of a bend: 1.33 × average"},
-                 {FaceAttack::as_given, "as-given", "the velocity given is that at the face"}});
+  method.choice(
+      {"attack", "", "how the water runs at the face"}, &Inputs::attack,
+      {{FaceAttack::parallel, "parallel", "along the face: 0.67 × average"},
+       {FaceAttack::impinging, "impinging", "at the face, as outside of a bend: 1.33 × average"},
+       {FaceAttack::as_given, "as-given", "the velocity given is that at the face"}});
   method.required({"face_angle", "a", "face angle from horizontal"}, &Inputs::face_angle,
                   unit::degree, AllowedRange::between(0, 90));
   method.defaulted({"specific_gravity", "Sg", "specific gravity of the rock"},
@@ -84,9 +83,8 @@ Described build() {
                 unit::pound);
   method.output({"diameter", "D", "sphere of that mass"}, &Result::diameter, unit::foot,
                 LengthUse::rock);
-  method.limit({"Face not steeper than 1V:1.5H", cabs}, [](const Inputs& in) {
-    return std::tan(in.face_angle.radians()) < 1 / 1.5 + 1e-9;
-  });
+  method.limit({"Face not steeper than 1V:1.5H", cabs},
+               [](const Inputs& in) { return std::tan(in.face_angle.radians()) < 1 / 1.5 + 1e-9; });
   method.for_comparison_until_chosen(
       {"attack"},
       "whether the water runs at the face or along it, which decides by the sixth power of twice "
@@ -99,8 +97,8 @@ Described build() {
 
 Expected<CaliforniaBankAndShoreResult> california_bank_and_shore(
     const CaliforniaBankAndShoreInputs& inputs, Steps& steps) {
-  const double slack = Angle::degrees(random_placing_degrees).radians() -
-                       inputs.face_angle.radians();
+  const double slack =
+      Angle::degrees(random_placing_degrees).radians() - inputs.face_angle.radians();
   if (!(slack > 0)) {
     return Problem{"bank-too-steep", "No stone placed at random stays on a face this steep.", "",
                    "/face_angle", "a face flatter than 70°"};
@@ -108,10 +106,9 @@ Expected<CaliforniaBankAndShoreResult> california_bank_and_shore(
   const double ratio = velocity_ratio(inputs.attack);
   const double V = ratio * inputs.velocity.feet_per_second();
   const double Sg = inputs.specific_gravity.number();
-  const double W = 0.00002 * std::pow(V, 6) * Sg /
-                   (std::pow(Sg - 1, 3) * std::pow(std::sin(slack), 3));
+  const double W =
+      0.00002 * std::pow(V, 6) * Sg / (std::pow(Sg - 1, 3) * std::pow(std::sin(slack), 3));
   const Density rock = Density::pounds_mass_per_cubic_foot(Sg * gamma_w);
-
 
   Result result;
   result.face_velocity = Velocity::feet_per_second(V);

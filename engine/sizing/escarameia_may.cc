@@ -73,24 +73,23 @@ Described build() {
                 unit::number);
   method.output({"bottom_velocity", "ub", "velocity near the bed"}, &Result::bottom_velocity,
                 unit::meter_per_second);
-  method.output({"dn50", "Dn50", "required size, side of a cube of the median mass"},
-                &Result::dn50, unit::meter, LengthUse::rock);
+  method.output({"dn50", "Dn50", "required size, side of a cube of the median mass"}, &Result::dn50,
+                unit::meter, LengthUse::rock);
   method.output({"d50", "D50", "required median size by sieve"}, &Result::d50, unit::meter,
                 LengthUse::rock);
-  method.limit({"Slope of 1V:2H or flatter", rock_manual}, [](const Inputs& in) {
-    return std::tan(in.bank_angle.radians()) < 0.5 + 1e-9;
-  });
+  method.limit({"Slope of 1V:2H or flatter", rock_manual},
+               [](const Inputs& in) { return std::tan(in.bank_angle.radians()) < 0.5 + 1e-9; });
   method.limit({"Turbulence intensity at least 0.05, under gabions 0.15", rock_manual},
                [](const Inputs& in) {
                  const double least = in.armour == ArmourKind::rock ? 0.05 : 0.15;
                  return in.turbulence_intensity.number() > least - 1e-9;
                });
-  method.limit({"Velocity near the bed given, or turbulence intensity from 0.12 to 0.20",
-                rock_manual},
-               [](const Inputs& in) {
-                 const double r = in.turbulence_intensity.number();
-                 return in.bottom_velocity.has_value() || (r > 0.12 - 1e-9 && r < 0.20 + 1e-9);
-               });
+  method.limit(
+      {"Velocity near the bed given, or turbulence intensity from 0.12 to 0.20", rock_manual},
+      [](const Inputs& in) {
+        const double r = in.turbulence_intensity.number();
+        return in.bottom_velocity.has_value() || (r > 0.12 - 1e-9 && r < 0.20 + 1e-9);
+      });
   method.for_comparison_until_chosen(
       {"turbulence_intensity"},
       "the turbulence intensity is not known of the zone; the table's value for its place stands "

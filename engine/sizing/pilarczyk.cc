@@ -101,8 +101,7 @@ Expected<PilarczykResult> pilarczyk(const PilarczykInputs& inputs, Steps& steps)
   const double psi_cr = critical_shear(inputs.armour);
   const double kt2 = inputs.turbulence_factor.number();
 
-  const double with_kh_1 =
-      (phi_sc / delta) * (0.035 / psi_cr) / *ksl * kt2 * U * U / (2 * g);
+  const double with_kh_1 = (phi_sc / delta) * (0.035 / psi_cr) / *ksl * kt2 * U * U / (2 * g);
   const double Dn50 = size_with_depth(inputs, with_kh_1);
 
   Result result;

@@ -8,10 +8,10 @@ namespace proofstone {
 
 /// How the protection is built and where the stone lies in it: φ_sc, the stability correction.
 enum class ProtectionKind {
-  exposed_edge,         ///< edge of loose rock, 1.5
-  gabion_edge,          ///< edge of gabions or mattresses, 1.0
-  continuous,           ///< continuous, at least two stones thick, 0.75
-  interlocked,          ///< interlocked or cabled blocks, 0.5
+  exposed_edge,  ///< edge of loose rock, 1.5
+  gabion_edge,   ///< edge of gabions or mattresses, 1.0
+  continuous,    ///< continuous, at least two stones thick, 0.75
+  interlocked,   ///< interlocked or cabled blocks, 0.5
 };
 
 /// The armour: ψ_cr, the critical shear parameter.
@@ -38,8 +38,8 @@ struct PilarczykInputs {
   VelocityProfile profile = VelocityProfile::not_developed;
   Dimensionless roughness_stones = Dimensionless::number(2);   ///< ks/Dn50, 1 to 3
   Dimensionless turbulence_factor = Dimensionless::number(1);  ///< k_t²
-  Angle bank_angle;   ///< α, across the flow; 0 on a bed
-  Angle bed_angle;    ///< β, down the flow
+  Angle bank_angle;                                            ///< α, across the flow; 0 on a bed
+  Angle bed_angle;                                             ///< β, down the flow
   Angle angle_of_repose = Angle::degrees(40);
 };
 

@@ -21,8 +21,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   in.velocity = zone.average_velocity;
   in.depth = zone.local_depth;
   in.specific_gravity = zone.rock.specific_gravity;
-  in.turbulence_factor =
-      Dimensionless::number(zone.bend_side == BendSide::outside ? 1.5 : 1.0);
+  in.turbulence_factor = Dimensionless::number(zone.bend_side == BendSide::outside ? 1.5 : 1.0);
   if (zone.place == ZonePlace::bank) in.bank_angle = zone.bank_angle;
   in.bed_angle = angle_of(zone.energy_slope);
   in.angle_of_repose = angle_of_repose_of(zone.rock);
@@ -55,12 +54,12 @@ void describe_inputs(Described& method) {
                   AllowedRange::positive_to(100));
   method.defaulted({"specific_gravity", "Δ+1", "specific gravity of the rock"},
                    &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.choice({"protection", "φ_sc", "kind of protection"}, &Inputs::protection,
-                {{ProtectionKind::exposed_edge, "exposed-edge", "edge of loose rock: 1.5"},
-                 {ProtectionKind::gabion_edge, "gabion-edge", "edge of gabions: 1.0"},
-                 {ProtectionKind::continuous, "continuous",
-                  "continuous, at least two stones thick: 0.75"},
-                 {ProtectionKind::interlocked, "interlocked", "interlocked blocks: 0.5"}});
+  method.choice(
+      {"protection", "φ_sc", "kind of protection"}, &Inputs::protection,
+      {{ProtectionKind::exposed_edge, "exposed-edge", "edge of loose rock: 1.5"},
+       {ProtectionKind::gabion_edge, "gabion-edge", "edge of gabions: 1.0"},
+       {ProtectionKind::continuous, "continuous", "continuous, at least two stones thick: 0.75"},
+       {ProtectionKind::interlocked, "interlocked", "interlocked blocks: 0.5"}});
   method.choice({"armour", "ψ_cr", "what resists"}, &Inputs::armour,
                 {{ArmourKind::rock, "rock", "loose rock: 0.035"},
                  {ArmourKind::gabion, "gabion", "box gabion or mattress: 0.070"}});
@@ -69,8 +68,8 @@ void describe_inputs(Described& method) {
                  {VelocityProfile::not_developed, "not-developed", "not fully developed"}});
   method.defaulted({"roughness_stones", "ks/Dn50", "roughness of the bed in stones"},
                    &Inputs::roughness_stones, unit::number, AllowedRange::between(1, 3));
-  method.defaulted({"turbulence_factor", "k_t²", "turbulence factor"},
-                   &Inputs::turbulence_factor, unit::number, AllowedRange::between(1, 6));
+  method.defaulted({"turbulence_factor", "k_t²", "turbulence factor"}, &Inputs::turbulence_factor,
+                   unit::number, AllowedRange::between(1, 6));
   method.defaulted({"bank_angle", "α", "bank angle from horizontal; 0° on a bed"},
                    &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
   method.defaulted({"bed_angle", "β", "slope of the bed in the direction of flow"},
@@ -85,8 +84,8 @@ Described build() {
   describe_inputs(method);
   method.output({"depth_factor", "k_h", "depth factor"}, &Result::depth_factor, unit::number);
   method.output({"slope_factor", "k_sl", "slope factor"}, &Result::slope_factor, unit::number);
-  method.output({"dn50", "Dn50", "required size, side of a cube of the median mass"},
-                &Result::dn50, unit::meter, LengthUse::rock);
+  method.output({"dn50", "Dn50", "required size, side of a cube of the median mass"}, &Result::dn50,
+                unit::meter, LengthUse::rock);
   method.output({"d50", "D50", "required median size by sieve"}, &Result::d50, unit::meter,
                 LengthUse::rock);
   method.limit({"Turbulence factor up to 2; more is a special case", rock_manual},

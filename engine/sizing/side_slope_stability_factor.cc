@@ -107,11 +107,10 @@ StabilityMoments stability_moments(const StabilityCase& given) {
   const double tan_phi = std::tan(given.phi);
 
   StabilityMoments moments;
-  moments.beta = std::atan2(std::cos(turned),
-                            2 * steepness / (given.eta * tan_phi) + std::sin(turned));
+  moments.beta =
+      std::atan2(std::cos(turned), 2 * steepness / (given.eta * tan_phi) + std::sin(turned));
   moments.eta_side = given.eta * (1 + std::sin(turned + moments.beta)) / 2;
-  moments.factor =
-      a * tan_phi / (moments.eta_side * tan_phi + steepness * std::cos(moments.beta));
+  moments.factor = a * tan_phi / (moments.eta_side * tan_phi + steepness * std::cos(moments.beta));
   return moments;
 }
 

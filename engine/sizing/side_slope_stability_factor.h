@@ -32,12 +32,12 @@ struct SideSlopeStabilityFactorInputs {
 };
 
 struct SideSlopeStabilityFactorResult {
-  Dimensionless stability_number;  ///< η of the trial size, else that of the size required
-  Angle drag_angle;                ///< β of that size, from the line of steepest fall
-  Dimensionless side_stability_number;    ///< η' of that size
-  Dimensionless stability_factor;         ///< SF of that size
-  Dimensionless required_number;          ///< η at which the factor asked for is just reached
-  Length d50;                             ///< the size required
+  Dimensionless stability_number;       ///< η of the trial size, else that of the size required
+  Angle drag_angle;                     ///< β of that size, from the line of steepest fall
+  Dimensionless side_stability_number;  ///< η' of that size
+  Dimensionless stability_factor;       ///< SF of that size
+  Dimensionless required_number;        ///< η at which the factor asked for is just reached
+  Length d50;                           ///< the size required
 };
 
 /// Stability numbers and angles of one case, as plain numbers and radians.

@@ -32,8 +32,8 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
     bend = hec15::bend_factor(*zone.bend_radius / zone.water_top_width);
   }
   // γ·y·S at the toe, raised in a bend as HEC-15 does.
-  in.shear = Stress::pounds_per_square_foot(bend * gamma_w * depth.feet() *
-                                            zone.energy_slope.ratio());
+  in.shear =
+      Stress::pounds_per_square_foot(bend * gamma_w * depth.feet() * zone.energy_slope.ratio());
   if (bank) in.bank_angle = zone.bank_angle;
   in.bed_angle = angle_of(zone.energy_slope);
   in.angle_of_repose = angle_of_repose_of(zone.rock);
@@ -59,6 +59,9 @@ MethodDescription describe() {
       {"FHWA HEC-15, 3rd ed. (2005)", "shear in bends, where a zone lies outside of one",
        SourceStanding::memory}};
   about.cautions = {
+      "Where still water already leaves little more than the factor asked for (tanφ/tanθ), the "
+      "size "
+      "grows without bound: flatten the bank instead.",
       "Water that heads down the slope lowers the factor; a positive flow angle means down.",
       "The factor divides the moments that hold the stone; it is not the safety factor of another "
       "method, and the two are not put on top of each other.",
@@ -76,8 +79,8 @@ Described build() {
                   unit::pound_per_square_foot, AllowedRange::positive_to(200),
                   "from reference_velocity");
   method.optional({"reference_velocity", "Vr", "velocity one D50 above the bed"},
-                  &Inputs::reference_velocity, unit::foot_per_second,
-                  AllowedRange::positive_to(60), "from shear");
+                  &Inputs::reference_velocity, unit::foot_per_second, AllowedRange::positive_to(60),
+                  "from shear");
   method.required({"bank_angle", "θ", "bank angle from horizontal; 0° on a bed"},
                   &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 60));
   method.defaulted({"flow_angle", "λ",
@@ -91,17 +94,19 @@ Described build() {
                    &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
   method.defaulted({"stability_factor", "SF", "stability factor to be reached"},
                    &Inputs::stability_factor, unit::number, AllowedRange::between(1, 5));
-  method.optional({"trial_size", "D", "a size whose own factor is asked for"},
-                  &Inputs::trial_size, unit::foot, AllowedRange::positive_to(30),
-                  "the size required is taken", LengthUse::rock);
-  method.output({"stability_number", "η", "stability number of the size tried, else of that "
+  method.optional({"trial_size", "D", "a size whose own factor is asked for"}, &Inputs::trial_size,
+                  unit::foot, AllowedRange::positive_to(30), "the size required is taken",
+                  LengthUse::rock);
+  method.output({"stability_number", "η",
+                 "stability number of the size tried, else of that "
                  "required"},
                 &Result::stability_number, unit::number);
   method.output({"drag_angle", "β", "angle of the stone's path from the line of steepest fall"},
                 &Result::drag_angle, unit::degree);
   method.output({"side_stability_number", "η'", "stability number on the slope"},
                 &Result::side_stability_number, unit::number);
-  method.output({"stability_factor", "SF", "stability factor of the size tried, else of that "
+  method.output({"stability_factor", "SF",
+                 "stability factor of the size tried, else of that "
                  "required"},
                 &Result::stability_factor, unit::number);
   method.output({"required_number", "η", "largest stability number that reaches the factor"},

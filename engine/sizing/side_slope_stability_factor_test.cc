@@ -34,8 +34,8 @@ TEST(StabilityMoments, LevelFlowIsTheClosedForm) {
 TEST(StabilityMoments, FlowStraightDownTheSlopeIsTheBedForm) {
   auto at = level_flow(0.95, 2.364, 40);
   at.lambda = Angle::degrees(90).radians();
-  const double bed = std::cos(at.theta) * std::tan(at.phi) /
-                     (at.eta * std::tan(at.phi) + std::sin(at.theta));
+  const double bed =
+      std::cos(at.theta) * std::tan(at.phi) / (at.eta * std::tan(at.phi) + std::sin(at.theta));
   EXPECT_NEAR(stability_moments(at).factor, bed, 1e-12);
   EXPECT_NEAR(bed, 1, 0.0005);
 }

@@ -79,7 +79,7 @@ RC_GTEST_PROP(SizingProperties, HomogeneousEquationsScaleAsFroudeSays, ()) {
   scaled.water_top_width = scale * zone.water_top_width;
   scaled.bend_radius = scale * *zone.bend_radius;
   const std::vector<const SizingMethod*> homogeneous = {
-      &usace_bank_and_bed_method(), &isbash_method(), &fhwa_revetment_method(),
+      &usace_bank_and_bed_method(),          &isbash_method(),    &fhwa_revetment_method(),
       &side_slope_stability_factor_method(), &pilarczyk_method(), &escarameia_may_method()};
   for (const auto* method : homogeneous) {
     if (!method->size(zone).required) continue;  // too steep for the stability factor

@@ -59,8 +59,7 @@ Described build() {
                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4),
                   "its limit is not watched");
   method.output({"d50", "D50", "required size"}, &Result::d50, unit::foot, LengthUse::rock);
-  method.limit({"Rock of about 165 lb/ft³ or denser: the curve has no term for density",
-                em25},
+  method.limit({"Rock of about 165 lb/ft³ or denser: the curve has no term for density", em25},
                [](const Inputs& in) {
                  return !in.specific_gravity || in.specific_gravity->number() > 2.6 - 1e-9;
                });

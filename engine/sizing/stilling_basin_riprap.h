@@ -16,8 +16,8 @@ enum class StillingBasinForm {
 /// forms differ by 12 to 15 %, and the result says which was used. Not homogeneous.
 struct StillingBasinRiprapInputs {
   StillingBasinForm form = StillingBasinForm::fit;
-  std::optional<Velocity> bottom_velocity;   ///< for the curve
-  std::optional<Velocity> average_velocity;  ///< for the fit
+  std::optional<Velocity> bottom_velocity;        ///< for the curve
+  std::optional<Velocity> average_velocity;       ///< for the fit
   std::optional<Dimensionless> specific_gravity;  ///< only to watch the limit
 };
 

@@ -59,11 +59,11 @@ MethodDescription describe() {
       "Size of which 75 % is smaller that stays under the shear of the water, for channels in "
       "coarse material without cohesion.";
   about.group = MethodGroup::rock_size;
-  about.sources = {{"Lane, Design of stable channels, Trans. ASCE 120 (1955)",
-                    "allowable tractive force 0.4·D75", SourceStanding::memory},
-                   {"NRCS National Engineering Handbook Part 654 (2007)",
-                    "Technical Supplement 14C, Fig. 8: far western states",
-                    SourceStanding::memory}};
+  about.sources = {
+      {"Lane, Design of stable channels, Trans. ASCE 120 (1955)",
+       "allowable tractive force 0.4·D75", SourceStanding::memory},
+      {"NRCS National Engineering Handbook Part 654 (2007)",
+       "Technical Supplement 14C, Fig. 8: far western states", SourceStanding::memory}};
   about.cautions = {
       "Neither form has a term for the density of the rock: rock of ordinary density is meant.",
       "Made for channels in their own coarse material; the far-western form asks for 1.4 times "
@@ -182,8 +182,8 @@ Expected<TractiveForceResult> tractive_force(const TractiveForceInputs& inputs, 
                    measure(result.shear), lane);
     steps.computed("K", "side-slope factor", "√(1 − sin²θ/sin²φ), 1 on a bed", measure(result.k),
                    lane);
-    steps.computed_rock("D75", "required size, 75 % smaller", "τs/(0.4·K) (in, lb/ft²)",
-                        result.d75, lane);
+    steps.computed_rock("D75", "required size, 75 % smaller", "τs/(0.4·K) (in, lb/ft²)", result.d75,
+                        lane);
     return result;
   }
   result.bend = far_western_bend_factor(r_over_w(inputs));

@@ -25,10 +25,10 @@ struct TractiveForceInputs {
 };
 
 struct TractiveForceResult {
-  Stress bed_shear;        ///< γw·d·S
-  Stress shear;            ///< on the bank 0.75 of it (Lane's form)
-  Dimensionless k;         ///< side-slope factor
-  Dimensionless bend;      ///< C
+  Stress bed_shear;    ///< γw·d·S
+  Stress shear;        ///< on the bank 0.75 of it (Lane's form)
+  Dimensionless k;     ///< side-slope factor
+  Dimensionless bend;  ///< C
   Length d75;
 };
 

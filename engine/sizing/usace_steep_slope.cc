@@ -64,9 +64,8 @@ void describe_limits(Described& method) {
                  return !in.specific_gravity ||
                         in.specific_gravity->number() > least_specific_gravity - 1e-9;
                });
-  method.limit({"Side slopes not steeper than 1V:2.5H", em}, [](const Inputs& in) {
-    return std::tan(in.bank_angle.radians()) < 1 / 2.5 + 1e-9;
-  });
+  method.limit({"Side slopes not steeper than 1V:2.5H", em},
+               [](const Inputs& in) { return std::tan(in.bank_angle.radians()) < 1 / 2.5 + 1e-9; });
   method.limit({"D85/D15 of the rock at most 2.7, as tested", em},
                [](const Inputs& in) { return in.size_ratio.number() < 2.7 + 1e-9; });
 }
@@ -76,8 +75,9 @@ Described build() {
                    [](const Result& result) { return RequiredSize{30, result.d30}; });
   method.required({"unit_discharge", "Q/b", "discharge over bottom width"}, &Inputs::unit_discharge,
                   unit::square_foot_per_second, AllowedRange::positive_to(1000));
-  method.defaulted({"flow_concentration", "Kc", "factor for flow that gathers in part of the width"},
-                   &Inputs::flow_concentration, unit::number, AllowedRange::between(1, 5));
+  method.defaulted(
+      {"flow_concentration", "Kc", "factor for flow that gathers in part of the width"},
+      &Inputs::flow_concentration, unit::number, AllowedRange::between(1, 5));
   method.required({"slope", "S", "slope of the bed"}, &Inputs::slope, unit::rise_per_run,
                   AllowedRange::positive_to(1));
   method.defaulted({"bank_angle", "θ", "side slope of the channel, for its limit"},
@@ -108,11 +108,10 @@ Described build() {
 
 Expected<UsaceSteepSlopeResult> usace_steep_slope(const UsaceSteepSlopeInputs& inputs,
                                                   Steps& steps) {
-  const double q = inputs.flow_concentration.number() *
-                   inputs.unit_discharge.square_feet_per_second();
+  const double q =
+      inputs.flow_concentration.number() * inputs.unit_discharge.square_feet_per_second();
   const double S = inputs.slope.ratio();
-  const double D30 =
-      1.95 * std::pow(S, 0.555) * std::pow(q, 2.0 / 3.0) / std::pow(g, 1.0 / 3.0);
+  const double D30 = 1.95 * std::pow(S, 0.555) * std::pow(q, 2.0 / 3.0) / std::pow(g, 1.0 / 3.0);
 
   Result result;
   result.design_unit_discharge = UnitDischarge::square_feet_per_second(q);
