@@ -51,16 +51,22 @@
 #include "engine/scour/thorne_bend_scour.h"
 #include "engine/scour/toe_depth.h"
 #include "engine/scour/zeller_bend_scour.h"
+#include "engine/sizing/abutment_riprap.h"
+#include "engine/sizing/abutment_velocity.h"
 #include "engine/sizing/california_bank_and_shore.h"
 #include "engine/sizing/escarameia_may.h"
 #include "engine/sizing/fhwa_revetment.h"
 #include "engine/sizing/fhwa_shear_lining.h"
 #include "engine/sizing/fhwa_stability_factor_revetment.h"
 #include "engine/sizing/front_range_channel.h"
+#include "engine/sizing/guide_bank.h"
 #include "engine/sizing/isbash.h"
 #include "engine/sizing/layer_thickness.h"
+#include "engine/sizing/pier_riprap.h"
+#include "engine/sizing/pier_riprap_layout.h"
 #include "engine/sizing/pilarczyk.h"
 #include "engine/sizing/side_slope_stability_factor.h"
+#include "engine/sizing/spur_spacing.h"
 #include "engine/sizing/stilling_basin_riprap.h"
 #include "engine/sizing/tractive_force.h"
 #include "engine/sizing/usace_bank_and_bed.h"
@@ -84,6 +90,8 @@ const std::vector<const SizingMethod*>& sizing_methods() {
       &pilarczyk_method(),
       &escarameia_may_method(),
       &california_bank_and_shore_method(),
+      &pier_riprap_method(),
+      &abutment_riprap_method(),
   };
   // clang-format on
   return methods;
@@ -128,6 +136,10 @@ const std::vector<const Method*>& all_methods() {
         &pier_scour_method(),
         &hec11_toe_depth_method(),
         &toe_depth_method(),
+        &pier_riprap_layout_method(),
+        &guide_bank_method(),
+        &spur_spacing_method(),
+        &abutment_velocity_method(),
         &normal_depth_method(),
         &critical_depth_method(),
         &section_conveyance_method(),

@@ -1,5 +1,6 @@
 #include "engine/sizing/bend_velocity.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace proofstone {
@@ -10,6 +11,13 @@ Dimensionless bend_velocity_ratio(ChannelForm form, Length bend_radius, Length t
     return Dimensionless::number(r_w > 26 ? 1.0 : 1.74 - 0.52 * std::log10(r_w));
   }
   return Dimensionless::number(r_w > 8 ? 1.0 : 1.71 - 0.78 * std::log10(r_w));
+}
+
+Dimensionless bend_velocity_ratio_below(Dimensionless in_bend, Length distance, Length top_width) {
+  const double widths_after_the_first = std::fmax(distance / top_width - 1, 0);
+  const double ratio = in_bend.number();
+  return Dimensionless::number(
+      std::max(ratio - 0.1 * widths_after_the_first, std::min(ratio, 1.0)));
 }
 
 std::string bend_velocity_formula(ChannelForm form) {

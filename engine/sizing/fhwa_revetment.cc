@@ -22,6 +22,7 @@ UsaceBankAndBedInputs as_usace(const Inputs& in) {
   usace.local_velocity = in.local_velocity;
   usace.bend_radius = in.bend_radius;
   usace.top_width = in.top_width;
+  usace.distance_below_bend = in.distance_below_bend;
   usace.local_depth = in.local_depth;
   usace.bank_angle = in.bank_angle;
   usace.specific_gravity = in.specific_gravity;
@@ -101,6 +102,9 @@ void describe_inputs(Described& method) {
                   unit::foot, AllowedRange::positive_to(1e6), "only needed outside of a bend");
   method.required({"top_width", "W", "water-surface width of the main channel"}, &Inputs::top_width,
                   unit::foot, AllowedRange::positive_to(1e5));
+  method.optional({"distance_below_bend", "x", "from the end of the bend down to the rock"},
+                  &Inputs::distance_below_bend, unit::foot, AllowedRange::between(0, 1e6),
+                  "in the bend itself");
   method.required({"local_depth", "y", "water depth above the stone"}, &Inputs::local_depth,
                   unit::foot, AllowedRange::positive_to(300));
   method.required({"bank_angle", "θ", "bank angle from horizontal; 0° on a bed"},

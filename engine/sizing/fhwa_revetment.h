@@ -13,12 +13,13 @@ namespace proofstone {
 struct FhwaRevetmentInputs {
   WaterAttack attack = WaterAttack::straight_or_inside;
   ChannelForm channel_form = ChannelForm::natural;
-  Velocity average_velocity;               ///< main channel, upstream end of the bend
-  std::optional<Velocity> local_velocity;  ///< V_des itself, 20 % up the slope, when it is known
-  std::optional<Length> bend_radius;       ///< centreline; needed outside of a bend
-  Length top_width;                        ///< water surface of the main channel
-  Length local_depth;                      ///< above the stone
-  Angle bank_angle;                        ///< from horizontal; 0 on a bed
+  Velocity average_velocity;                  ///< main channel, upstream end of the bend
+  std::optional<Velocity> local_velocity;     ///< V_des itself, 20 % up the slope, when it is known
+  std::optional<Length> bend_radius;          ///< centreline; needed outside of a bend
+  Length top_width;                           ///< water surface of the main channel
+  std::optional<Length> distance_below_bend;  ///< where the rock lies below the bend
+  Length local_depth;                         ///< above the stone
+  Angle bank_angle;                           ///< from horizontal; 0 on a bed
   Dimensionless specific_gravity = Dimensionless::number(2.65);
   Angularity angularity = Angularity::angular;
   Dimensionless safety_factor = Dimensionless::number(1.1);

@@ -3,11 +3,13 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "engine/sizing/abutment_riprap.h"
 #include "engine/sizing/california_bank_and_shore.h"
 #include "engine/sizing/escarameia_may.h"
 #include "engine/sizing/fhwa_revetment.h"
 #include "engine/sizing/fhwa_stability_factor_revetment.h"
 #include "engine/sizing/isbash.h"
+#include "engine/sizing/pier_riprap.h"
 #include "engine/sizing/pilarczyk.h"
 #include "engine/sizing/side_slope_stability_factor.h"
 #include "engine/sizing/stilling_basin_riprap.h"
@@ -165,6 +167,38 @@ TEST(Pilarczyk, TheDepthFactorFallsInWithOneInShallowWater) {
     before = result->dn50.meters();
   }
   EXPECT_NEAR(before, 0.75 / 1.65 * 9 / (2 * 9.80665), 1e-9);
+}
+
+TEST(PierRiprapOfAZone, TakesTheCarefulFactorsUntilOthersAreChosen) {
+  ZoneSetting setting;
+  setting.place = ZonePlace::pier;
+  setting.average_velocity = Velocity::feet_per_second(8);
+  const auto careful = pier_riprap_method().size(setting);
+  ASSERT_TRUE(careful.required);
+  EXPECT_NEAR(output(careful, "design_velocity"), 1.7 * 1.7 * 8 * 0.3048, 1e-12);
+  const nlohmann::json choices = {
+      {"pier-riprap", {{"local_velocity", "9 ft/s"}, {"nose", "round"}}}};
+  setting.method_choices = &choices;
+  const auto chosen = pier_riprap_method().size(setting);
+  EXPECT_NEAR(output(chosen, "design_velocity"), 1.5 * 9 * 0.3048, 1e-12);
+  setting.place = ZonePlace::bank;
+  EXPECT_TRUE(pier_riprap_method().size(setting).not_applicable);
+}
+
+TEST(AbutmentRiprapOfAZone, TakesTheWallUntilAnotherFormIsChosen) {
+  ZoneSetting setting;
+  setting.place = ZonePlace::abutment;
+  setting.average_velocity = Velocity::feet_per_second(7);
+  const auto shallow = abutment_riprap_method().size(setting);
+  EXPECT_FALSE(shallow.required) << "no depth is stated";
+  ASSERT_FALSE(shallow.problems.empty());
+  setting.local_depth = Length::feet(6);
+  const auto wall = abutment_riprap_method().size(setting);
+  ASSERT_TRUE(wall.required);
+  EXPECT_NEAR(wall.required->size.feet(), 0.9407, 0.002);
+  const nlohmann::json choices = {{"abutment-riprap", {{"form", "spill-through"}}}};
+  setting.method_choices = &choices;
+  EXPECT_NEAR(abutment_riprap_method().size(setting).required->size.feet(), 0.8208, 0.002);
 }
 
 }  // namespace

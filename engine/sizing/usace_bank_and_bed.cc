@@ -56,9 +56,16 @@ Velocity attacking_velocity(const Inputs& in, Steps& steps) {
     ratio = bend_velocity_ratio(in.channel_form, *in.bend_radius, *in.top_width);
     formula = bend_velocity_formula(in.channel_form);
     source = bend_velocity_source().sentence();
+    if (in.distance_below_bend) {
+      steps.computed("V_SS/V_AVG", "velocity ratio in the bend", formula, measure(ratio), source);
+      steps.given("x", "distance below the bend", measure(*in.distance_below_bend));
+      ratio = bend_velocity_ratio_below(ratio, *in.distance_below_bend, *in.top_width);
+      formula = "held for one width, then 0.1 less for each width, at least 1";
+      source = "WES Streambank Handbook (1997) App. A";
+    }
   } else if (in.attack == WaterAttack::impinging) {
     ratio = Dimensionless::number(1.6);
-    formula = "1.6 where the flow runs at the bank";
+    formula = "1.6 where braided or oblique flow runs at the bank";
     source = "WES Streambank Handbook (1997) App. A, p. A-26";
   }
   steps.computed("V_SS/V_AVG", "velocity ratio", formula, measure(ratio), source);
@@ -153,8 +160,12 @@ Length median_size(const Inputs& in, Length d30, Steps& steps) {
     return d50;
   }
   steps.given("D85/D15", "how widely the sizes are spread", measure(in.size_ratio));
-  const Length d50 = std::pow(in.size_ratio.number(), 1.0 / 3.0) * d30;
-  steps.computed_rock("D50", "median stone size that goes with it", "D30·(D85/D15)^⅓", d50, em);
+  const bool rock_manual = in.median_from_d30 == MedianFromD30::rock_manual;
+  const double exponent = rock_manual ? 0.32 : 1.0 / 3.0;
+  const Length d50 = std::pow(in.size_ratio.number(), exponent) * d30;
+  steps.computed_rock("D50", "median stone size that goes with it",
+                      rock_manual ? "D30·(D85/D15)^0.32" : "D30·(D85/D15)^⅓", d50,
+                      rock_manual ? "CIRIA C683 (2007) (from memory; confirm)" : em);
   return d50;
 }
 

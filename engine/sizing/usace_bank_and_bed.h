@@ -13,7 +13,7 @@ enum class WaterAttack {
   outside_of_bend,         ///< V_SS by the bend curve, Cv by R/W
   below_concrete_channel,  ///< Cv 1.25
   end_of_dike,             ///< Cv 1.25
-  impinging,               ///< flow that runs at the bank: 1.6 × average, Cv 1.25
+  impinging,  ///< braided or oblique flow that runs at the bank: 1.6 × average, Cv 1.25
 };
 
 /// Which side-slope factor K1 is used.
@@ -25,6 +25,7 @@ enum class SideSlopeFactor {
 /// How D50 follows from D30.
 enum class MedianFromD30 {
   size_ratio,      ///< D30·(D85/D15)^⅓
+  rock_manual,     ///< D30·(D85/D15)^0.32, CIRIA C683
   hec23_constant,  ///< 1.20·D30
 };
 
@@ -37,8 +38,10 @@ struct UsaceBankAndBedInputs {
   std::optional<Velocity> local_velocity;  ///< V itself, when it is known
   std::optional<Length> bend_radius;       ///< centreline
   std::optional<Length> top_width;         ///< water surface of the main channel
-  Length local_depth;                      ///< on a bank, 20 % up the slope from the toe
-  Angle bank_angle;                        ///< from horizontal; 0 on a bed
+  /// From the end of the bend down to the rock, where the rock lies below it.
+  std::optional<Length> distance_below_bend;
+  Length local_depth;  ///< on a bank, 20 % up the slope from the toe
+  Angle bank_angle;    ///< from horizontal; 0 on a bed
   Dimensionless specific_gravity = Dimensionless::number(2.65);
   Angularity angularity = Angularity::angular;
   Dimensionless safety_factor = Dimensionless::number(1.1);

@@ -56,20 +56,25 @@ MethodDescription describe() {
       "The bend velocity rises quickly where R/W is below about 3.",
       "Raise the safety factor for debris, ice, vandalism, poor velocity data or poor control of "
       "placing; it is no cover for guessed inputs.",
-      "Below a bend hold the bend velocity for one channel width, then let the ratio fall by 0.1 "
-      "for each width."};
+      "Below a bend give distance_below_bend: the bend velocity is held for one channel width, "
+      "then "
+      "fades. Cv is kept as in the bend, which the manual leaves open. A reach counts as straight "
+      "5 "
+      "to 10 widths below.",
+      "Braided flow: take the stage at or just above the tops of the bars."};
   return about;
 }
 
 void describe_inputs(Described& method) {
-  method.choice({"attack", "", "how the water meets the rock"}, &Inputs::attack,
-                {{WaterAttack::straight_or_inside, "straight-or-inside",
-                  "straight reach or inside of a bend"},
-                 {WaterAttack::outside_of_bend, "outside-of-bend", "outside of a bend"},
-                 {WaterAttack::below_concrete_channel, "below-concrete-channel",
-                  "just downstream of a concrete channel"},
-                 {WaterAttack::end_of_dike, "end-of-dike", "end of a dike"},
-                 {WaterAttack::impinging, "impinging", "flow that runs at the bank"}});
+  method.choice(
+      {"attack", "", "how the water meets the rock"}, &Inputs::attack,
+      {{WaterAttack::straight_or_inside, "straight-or-inside",
+        "straight reach or inside of a bend"},
+       {WaterAttack::outside_of_bend, "outside-of-bend", "outside of a bend"},
+       {WaterAttack::below_concrete_channel, "below-concrete-channel",
+        "just downstream of a concrete channel"},
+       {WaterAttack::end_of_dike, "end-of-dike", "end of a dike"},
+       {WaterAttack::impinging, "impinging", "braided or oblique flow that runs at the bank"}});
   method.choice({"channel_form", "", "which bend curve: natural or trapezoidal channel"},
                 &Inputs::channel_form,
                 {{ChannelForm::natural, "natural", "natural channel"},
@@ -85,6 +90,11 @@ void describe_inputs(Described& method) {
                   unit::foot, AllowedRange::positive_to(1e6), "only needed outside of a bend");
   method.optional({"top_width", "W", "water-surface width of the main channel"}, &Inputs::top_width,
                   unit::foot, AllowedRange::positive_to(1e5), "only needed outside of a bend");
+  method.optional({"distance_below_bend", "x",
+                   "from the end of the bend down to the rock; the bend velocity fades by 0.1 of "
+                   "the average for each width after the first"},
+                  &Inputs::distance_below_bend, unit::foot, AllowedRange::between(0, 1e6),
+                  "in the bend itself");
   method.required({"local_depth", "d",
                    "water depth at the rock; on a bank 20 % of the slope length up from the toe"},
                   &Inputs::local_depth, unit::foot, AllowedRange::positive_to(300));
@@ -113,6 +123,7 @@ void describe_inputs(Described& method) {
                    &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
   method.choice({"median_from_d30", "", "how D50 follows from D30"}, &Inputs::median_from_d30,
                 {{MedianFromD30::size_ratio, "size-ratio", "D30·(D85/D15)^⅓"},
+                 {MedianFromD30::rock_manual, "rock-manual", "D30·(D85/D15)^0.32"},
                  {MedianFromD30::hec23_constant, "hec23-constant", "1.20·D30"}});
   method.defaulted({"size_ratio", "D85/D15", "how widely the sizes of the rock are spread"},
                    &Inputs::size_ratio, unit::number, AllowedRange::between(1, 20));

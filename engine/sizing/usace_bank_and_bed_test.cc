@@ -189,5 +189,18 @@ TEST(BendVelocity, EndsAtOneForGentleBends) {
       bend_velocity_ratio(ChannelForm::trapezoidal, Length::feet(8), Length::feet(1)).number(), 1);
 }
 
+// The handbook's rule with its own ratio of 1.48: held for one width, then 0.1 less for each.
+TEST(BendVelocity, FadesBelowTheBend) {
+  const double expected[][2] = {{0, 1.48}, {1, 1.48}, {2, 1.38}, {3, 1.28}, {6, 1.00}, {60, 1.00}};
+  for (const auto& [widths, ratio] : expected) {
+    const auto below = bend_velocity_ratio_below(Dimensionless::number(1.48),
+                                                 Length::feet(200 * widths), Length::feet(200));
+    EXPECT_NEAR(below.number(), ratio, 1e-12) << widths;
+  }
+  const auto slower =
+      bend_velocity_ratio_below(Dimensionless::number(0.9), Length::feet(900), Length::feet(200));
+  EXPECT_EQ(slower.number(), 0.9) << "it never rises";
+}
+
 }  // namespace
 }  // namespace proofstone

@@ -1,0 +1,145 @@
+#include "engine/sizing/abutment_riprap.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace proofstone {
+
+namespace {
+
+using Inputs = AbutmentRiprapInputs;
+using Result = AbutmentRiprapResult;
+using Described = TypedSizingMethod<Inputs, Result>;
+
+constexpr double g = standard_gravity.feet_per_second_squared();
+constexpr double branch_froude = 0.80;
+
+const char* const dg14 = "FHWA HEC-23 Vol. 2 (2009) DG14 (from memory; confirm)";
+
+struct Branch {
+  double K;
+  double exponent;
+  const char* formula;
+};
+
+Branch branch_of(AbutmentForm form, bool rapid) {
+  const bool spill_through = form == AbutmentForm::spill_through;
+  if (rapid) return {spill_through ? 0.61 : 0.69, 0.14, "y·[K/(Ss−1)]·[V²/(g·y)]^0.14"};
+  return {spill_through ? 0.89 : 1.02, 1, "y·[K/(Ss−1)]·V²/(g·y)"};
+}
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  in.velocity = zone.average_velocity;
+  in.depth = zone.local_depth;
+  in.specific_gravity = zone.rock.specific_gravity;
+  return in;
+}
+
+MethodDescription describe() {
+  MethodDescription about;
+  about.id = "abutment-riprap";
+  about.title = "Rock at a bridge abutment";
+  about.purpose =
+      "Median size and extent of rock that protects a bridge abutment, from the velocity and depth "
+      "of the contracted flow beside it.";
+  about.group = MethodGroup::rock_size;
+  about.sources = {{"FHWA HEC-23 Vol. 2, 3rd ed. (FHWA-NHI-09-112, 2009)", "Design Guideline 14",
+                    SourceStanding::memory}};
+  about.cautions = {
+      "V is the characteristic average velocity by the setback rule, not the average of the "
+      "channel.",
+      "The form of the abutment of a zone is taken as a vertical wall, which asks for more, unless "
+      "form is chosen.",
+      "The two branches do not meet exactly at Froude number 0.80: near it look at both, which the "
+      "steps show.",
+      "Carry the apron along the whole toe and round the ends to the tangent points; its top is at "
+      "or below the bed.",
+      "The layer is not thinner than 1.5·D50 and D100; half as much again under water; a filter "
+      "below all of it."};
+  return about;
+}
+
+Described build() {
+  Described method(describe(), &abutment_riprap, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::abutment});
+  method.choice({"form", "K", "form of the abutment"}, &Inputs::form,
+                {{AbutmentForm::spill_through, "spill-through", "sloping fill in front"},
+                 {AbutmentForm::vertical_wall, "vertical-wall", "vertical wall"}});
+  method.required({"velocity", "V", "characteristic average velocity in the contracted section"},
+                  &Inputs::velocity, unit::foot_per_second, AllowedRange::positive_to(60));
+  method.required({"depth", "y", "depth of flow in the contracted section"}, &Inputs::depth,
+                  unit::foot, AllowedRange::positive_to(300));
+  method.optional({"overbank_depth", "y_o", "depth on the overbank beside the embankment"},
+                  &Inputs::overbank_depth, unit::foot, AllowedRange::positive_to(300),
+                  "the depth of the contracted section");
+  method.defaulted({"specific_gravity", "Ss", "specific gravity of the rock"},
+                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+  method.output({"froude_number", "Fr", "Froude number of the contracted section"},
+                &Result::froude_number, unit::number);
+  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
+  method.output({"apron_width", "W_a", "apron from the toe into the waterway"},
+                &Result::apron_width, unit::foot);
+  method.output({"slope_coverage", "L_s", "cover of the embankment beyond the tangent point"},
+                &Result::slope_coverage, unit::foot);
+  method.output({"height_above_water", "h", "cover of the slope above the design water level"},
+                &Result::height_above_water, unit::foot);
+  return method;
+}
+
+void lay_out(const Inputs& in, Result& result, Steps& steps) {
+  const Length overbank = in.overbank_depth.value_or(in.depth);
+  const Length two_depths = 2 * overbank;
+  result.apron_width = std::min(two_depths, Length::feet(25));
+  result.slope_coverage = std::max(two_depths, Length::feet(25));
+  result.height_above_water = Length::feet(2);
+  steps.given("y_o", "depth on the overbank beside the embankment", measure(overbank),
+              in.overbank_depth ? "" : "taken as the depth of the contracted section");
+  steps.computed("W_a", "apron from the toe into the waterway", "2·y_o, at most 25 ft",
+                 measure(result.apron_width), dg14);
+  steps.computed("L_s", "cover of the embankment beyond the tangent point",
+                 "the larger of 2·y_o and 25 ft", measure(result.slope_coverage), dg14);
+  steps.given("h", "cover of the slope above the design water level, at least",
+              measure(result.height_above_water), dg14);
+}
+
+}  // namespace
+
+Expected<AbutmentRiprapResult> abutment_riprap(const AbutmentRiprapInputs& inputs, Steps& steps) {
+  const double V = inputs.velocity.feet_per_second();
+  const double y = inputs.depth.feet();
+  const double Ss = inputs.specific_gravity.number();
+  const double square = V * V / (g * y);
+  const double Fr = std::sqrt(square);
+  const bool rapid = Fr > branch_froude;
+  const Branch used = branch_of(inputs.form, rapid);
+  const Branch other = branch_of(inputs.form, !rapid);
+  const auto size = [&](const Branch& branch) {
+    return Length::feet(y * branch.K / (Ss - 1) * std::pow(square, branch.exponent));
+  };
+
+  Result result;
+  result.froude_number = Dimensionless::number(Fr);
+  result.d50 = size(used);
+  steps.given("V", "characteristic average velocity", measure(inputs.velocity));
+  steps.given("y", "depth of flow in the contracted section", measure(inputs.depth));
+  steps.given("Ss", "specific gravity of the rock", measure(inputs.specific_gravity));
+  steps.computed("Fr", "Froude number of the contracted section", "V/√(g·y), g = 32.174 ft/s²",
+                 measure(result.froude_number));
+  steps.given(
+      "K", rapid ? "coefficient above Froude number 0.80" : "coefficient up to Froude number 0.80",
+      measure(used.K), dg14);
+  steps.computed_rock("D50", "note, not used: by the other branch", other.formula, size(other),
+                      dg14);
+  steps.computed_rock("D50", "required median size", used.formula, result.d50, dg14);
+  lay_out(inputs, result, steps);
+  return result;
+}
+
+const SizingMethod& abutment_riprap_method() {
+  static const Described method = build();
+  return method;
+}
+
+}  // namespace proofstone
