@@ -30,9 +30,6 @@ double velocity_ratio(FaceAttack attack) {
 }
 
 std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  if (zone.place != ZonePlace::bank) {
-    return NotApplicable{"The method is for stone on banks and shores, not across a bed."};
-  }
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{"The method is for banks along a channel, not just below structures."};
   }
@@ -65,7 +62,8 @@ MethodDescription describe() {
 
 Described build() {
   Described method(describe(), &california_bank_and_shore, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.diameter}; });
+                   [](const Result& result) { return RequiredSize{50, result.diameter}; },
+                   {ZonePlace::bank});
   method.required({"velocity", "V_avg", "average velocity of the channel, or that at the face"},
                   &Inputs::velocity, unit::foot_per_second, AllowedRange::positive_to(60));
   method.choice(

@@ -17,9 +17,6 @@ constexpr double least_specific_gravity = 165 / 62.4;
 const char* const em = "USACE EM 1110-2-1601 (1994) eq. 3-5 (from memory; confirm)";
 
 std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  if (zone.place != ZonePlace::bed) {
-    return NotApplicable{"The equation is for rock across a steep bed."};
-  }
   if (zone.energy_slope.ratio() < 0.02) {
     return NotApplicable{"The equation is for slopes of 2 to 20 %; this one is milder."};
   }
@@ -72,7 +69,8 @@ void describe_limits(Described& method) {
 
 Described build() {
   Described method(describe(), &usace_steep_slope, &from_zone,
-                   [](const Result& result) { return RequiredSize{30, result.d30}; });
+                   [](const Result& result) { return RequiredSize{30, result.d30}; },
+                   {ZonePlace::bed});
   method.required({"unit_discharge", "Q/b", "discharge over bottom width"}, &Inputs::unit_discharge,
                   unit::square_foot_per_second, AllowedRange::positive_to(1000));
   method.defaulted(
