@@ -1,5 +1,3 @@
-#include <cmath>
-
 #include "engine/sizing/hec15_curves.h"
 #include "engine/sizing/side_slope_factor.h"
 #include "engine/sizing/side_slope_stability_factor.h"
