@@ -7,12 +7,21 @@
 #include "engine/chute/overtopping_mishra.h"
 #include "engine/chute/overtopping_stephenson.h"
 #include "engine/chute/rock_chute.h"
+#include "engine/chute/spillway_critical_flow.h"
+#include "engine/chute/spillway_face_rock.h"
+#include "engine/chute/trapezoid_weir.h"
 #include "engine/evidence/count_to_mass.h"
 #include "engine/evidence/percent_limits.h"
 #include "engine/evidence/percentile_limits.h"
 #include "engine/evidence/rank_limits.h"
 #include "engine/evidence/same_rock.h"
 #include "engine/evidence/weighed_sample.h"
+#include "engine/grade_control/constructed_riffle.h"
+#include "engine/grade_control/grouted_boulder_drop.h"
+#include "engine/grade_control/loose_rock_drop_table.h"
+#include "engine/grade_control/low_drop.h"
+#include "engine/grade_control/sloping_rock_drop.h"
+#include "engine/grade_control/weighted_creep.h"
 #include "engine/hydraulics/bed_roughness.h"
 #include "engine/hydraulics/composite_roughness_method.h"
 #include "engine/hydraulics/critical_depth_method.h"
@@ -117,6 +126,15 @@ const std::vector<const Method*>& all_methods() {
         &outlet_velocity_method(),
         &outlet_bohan_method(),
         &outlet_fletcher_grace_method(),
+        &sloping_rock_drop_method(),
+        &grouted_boulder_drop_method(),
+        &loose_rock_drop_table_method(),
+        &weighted_creep_method(),
+        &constructed_riffle_method(),
+        &low_drop_method(),
+        &spillway_face_rock_method(),
+        &spillway_critical_flow_method(),
+        &trapezoid_weir_method(),
         &layer_thickness_method(),
         &lacey_scour_method(),
         &blench_scour_method(),

@@ -20,10 +20,6 @@ struct PrintedLimit {
 constexpr PrintedLimit printed_limits[] = {
     {3.3, "VL", 6}, {4.0, "L", 9}, {4.6, "M", 12}, {5.6, "H", 18}, {6.4, "VH", 24}};
 
-double type_parameter(double V, double S, double Ss) {
-  return V * std::pow(S, 0.17) / std::pow(Ss - 1, 0.66);
-}
-
 double velocity_in_bend(double rc_over_t) {
   return rc_over_t >= 8 ? 1.0 : -0.147 * rc_over_t + 2.176;
 }
@@ -151,6 +147,14 @@ Described build() {
 
 }  // namespace
 
+Dimensionless front_range_type_parameter(Velocity velocity, Slope slope,
+                                         Dimensionless specific_gravity) {
+  const double V = velocity.feet_per_second();
+  const double S = slope.ratio();
+  const double Ss = specific_gravity.number();
+  return Dimensionless::number(V * std::pow(S, 0.17) / std::pow(Ss - 1, 0.66));
+}
+
 std::optional<FrontRangeType> front_range_type(Dimensionless type_parameter) {
   const double x = type_parameter.number();
   for (const PrintedLimit& limit : printed_limits) {
@@ -169,15 +173,13 @@ Expected<FrontRangeChannelResult> front_range_channel(const FrontRangeChannelInp
 
   FrontRangeChannelResult result;
   result.design_velocity = *design;
-  const double V = design->feet_per_second();
-  const double S = inputs.slope.ratio();
-  const double Ss = inputs.specific_gravity.number();
+  result.type_parameter =
+      front_range_type_parameter(*design, inputs.slope, inputs.specific_gravity);
 
   // V·S^0.17 / (d50^0.5·(Ss−1)^0.66) = 4.5
-  const double d50 = std::pow(V * std::pow(S, 0.17) / (4.5 * std::pow(Ss - 1, 0.66)), 2);
+  const double d50 = std::pow(result.type_parameter.number() / 4.5, 2);
 
   result.d50 = Length::feet(d50);
-  result.type_parameter = Dimensionless::number(type_parameter(V, S, Ss));
   steps.given("S", "slope", measure(inputs.slope));
   steps.given("Ss", "specific gravity of the rock", measure(inputs.specific_gravity));
   steps.computed_rock("d50", "required median size", "[V·S^0.17/(4.5·(Ss−1)^0.66)]² (ft, ft/s)",

@@ -24,6 +24,10 @@ struct FrontRangeChannelResult {
   Length d50;
 };
 
+/// X = V·S^0.17/(Ss−1)^0.66 (ft/s), for channels and drops alike.
+Dimensionless front_range_type_parameter(Velocity velocity, Slope slope,
+                                         Dimensionless specific_gravity);
+
 /// A letter type of rock by the printed limits of X: VL below 3.3, L below 4.0, M below 4.6, H
 /// below 5.6, VH up to 6.4; nothing above.
 struct FrontRangeType {

@@ -1,0 +1,110 @@
+#include "engine/grade_control/sloping_rock_drop.h"
+
+#include <cmath>
+
+#include "engine/grade_control/critical_velocity.h"
+#include "engine/sizing/front_range_channel.h"
+
+namespace proofstone {
+
+namespace {
+
+using Inputs = SlopingRockDropInputs;
+using Result = SlopingRockDropResult;
+using Described = TypedMethod<Inputs, Result>;
+
+const char* const usdcm = "Smith and Murray; USDCM, Major Drainage, eq. 5-4 (1984)";
+
+constexpr double published_constant = 4.5;
+
+Expected<Velocity> face_velocity(const Inputs& in, Steps& steps) {
+  if (in.velocity) {
+    steps.given("V", "velocity on the face", measure(*in.velocity));
+    return *in.velocity;
+  }
+  const auto q = unit_discharge_of(in, steps);
+  if (!q) return q.problems();
+  return critical_velocity(*q, steps);
+}
+
+MethodDescription describe() {
+  MethodDescription about;
+  about.id = "sloping-rock-drop";
+  about.title = "Loose rock on a sloping drop";
+  about.purpose =
+      "Median size of loose rock on the face of a low sloping drop, from velocity and slope, with "
+      "critical velocity where none is given.";
+  about.group = MethodGroup::rock_size;
+  about.sources = {{"Urban Storm Drainage Criteria Manual (USDCM), Major Drainage (1984)",
+                    "eq. 5-4, after Smith and Murray; roughness; transitions",
+                    SourceStanding::published}};
+  about.cautions = {
+      "Take the unit discharge of the main channel or the notch in the crest, not the total over "
+      "the full width.",
+      "A spillway sheet of a 1992 permit works with 5.8 in place of 4.5, which gives rock 40 % "
+      "smaller: say which constant a design stands on.",
+      "At transitions: the greatest velocity raised by 20 %, rock 5 ft upstream and 10 ft "
+      "downstream.",
+      "Seepage under the drop can undo it whatever its rock: check the weighted creep."};
+  return about;
+}
+
+void describe_inputs(Described& method) {
+  method.optional({"velocity", "V", "velocity on the face"}, &Inputs::velocity,
+                  unit::foot_per_second, AllowedRange::positive_to(60), "critical velocity of q");
+  describe_chute_flow(method);
+  method.required({"slope", "S", "slope of the face"}, &Inputs::slope, unit::rise_per_run,
+                  AllowedRange::positive_to(1));
+  method.defaulted({"specific_gravity", "Ss", "specific gravity of the rock"},
+                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+  method.defaulted({"constant", "", "constant of the equation"}, &Inputs::constant, unit::number,
+                   AllowedRange::between(2, 8));
+}
+
+Described build() {
+  Described method(describe(), &sloping_rock_drop);
+  describe_inputs(method);
+  method.output({"velocity", "V", "velocity used"}, &Result::velocity, unit::foot_per_second);
+  method.output({"type_parameter", "X", "V·S^0.17/(Ss−1)^0.66"}, &Result::type_parameter,
+                unit::number);
+  method.output({"d50", "d50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
+  method.output({"roughness", "n", "Manning's n of that rock, not grouted"}, &Result::roughness,
+                unit::number);
+  method.limit({"Specific gravity at least 2.50", usdcm},
+               [](const Inputs& in) { return in.specific_gravity.number() > 2.5 - 1e-9; });
+  method.limit({"The published constant 4.5 or less; a larger one gives smaller rock", usdcm},
+               [](const Inputs& in) { return in.constant.number() < published_constant + 1e-9; });
+  return method;
+}
+
+}  // namespace
+
+Expected<SlopingRockDropResult> sloping_rock_drop(const SlopingRockDropInputs& inputs,
+                                                  Steps& steps) {
+  const auto velocity = face_velocity(inputs, steps);
+  if (!velocity) return velocity.problems();
+
+  SlopingRockDropResult result;
+  result.velocity = *velocity;
+  result.type_parameter =
+      front_range_type_parameter(*velocity, inputs.slope, inputs.specific_gravity);
+  const double d50 = std::pow(result.type_parameter.number() / inputs.constant.number(), 2);
+  result.d50 = Length::feet(d50);
+  result.roughness = Dimensionless::number(0.0395 * std::pow(d50, 1.0 / 6.0));
+  steps.given("S", "slope of the face", measure(inputs.slope));
+  steps.given("Ss", "specific gravity of the rock", measure(inputs.specific_gravity));
+  steps.computed("X", "velocity and slope together", "V·S^0.17/(Ss−1)^0.66 (ft/s)",
+                 measure(result.type_parameter), usdcm);
+  steps.given("K", "constant of the equation", measure(inputs.constant), usdcm);
+  steps.computed_rock("d50", "required median size", "(X/K)² (ft)", result.d50, usdcm);
+  steps.computed("n", "roughness of that rock, not grouted", "0.0395·d50^(1/6) (ft)",
+                 measure(result.roughness), usdcm);
+  return result;
+}
+
+const Method& sloping_rock_drop_method() {
+  static const Described method = build();
+  return method;
+}
+
+}  // namespace proofstone
