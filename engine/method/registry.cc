@@ -10,6 +10,14 @@
 #include "engine/chute/spillway_critical_flow.h"
 #include "engine/chute/spillway_face_rock.h"
 #include "engine/chute/trapezoid_weir.h"
+#include "engine/cover/bare_soil_shear.h"
+#include "engine/cover/grass_lining.h"
+#include "engine/cover/lining_limits.h"
+#include "engine/cover/non_scour_velocity.h"
+#include "engine/cover/rolled_product_roughness.h"
+#include "engine/cover/rolled_product_shear.h"
+#include "engine/cover/turf_mat_cover.h"
+#include "engine/cover/vegetated_velocity.h"
 #include "engine/evidence/count_to_mass.h"
 #include "engine/evidence/percent_limits.h"
 #include "engine/evidence/percentile_limits.h"
@@ -135,6 +143,14 @@ const std::vector<const Method*>& all_methods() {
         &spillway_face_rock_method(),
         &spillway_critical_flow_method(),
         &trapezoid_weir_method(),
+        &bare_soil_shear_method(),
+        &grass_lining_method(),
+        &rolled_product_shear_method(),
+        &rolled_product_roughness_method(),
+        &turf_mat_cover_method(),
+        &lining_limits_method(),
+        &vegetated_velocity_method(),
+        &non_scour_velocity_method(),
         &layer_thickness_method(),
         &lacey_scour_method(),
         &blench_scour_method(),

@@ -1,0 +1,88 @@
+#include "engine/cover/rolled_product_shear.h"
+
+#include <algorithm>
+
+namespace proofstone {
+
+namespace {
+
+using Inputs = RolledProductShearInputs;
+using Result = RolledProductShearResult;
+
+const char* const hec15 = "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
+
+constexpr double alpha = 6.5;  // N/m²
+
+MethodDescription describe() {
+  MethodDescription about;
+  about.id = "rolled-product-shear";
+  about.title = "Blanket or mat on bare soil";
+  about.purpose =
+      "How much shear a rolled erosion control product and the soil under it bear together, from "
+      "the product's test.";
+  about.group = MethodGroup::layer;
+  about.sources = {
+      {"FHWA HEC-15 3rd ed. (2005), FHWA-NHI-05-114", "ch. 5", SourceStanding::memory}};
+  about.cautions = {
+      "The published unit factors of the SI and US forms differ by 2.3 %; the SI one is used.",
+      "The tested shear must come from a test of that product by the test the manual names, not "
+      "from a claim without soil loss.",
+      "Anchors, overlaps and contact with the soil decide in the field."};
+  return about;
+}
+
+TypedMethod<Inputs, Result> build() {
+  TypedMethod<Inputs, Result> method(describe(), &rolled_product_shear);
+  method.required({"tested_shear", "τl", "applied shear with 12.5 mm of soil loss in the test"},
+                  &Inputs::tested_shear, unit::pascal, AllowedRange::positive_to(2000));
+  method.optional({"applied_shear", "τd", "shear of the flow"}, &Inputs::applied_shear,
+                  unit::pascal, AllowedRange::between(0, 5000), "only the permissible shear");
+  describe_cover_soil(method);
+  method.output({"soil_shear", "τp,soil", "permissible shear of the soil"}, &Result::soil_shear,
+                unit::pascal);
+  method.output({"permissible_shear", "τp", "permissible shear of product and soil"},
+                &Result::permissible_shear, unit::pascal);
+  method.output({"effective_shear", "τe", "shear that reaches the soil at τd"},
+                &Result::effective_shear, unit::pascal);
+  method.limit({"Permissible shear at least the shear of the flow", hec15}, [](const Inputs& in) {
+    Steps unread;
+    const auto result = rolled_product_shear(in, unread);
+    return result && (!in.applied_shear || *in.applied_shear <= result->permissible_shear);
+  });
+  return method;
+}
+
+}  // namespace
+
+Expected<RolledProductShearResult> rolled_product_shear(const RolledProductShearInputs& inputs,
+                                                        Steps& steps) {
+  const auto soil = bare_soil_shear(inputs, steps);
+  if (!soil) return soil.problems();
+  const double tau_l = inputs.tested_shear.pascals();
+  const double tau_soil = soil->permissible_shear.pascals();
+
+  RolledProductShearResult result;
+  result.soil_shear = soil->permissible_shear;
+  result.permissible_shear = Stress::pascals(tau_l / alpha * (tau_soil + alpha / 4.3));
+  steps.given("τl", "applied shear with 12.5 mm of soil loss in the test",
+              measure(inputs.tested_shear));
+  steps.computed("τp", "permissible shear of product and soil",
+                 "(τl/α)·(τp,soil + α/4.3), α = 6.5 N/m²", measure(result.permissible_shear),
+                 hec15);
+  if (inputs.applied_shear) {
+    const double tau_d = inputs.applied_shear->pascals();
+    result.effective_shear =
+        Stress::pascals(std::max(0.0, (tau_d - tau_l / 4.3) * (alpha / tau_l)));
+    steps.given("τd", "shear of the flow", measure(*inputs.applied_shear));
+    steps.computed("τe", "shear that reaches the soil", "(τd − τl/4.3)·(α/τl), not below 0",
+                   measure(result.effective_shear), hec15);
+  }
+  return result;
+}
+
+const Method& rolled_product_shear_method() {
+  static const TypedMethod<Inputs, Result> method = build();
+  return method;
+}
+
+}  // namespace proofstone

@@ -1,0 +1,61 @@
+#include "engine/cover/turf_mat_cover.h"
+
+namespace proofstone {
+
+namespace {
+
+using Inputs = TurfMatCoverInputs;
+using Result = TurfMatCoverResult;
+using Described = TypedMethod<Inputs, Result>;
+
+const char* const hec15 = "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
+
+MethodDescription describe() {
+  MethodDescription about;
+  about.id = "turf-mat-cover";
+  about.title = "Cover factor of a turf-reinforcement mat";
+  about.purpose =
+      "Cover factor of grass grown through a mat, from tests of the grass with and without it.";
+  about.group = MethodGroup::layer;
+  about.sources = {
+      {"FHWA HEC-15 3rd ed. (2005), FHWA-NHI-05-114", "ch. 5", SourceStanding::memory}};
+  about.cautions = {"It holds once the grass has grown through the mat."};
+  return about;
+}
+
+Described build() {
+  Described method(describe(), &turf_mat_cover);
+  method.required({"grass_shear", "τp,veg", "permissible shear of the grass alone in the test"},
+                  &Inputs::grass_shear, unit::pascal, AllowedRange::positive_to(2000));
+  method.required({"mat_shear", "τp,mat", "permissible shear of grass and mat in the test"},
+                  &Inputs::mat_shear, unit::pascal, AllowedRange::positive_to(5000));
+  method.required({"grass_cover", "Cf,veg", "cover factor of the grass in the test"},
+                  &Inputs::grass_cover, unit::number, AllowedRange::positive_to(1));
+  method.output({"cover", "Cf", "cover factor with the mat"}, &Result::cover, unit::number);
+  return method;
+}
+
+}  // namespace
+
+Expected<TurfMatCoverResult> turf_mat_cover(const TurfMatCoverInputs& inputs, Steps& steps) {
+  if (inputs.mat_shear < inputs.grass_shear) {
+    return Problem{"mat-weaker", "The mat bears less than the grass alone.", "", "/mat_shear",
+                   "a shear not less than that of the grass alone"};
+  }
+  const double ratio = inputs.grass_shear / inputs.mat_shear;
+  TurfMatCoverResult result;
+  result.cover = Dimensionless::number(1 - ratio * (1 - inputs.grass_cover.number()));
+  steps.given("τp,veg", "grass alone", measure(inputs.grass_shear));
+  steps.given("τp,mat", "grass and mat", measure(inputs.mat_shear));
+  steps.given("Cf,veg", "cover factor of the grass", measure(inputs.grass_cover));
+  steps.computed("Cf", "cover factor with the mat", "1 − (τp,veg/τp,mat)·(1 − Cf,veg)",
+                 measure(result.cover), hec15);
+  return result;
+}
+
+const Method& turf_mat_cover_method() {
+  static const Described method = build();
+  return method;
+}
+
+}  // namespace proofstone
