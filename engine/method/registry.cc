@@ -33,6 +33,8 @@
 #include "engine/hydraulics/bed_roughness.h"
 #include "engine/hydraulics/composite_roughness_method.h"
 #include "engine/hydraulics/critical_depth_method.h"
+#include "engine/hydraulics/gradually_varied_flow_method.h"
+#include "engine/hydraulics/hydraulic_jump_method.h"
 #include "engine/hydraulics/lateral_distribution_method.h"
 #include "engine/hydraulics/normal_depth_method.h"
 #include "engine/hydraulics/section_conveyance_method.h"
@@ -177,6 +179,8 @@ const std::vector<const Method*>& all_methods() {
         &normal_depth_method(),
         &critical_depth_method(),
         &section_conveyance_method(),
+        &gradually_varied_flow_method(),
+        &hydraulic_jump_method(),
         &composite_roughness_method(),
         &bed_roughness_method(),
         &slice_flow_method(),
