@@ -38,12 +38,17 @@ Problems problems_of_comparison(const MeasuredGradation& measured, const Gradati
                         "The tolerable share beyond the extreme limits is not believable.", "",
                         "tolerable percent beyond", "above 0 and below 50 percent"});
   }
-  if (measured.curve.basis().percent != band.basis().percent && !measured.picked_on_grid) {
+  const auto measured_percent = measured.curve.basis().percent;
+  const auto& conditions = band.conditions();
+  const auto other = std::find_if(conditions.begin(), conditions.end(), [&](const auto& condition) {
+    return percent_of(condition, band.basis()) != measured_percent;
+  });
+  if (other != conditions.end() && !measured.picked_on_grid) {
     problems.push_back(
         {"different-basis",
          fmt::format("The band is stated in percent by {}, the measured curve in percent by {}.",
-                     percent_of_name(band.basis().percent),
-                     percent_of_name(measured.curve.basis().percent)),
+                     percent_of_name(percent_of(*other, band.basis())),
+                     percent_of_name(measured_percent)),
          "", "band", "a count on a grid, which serves both, or a band by mass"});
   }
   return problems;

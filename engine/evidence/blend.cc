@@ -17,6 +17,13 @@ namespace {
 
 constexpr int largest_most_loads = 50;
 
+bool is_by_mass(const GradationBand& band) {
+  const auto& conditions = band.conditions();
+  return std::all_of(conditions.begin(), conditions.end(), [&](const BandCondition& condition) {
+    return percent_of(condition, band.basis()) == PercentOf::mass;
+  });
+}
+
 Problems problems_of_question(const GradationBand* band, double percent, Length required,
                               int most_loads) {
   Problems problems = problems_of_requirement(percent, required);
@@ -24,7 +31,7 @@ Problems problems_of_question(const GradationBand* band, double percent, Length 
     problems.push_back({"loads-out-of-range", fmt::format("{} loads make no blend.", most_loads),
                         "", "most loads", fmt::format("2 to {}", largest_most_loads)});
   }
-  if (band != nullptr && band->basis().percent != PercentOf::mass) {
+  if (band != nullptr && !is_by_mass(*band)) {
     problems.push_back({"different-basis",
                         "The band is stated by count; a blend is known by mass only.", "", "band",
                         "a band by mass"});

@@ -108,7 +108,8 @@ TEST(TypedMethod, names_what_is_missing) {
   EXPECT_EQ(problem.code, "missing-input");
   EXPECT_EQ(problem.where, "/velocity");
   EXPECT_EQ(problem.sentence(),
-            "/velocity: velocity (V) is missing: mean velocity. Allowed: a velocity in ft/s, m/s.");
+            "/velocity: velocity (V) is missing: mean velocity. Allowed: a velocity in ft/s, m/s, "
+            "mph, km/h.");
 }
 
 TEST(TypedMethod, refuses_what_it_cannot_read) {

@@ -344,6 +344,7 @@ constexpr KindDisplay kind_displays[] = {
     {QuantityKind::mass, {unit::pound, {}}, {unit::kilogram, {}}},
     {QuantityKind::angle, {unit::degree, {}}, {unit::degree, {}}},
     {QuantityKind::slope, {unit::rise_per_run, {}}, {unit::rise_per_run, {}}},
+    {QuantityKind::duration, {unit::second, {}}, {unit::second, {}}},
     {QuantityKind::dimensionless, {unit::number, {}}, {unit::number, {}}},
 };
 constexpr KindDisplay rock_size_display{
@@ -367,6 +368,10 @@ DisplayRule display_rule(const Measure& measure, bool us, LengthUse use) {
   if (measure.kind == QuantityKind::mass) {
     const DisplayRule large = rule_of(large_mass_display);
     if (size >= 10 * large.unit.si_factor) return large;
+  }
+  if (measure.kind == QuantityKind::duration) {
+    if (size >= 2 * unit::hour.si_factor) return {unit::hour, {}};
+    if (size >= 2 * unit::minute.si_factor) return {unit::minute, {}};
   }
   return rule_of(*std::find_if(std::begin(kind_displays), std::end(kind_displays),
                                [&](const auto& shown) { return shown.kind == measure.kind; }));

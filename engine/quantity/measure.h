@@ -64,7 +64,8 @@ enum class LengthUse { ground, rock };
 /// and levels to 0.01 ft or 0.01 m, velocity to 0.1 ft/s or 0.01 m/s, shear to 0.01 lb/ft² or
 /// 1 N/m², other values to three significant figures. What is too small for its step keeps two
 /// figures rather than read 0. Volumes from 1 yd³ are in yd³, masses from 10 tons in tons (from
-/// 10 t in tonnes). `system` is one of the two; `both` is read as SI.
+/// 10 t in tonnes), durations from 2 min in min and from 2 h in h. `system` is one of the two;
+/// `both` is read as SI.
 DisplayedMeasure display(Measure measure, UnitSystem system, LengthUse use = LengthUse::ground);
 
 /// A text that parse_measure reads back to the same double: for documents and programs.

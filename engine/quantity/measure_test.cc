@@ -119,7 +119,7 @@ TEST(ParseMeasure, refuses_units_of_another_kind_and_says_what_they_are) {
   EXPECT_EQ(code_of("33 deg", Kind::slope), "wrong-kind");
   const auto parsed = parse_measure("0.45 m", Kind::velocity);
   EXPECT_EQ(parsed.problems().front().sentence(),
-            "“0.45 m” is a length; a velocity is wanted here. Allowed: ft/s, m/s.");
+            "“0.45 m” is a length; a velocity is wanted here. Allowed: ft/s, m/s, mph, km/h.");
 }
 
 TEST(ParseMeasure, refuses_missing_and_unknown_units) {

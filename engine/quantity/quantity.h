@@ -50,10 +50,12 @@ class Length : public Quantity<Length> {
   static constexpr Length feet(double v) { return of(v, unit::foot); }
   static constexpr Length survey_feet(double v) { return of(v, unit::survey_foot); }
   static constexpr Length inches(double v) { return of(v, unit::inch); }
+  static constexpr Length miles(double v) { return of(v, unit::mile); }
   constexpr double meters() const { return in(unit::meter); }
   constexpr double millimeters() const { return in(unit::millimeter); }
   constexpr double feet() const { return in(unit::foot); }
   constexpr double inches() const { return in(unit::inch); }
+  constexpr double miles() const { return in(unit::mile); }
 };
 
 class Area : public Quantity<Area> {
@@ -81,8 +83,10 @@ class Velocity : public Quantity<Velocity> {
   static constexpr QuantityKind kind = QuantityKind::velocity;
   static constexpr Velocity meters_per_second(double v) { return of(v, unit::meter_per_second); }
   static constexpr Velocity feet_per_second(double v) { return of(v, unit::foot_per_second); }
+  static constexpr Velocity miles_per_hour(double v) { return of(v, unit::mile_per_hour); }
   constexpr double meters_per_second() const { return in(unit::meter_per_second); }
   constexpr double feet_per_second() const { return in(unit::foot_per_second); }
+  constexpr double miles_per_hour() const { return in(unit::mile_per_hour); }
 };
 
 class Discharge : public Quantity<Discharge> {
@@ -199,6 +203,18 @@ class Slope : public Quantity<Slope> {
   static constexpr Slope ratio(double v) { return of(v, unit::rise_per_run); }
   static constexpr Slope percent(double v) { return of(v, unit::percent_slope); }
   constexpr double ratio() const { return in(unit::rise_per_run); }
+};
+
+/// A length of time: a wave period, how long a wind blows.
+class Duration : public Quantity<Duration> {
+ public:
+  static constexpr QuantityKind kind = QuantityKind::duration;
+  static constexpr Duration seconds(double v) { return of(v, unit::second); }
+  static constexpr Duration minutes(double v) { return of(v, unit::minute); }
+  static constexpr Duration hours(double v) { return of(v, unit::hour); }
+  constexpr double seconds() const { return in(unit::second); }
+  constexpr double minutes() const { return in(unit::minute); }
+  constexpr double hours() const { return in(unit::hour); }
 };
 
 /// A pure number: a specific gravity, a coefficient, a Froude number, Manning's n by convention.

@@ -30,6 +30,8 @@ std::string_view kind_name(QuantityKind kind) {
       return "angle";
     case QuantityKind::slope:
       return "slope";
+    case QuantityKind::duration:
+      return "duration";
     case QuantityKind::dimensionless:
       return "number";
   }
@@ -60,6 +62,10 @@ const std::vector<UnitSpelling>& unit_spellings() {
       {"m", unit::meter},
       {"mm", unit::millimeter},
       {"cm", unit::centimeter},
+      {"mi", unit::mile},
+      {"mile", unit::mile},
+      {"miles", unit::mile},
+      {"km", unit::kilometer},
 
       {"ft²", unit::square_foot},
       {"ft2", unit::square_foot},
@@ -79,6 +85,8 @@ const std::vector<UnitSpelling>& unit_spellings() {
       {"ft/s", unit::foot_per_second},
       {"fps", unit::foot_per_second},
       {"m/s", unit::meter_per_second},
+      {"mph", unit::mile_per_hour},
+      {"km/h", unit::kilometer_per_hour},
 
       {"ft³/s", unit::cubic_foot_per_second},
       {"ft3/s", unit::cubic_foot_per_second},
@@ -138,6 +146,16 @@ const std::vector<UnitSpelling>& unit_spellings() {
       {"ft/ft", unit::rise_per_run},
       {"m/m", unit::rise_per_run},
       {"%", unit::percent_slope},
+
+      {"s", unit::second},
+      {"second", unit::second},
+      {"seconds", unit::second},
+      {"min", unit::minute},
+      {"minute", unit::minute},
+      {"minutes", unit::minute},
+      {"h", unit::hour},
+      {"hour", unit::hour},
+      {"hours", unit::hour},
 
       {"%", unit::percent},
   };

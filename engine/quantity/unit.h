@@ -21,6 +21,7 @@ enum class QuantityKind {
   mass,
   angle,
   slope,
+  duration,
   dimensionless,
 };
 
@@ -59,6 +60,8 @@ inline constexpr Unit survey_foot{QuantityKind::length, 1200.0 / 3937.0, "US sur
 inline constexpr Unit inch{QuantityKind::length, meters_per_foot / 12, "in",
                            UnitSystem::us_customary};
 inline constexpr Unit yard{QuantityKind::length, 0.9144, "yd", UnitSystem::us_customary};
+inline constexpr Unit mile{QuantityKind::length, 1609.344, "mi", UnitSystem::us_customary};
+inline constexpr Unit kilometer{QuantityKind::length, 1000, "km", UnitSystem::si};
 
 inline constexpr Unit square_meter{QuantityKind::area, 1, "m²", UnitSystem::si};
 inline constexpr Unit square_foot{QuantityKind::area, square_foot_factor, "ft²",
@@ -73,6 +76,9 @@ inline constexpr Unit cubic_yard{QuantityKind::volume, 0.764554857984, "yd³",
 inline constexpr Unit meter_per_second{QuantityKind::velocity, 1, "m/s", UnitSystem::si};
 inline constexpr Unit foot_per_second{QuantityKind::velocity, meters_per_foot, "ft/s",
                                       UnitSystem::us_customary};
+inline constexpr Unit mile_per_hour{QuantityKind::velocity, 0.44704, "mph",
+                                    UnitSystem::us_customary};
+inline constexpr Unit kilometer_per_hour{QuantityKind::velocity, 1 / 3.6, "km/h", UnitSystem::si};
 
 inline constexpr Unit cubic_meter_per_second{QuantityKind::discharge, 1, "m³/s", UnitSystem::si};
 inline constexpr Unit cubic_foot_per_second{QuantityKind::discharge, cubic_foot_factor, "ft³/s",
@@ -117,6 +123,10 @@ inline constexpr Unit degree{QuantityKind::angle, 3.14159265358979323846 / 180, 
 
 inline constexpr Unit rise_per_run{QuantityKind::slope, 1, "", UnitSystem::both};
 inline constexpr Unit percent_slope{QuantityKind::slope, 0.01, "%", UnitSystem::both};
+
+inline constexpr Unit second{QuantityKind::duration, 1, "s", UnitSystem::both};
+inline constexpr Unit minute{QuantityKind::duration, 60, "min", UnitSystem::both};
+inline constexpr Unit hour{QuantityKind::duration, 3600, "h", UnitSystem::both};
 
 inline constexpr Unit number{QuantityKind::dimensionless, 1, "", UnitSystem::both};
 inline constexpr Unit percent{QuantityKind::dimensionless, 0.01, "%", UnitSystem::both};

@@ -42,6 +42,15 @@ TEST(Unit, survey_foot_is_a_unit_of_its_own) {
   expect_close(Length::survey_feet(5280).meters(), 1609.34721869);
 }
 
+// 1 mi is 5280 ft and 1 h 3600 s, by definition.
+TEST(Unit, miles_and_hours) {
+  expect_close(Length::miles(1).feet(), 5280);
+  expect_close(Velocity::miles_per_hour(60).feet_per_second(), 88);
+  expect_close(Velocity::of(36, unit::kilometer_per_hour).meters_per_second(), 10);
+  expect_close(Duration::hours(1.5).minutes(), 90);
+  expect_close(Duration::minutes(2).seconds(), 120);
+}
+
 TEST(Unit, slope_and_angle_of_a_bank) {
   expect_close(angle_of(Slope::ratio(1.0 / 2)).degrees(), 26.5650511771);
   expect_close(slope_of(Angle::degrees(45)).ratio(), 1);
@@ -59,7 +68,7 @@ TEST(Unit, every_kind_has_a_name_and_units) {
   for (const auto& entry : unit_spellings()) {
     EXPECT_FALSE(kind_name(entry.unit.kind).empty());
   }
-  EXPECT_EQ(allowed_units(QuantityKind::velocity), "ft/s, m/s");
+  EXPECT_EQ(allowed_units(QuantityKind::velocity), "ft/s, m/s, mph, km/h");
   EXPECT_EQ(allowed_units(QuantityKind::slope), "no unit, ft/ft, m/m, %, 1V:2.5H");
   EXPECT_EQ(allowed_units(QuantityKind::dimensionless), "no unit, %");
 }

@@ -46,12 +46,38 @@ std::string mass_words(Mass mass) {
 }
 
 BandCondition at_most(Length size, double percent, std::string wording) {
-  return {size, BandCondition::Sense::at_most, percent, std::move(wording)};
+  return {size, BandCondition::Sense::at_most, percent, std::move(wording), std::nullopt};
 }
 
 BandCondition at_least(Length size, double percent, std::string wording) {
-  return {size, BandCondition::Sense::at_least, percent, std::move(wording)};
+  return {size, BandCondition::Sense::at_least, percent, std::move(wording), std::nullopt};
 }
+
+/// One end of a percent window as its specification words it: at most 5 % smaller is at least 95 %
+/// larger.
+BandCondition percent_condition(const PercentWindow& window, BandCondition::Sense sense,
+                                double percent) {
+  const bool upper = (sense == BandCondition::Sense::at_most) != window.worded_as_larger;
+  const double printed = window.worded_as_larger ? 100 - percent : percent;
+  auto wording =
+      fmt::format("{} {} % {} than {}", upper ? "at most" : "at least", significant(printed, 4),
+                  window.worded_as_larger ? "larger" : "smaller",
+                  window.size_words.empty() ? size_words(window.size) : window.size_words);
+  if (window.percent_of) {
+    wording += fmt::format(" by {}", percent_of_name(*window.percent_of));
+  }
+  return {window.size, sense, percent, std::move(wording), window.percent_of};
+}
+
+Problem no_density() {
+  return {"density-not-positive",
+          "The rock density is not above zero.",
+          {},
+          {},
+          "a density above zero"};
+}
+
+bool is_density(Density density) { return density.si() > 0 && std::isfinite(density.si()); }
 
 // A size window "Dp in [A, B]" is F(A) ≤ p and F(B) ≥ p.
 constexpr const char* contradiction =
@@ -125,6 +151,10 @@ std::string value_name(const char* letter, double percent) {
 
 }  // namespace
 
+PercentOf percent_of(const BandCondition& condition, const GradationBasis& basis) {
+  return condition.percent_of.value_or(basis.percent);
+}
+
 Expected<GradationBand> GradationBand::from_percent_windows(std::vector<PercentWindow> windows,
                                                             GradationBasis basis) {
   const auto usable =
@@ -137,7 +167,10 @@ Expected<GradationBand> GradationBand::from_percent_windows(std::vector<PercentW
   band.basis_ = basis;
   double most_so_far = 0;
   for (std::size_t i = 0; i < placed.size(); ++i) {
-    const auto& [size, min_percent, max_percent] = placed[i].window;
+    const auto& window = placed[i].window;
+    const Length size = window.size;
+    const double min_percent = window.min_percent;
+    const double max_percent = window.max_percent;
     if (i > 0 && placed[i - 1].window.size == size) {
       problems.push_back(
           placed[i].problem("size-twice", "This size has two windows.", "one window a size"));
@@ -150,15 +183,11 @@ Expected<GradationBand> GradationBand::from_percent_windows(std::vector<PercentW
     }
     if (max_percent < 100) {
       band.conditions_.push_back(
-          at_most(size, max_percent,
-                  fmt::format("at most {} % smaller than {}", significant(max_percent, 4),
-                              size_words(size))));
+          percent_condition(window, BandCondition::Sense::at_most, max_percent));
     }
     if (min_percent > 0) {
       band.conditions_.push_back(
-          at_least(size, min_percent,
-                   fmt::format("at least {} % smaller than {}", significant(min_percent, 4),
-                               size_words(size))));
+          percent_condition(window, BandCondition::Sense::at_least, min_percent));
     }
     // What a smaller size demands holds for a larger one too.
     band.coarse_limit_.push_back({size, most_so_far});
@@ -219,13 +248,7 @@ Expected<GradationBand> GradationBand::from_size_windows(std::vector<SizeWindow>
 
 Expected<GradationBand> GradationBand::from_mass_windows(const std::vector<MassWindow>& windows,
                                                          Density rock_density, PercentOf percent) {
-  if (!(rock_density.si() > 0) || !std::isfinite(rock_density.si())) {
-    return Problem{"density-not-positive",
-                   "The rock density is not above zero.",
-                   {},
-                   {},
-                   "a density above zero"};
-  }
+  if (!is_density(rock_density)) return no_density();
   std::vector<SizeWindow> sizes;
   sizes.reserve(windows.size());
   const auto sphere = [&](const std::optional<Mass>& mass) -> std::optional<Length> {
@@ -244,6 +267,19 @@ Expected<GradationBand> GradationBand::from_mass_windows(const std::vector<MassW
                         mass_words(stone_mass(condition.size, SizeMeaning::sphere, rock_density));
   }
   return band;
+}
+
+Expected<GradationBand> GradationBand::from_mass_percent_windows(
+    const std::vector<MassPercentWindow>& windows, Density rock_density, PercentOf percent) {
+  if (!is_density(rock_density)) return no_density();
+  std::vector<PercentWindow> sizes;
+  sizes.reserve(windows.size());
+  for (const auto& window : windows) {
+    sizes.push_back({stone_size(window.mass, SizeMeaning::sphere, rock_density), window.min_percent,
+                     window.max_percent, window.percent_of, window.worded_as_larger,
+                     mass_words(window.mass)});
+  }
+  return from_percent_windows(std::move(sizes), {SizeMeaning::sphere, percent});
 }
 
 Expected<Length> GradationBand::smallest_size_at(double percent) const {

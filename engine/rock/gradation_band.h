@@ -19,13 +19,29 @@ struct BandCondition {
   double percent = 0;
   /// How the specification words it: "D50 at least 11.5 in".
   std::string wording;
+  /// What this condition counts, where it differs from the rest of its band.
+  std::optional<PercentOf> percent_of;
 };
 
-/// The three ways published bands are worded.
+/// What a condition of a band on this basis counts.
+PercentOf percent_of(const BandCondition& condition, const GradationBasis& basis);
+
+/// The ways published bands are worded.
 struct PercentWindow {  ///< percent smaller at a size, between two values
   Length size;
   double min_percent = 0;
   double max_percent = 100;
+  /// What this window counts, where it differs from the rest of its band.
+  std::optional<PercentOf> percent_of = std::nullopt;
+  bool worded_as_larger = false;  ///< the specification prints percents larger
+  std::string size_words = {};    ///< how it writes the size; empty where it writes a length
+};
+struct MassPercentWindow {  ///< percent lighter at a stone mass, between two values
+  Mass mass;
+  double min_percent = 0;
+  double max_percent = 100;
+  std::optional<PercentOf> percent_of = std::nullopt;
+  bool worded_as_larger = false;
 };
 struct SizeWindow {  ///< size at a percent smaller, between two values; an end may be open
   double percent = 50;
@@ -47,6 +63,8 @@ class GradationBand {
   static Expected<GradationBand> from_size_windows(std::vector<SizeWindow> windows,
                                                    GradationBasis basis);
   /// Masses become sphere diameters at the given rock density.
+  static Expected<GradationBand> from_mass_percent_windows(
+      const std::vector<MassPercentWindow>& windows, Density rock_density, PercentOf percent);
   static Expected<GradationBand> from_mass_windows(const std::vector<MassWindow>& windows,
                                                    Density rock_density, PercentOf percent);
 

@@ -1,6 +1,7 @@
 #include "engine/rock/rock_class.h"
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 #include "engine/rock/embedded_catalog.h"
@@ -23,6 +24,15 @@ std::vector<RockClass> classes_of_catalog() {
 }
 
 }  // namespace
+
+Expected<Length> least_size_of(const RockClass& rock_class, double percent) {
+  const auto& stated = rock_class.stated_sizes;
+  const auto printed = std::find_if(stated.begin(), stated.end(), [&](const StatedSize& size) {
+    return std::abs(size.percent_smaller - percent) < 1e-9;
+  });
+  if (printed != stated.end()) return printed->least;
+  return rock_class.band.smallest_size_at(percent);
+}
 
 const std::vector<RockClass>& class_catalog() {
   static const std::vector<RockClass> catalog = classes_of_catalog();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -10,7 +11,13 @@
 
 namespace proofstone {
 
-/// A published class: a gradation band under a name, with its source and basis.
+/// A size that a class's own table prints beside its band: "D30 at least 0.73 ft".
+struct StatedSize {
+  double percent_smaller = 30;
+  Length least;
+};
+
+/// A class: a gradation band under a name, with its source and basis.
 struct RockClass {
   std::string id;      ///< "fhwa-3", "front-range-m"
   std::string family;  ///< "FHWA classes (HEC-23)"
@@ -23,7 +30,13 @@ struct RockClass {
   std::optional<double> thickness_in_d50;
   Source source;
   std::vector<std::string> notes;
+  /// Least sizes the class's own table prints, which go before those read off its band.
+  std::vector<StatedSize> stated_sizes = {};
 };
+
+/// The least size of which `percent` is smaller in rock of this class: as its own table prints it,
+/// or on the fine limit of its band.
+Expected<Length> least_size_of(const RockClass& rock_class, double percent);
 
 /// The classes that come with the engine, by family and then by size; read once from the data in
 /// catalog/.
@@ -31,6 +44,11 @@ const std::vector<RockClass>& class_catalog();
 
 /// The class called `id`, or nullptr.
 const RockClass* find_rock_class(std::string_view id);
+
+/// Reads one class that stands by itself, with what catalog data state once a family: a class of
+/// the user's own. `id` is its name in the document; problems are put down under `pointer`.
+std::optional<RockClass> read_own_rock_class(const nlohmann::json& object, const std::string& id,
+                                             const std::string& pointer, Problems& problems);
 
 /// Reads classes from catalog data; Problems are located by JSON pointer. The format is described
 /// by schema/rock-classes.schema.json.

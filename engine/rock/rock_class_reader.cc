@@ -4,12 +4,17 @@
 
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
+#include "engine/rock/band_wording.h"
 #include "engine/rock/rock_class.h"
 
 namespace proofstone {
 namespace {
 
 using nlohmann::json;
+
+std::string pointer_to(const FieldReader& reader, const std::string& field) {
+  return reader.pointer() + "/" + field;
+}
 
 /// What the classes of one file share.
 struct Family {
@@ -20,27 +25,6 @@ struct Family {
   std::optional<double> thickness_in_d50;
   std::vector<std::string> notes;
 };
-
-std::string pointer_to(const FieldReader& reader, const std::string& field) {
-  return reader.pointer() + "/" + field;
-}
-
-/// A plain number from zero to `at_most`.
-std::optional<double> read_number(FieldReader& reader, const std::string& field, double at_most) {
-  const json* value = reader.optional(field);
-  if (!value) return std::nullopt;
-  if (value->is_number() && value->get<double>() >= 0 && value->get<double>() <= at_most) {
-    return value->get<double>();
-  }
-  reader.report("not-a-number", "A plain number belongs here.", field,
-                "a number from 0 to " + significant(at_most, 4));
-  return std::nullopt;
-}
-
-double read_percent(FieldReader& reader, const std::string& field) {
-  if (!reader.required(field)) return 0;
-  return read_number(reader, field, 100).value_or(0);
-}
 
 std::vector<std::string> read_notes(FieldReader& reader) {
   std::vector<std::string> notes;
@@ -90,90 +74,6 @@ GradationBasis read_basis(const json& object, std::string pointer, Problems& pro
   return basis;
 }
 
-PercentWindow read_percent_window(FieldReader& reader) {
-  PercentWindow window;
-  window.size = reader.required_quantity<Length>("size");
-  window.min_percent = read_percent(reader, "min_percent");
-  window.max_percent = read_percent(reader, "max_percent");
-  return window;
-}
-
-SizeWindow read_size_window(FieldReader& reader) {
-  SizeWindow window;
-  window.percent = read_percent(reader, "percent");
-  window.min_size = reader.optional_quantity<Length>("min_size");
-  window.max_size = reader.optional_quantity<Length>("max_size");
-  return window;
-}
-
-MassWindow read_mass_window(FieldReader& reader) {
-  MassWindow window;
-  window.percent = read_percent(reader, "percent");
-  window.min_mass = reader.optional_quantity<Mass>("min_mass");
-  window.max_mass = reader.optional_quantity<Mass>("max_mass");
-  return window;
-}
-
-template <class Window>
-std::vector<Window> read_windows(FieldReader& reader, const std::string& field,
-                                 Window (*read)(FieldReader&), Problems& problems) {
-  std::vector<Window> windows;
-  const json* list = reader.optional_list(field);
-  if (!list) return windows;
-  for (std::size_t i = 0; i < list->size(); ++i) {
-    FieldReader window((*list)[i], pointer_to(reader, field) + "/" + std::to_string(i), problems);
-    windows.push_back(read(window));
-    window.finish();
-  }
-  return windows;
-}
-
-/// The band of a class, worded in one of three ways; absent when something is wrong with it.
-std::optional<GradationBand> read_band(FieldReader& reader, const Family& family,
-                                       Problems& problems) {
-  const std::size_t problems_before = problems.size();
-  const auto percent_windows =
-      read_windows(reader, "percent_windows", read_percent_window, problems);
-  const auto size_windows = read_windows(reader, "size_windows", read_size_window, problems);
-  const auto mass_windows = read_windows(reader, "mass_windows", read_mass_window, problems);
-  const int wordings = static_cast<int>(reader.has("percent_windows")) +
-                       static_cast<int>(reader.has("size_windows")) +
-                       static_cast<int>(reader.has("mass_windows"));
-  if (reader.is_object() && wordings != 1) {
-    problems.push_back({"one-band",
-                        "A class states its band in exactly one way.",
-                        {},
-                        reader.pointer(),
-                        "one of percent_windows, size_windows, mass_windows"});
-  }
-  if (reader.has("mass_windows") && !family.rock_density) {
-    problems.push_back({"missing-field",
-                        "Masses need the density of the rock.",
-                        {},
-                        pointer_to(reader, "mass_windows"),
-                        "rock_density beside the classes"});
-  }
-  if (problems.size() > problems_before) return std::nullopt;
-
-  std::string field = "size_windows";
-  Expected<GradationBand> band = Problems{{"no-band", "There is no band.", {}, {}, {}}};
-  if (reader.has("percent_windows")) {
-    field = "percent_windows";
-    band = GradationBand::from_percent_windows(percent_windows, family.basis);
-  } else if (reader.has("mass_windows")) {
-    field = "mass_windows";
-    band = GradationBand::from_mass_windows(mass_windows, family.rock_density.value_or(Density{}),
-                                            family.basis.percent);
-  } else {
-    band = GradationBand::from_size_windows(size_windows, family.basis);
-  }
-  if (band) return *band;
-  for (auto& problem : located_under(band.problems(), pointer_to(reader, field))) {
-    problems.push_back(std::move(problem));
-  }
-  return std::nullopt;
-}
-
 /// The largest stone, where the band says how large D100 may be.
 std::optional<Length> largest_stone(const GradationBand& band) {
   for (const auto& condition : band.conditions()) {
@@ -189,34 +89,55 @@ bool is_id(const std::string& text) {
          text.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789-") == std::string::npos;
 }
 
-std::optional<RockClass> read_class(const json& object, std::string pointer, const Family& family,
-                                    Problems& problems) {
-  FieldReader reader(object, std::move(pointer), problems);
+/// The fields of a class but its id and what its family states.
+std::optional<RockClass> read_class_body(FieldReader& reader, const Family& family,
+                                         Problems& problems) {
   RockClass rock_class;
   rock_class.family = family.name;
   rock_class.thickness_in_d50 = family.thickness_in_d50;
-  rock_class.id = reader.required_text("id");
-  if (!rock_class.id.empty() && !is_id(rock_class.id)) {
-    reader.report("not-an-id", "An id is a short word in small letters.", "id",
-                  "small letters, digits and hyphens");
-  }
   rock_class.name = reader.required_text("name");
   rock_class.nominal_d50 = reader.required_quantity<Length>("nominal_d50");
-  if (reader.has("nominal_d50") && !(rock_class.nominal_d50.si() > 0)) {
+  const bool has_size = rock_class.nominal_d50.si() > 0;
+  if (reader.has("nominal_d50") && !has_size) {
     reader.report("size-not-positive", "The nominal D50 is not above zero.", "nominal_d50",
                   "a size above zero");
   }
-  rock_class.source = family.source;
-  if (const json* source = reader.optional("source")) {
-    rock_class.source = read_source(*source, pointer_to(reader, "source"), problems);
+  if (const auto thickness = reader.optional_quantity<Length>("layer_thickness")) {
+    if (!(thickness->si() > 0)) {
+      reader.report("size-not-positive", "The layer has no thickness.", "layer_thickness",
+                    "a thickness above zero");
+    } else if (has_size) {
+      rock_class.thickness_in_d50 = *thickness / rock_class.nominal_d50;
+    }
   }
-  rock_class.notes = family.notes;
-  for (auto& note : read_notes(reader)) rock_class.notes.push_back(std::move(note));
-  auto band = read_band(reader, family, problems);
-  reader.finish();
+  rock_class.stated_sizes = read_stated_sizes(reader, problems);
+  auto band = read_band_wording(reader, family.basis, family.rock_density, problems);
   if (!band) return std::nullopt;
   rock_class.largest_stone = largest_stone(*band);
   rock_class.band = std::move(*band);
+  return rock_class;
+}
+
+std::optional<RockClass> read_class(const json& object, std::string pointer, const Family& family,
+                                    Problems& problems) {
+  FieldReader reader(object, std::move(pointer), problems);
+  const auto id = reader.required_text("id");
+  if (!id.empty() && !is_id(id)) {
+    reader.report("not-an-id", "An id is a short word in small letters.", "id",
+                  "small letters, digits and hyphens");
+  }
+  auto source = family.source;
+  if (const json* own = reader.optional("source")) {
+    source = read_source(*own, pointer_to(reader, "source"), problems);
+  }
+  auto notes = family.notes;
+  for (auto& note : read_notes(reader)) notes.push_back(std::move(note));
+  auto rock_class = read_class_body(reader, family, problems);
+  reader.finish();
+  if (!rock_class) return std::nullopt;
+  rock_class->id = id;
+  rock_class->source = std::move(source);
+  rock_class->notes = std::move(notes);
   return rock_class;
 }
 
@@ -230,7 +151,7 @@ Family read_family(FieldReader& reader, Problems& problems) {
     family.basis = read_basis(*basis, pointer_to(reader, "basis"), problems);
   }
   family.rock_density = reader.optional_quantity<Density>("rock_density");
-  family.thickness_in_d50 = read_number(reader, "thickness_in_d50", 10);
+  family.thickness_in_d50 = read_plain_number(reader, "thickness_in_d50", 10);
   if (family.thickness_in_d50 && !(*family.thickness_in_d50 > 0)) {
     reader.report("not-a-number", "A layer has some thickness.", "thickness_in_d50",
                   "more than 0, at most 10");
@@ -240,6 +161,19 @@ Family read_family(FieldReader& reader, Problems& problems) {
 }
 
 }  // namespace
+
+std::optional<RockClass> read_own_rock_class(const json& object, const std::string& id,
+                                             const std::string& pointer, Problems& problems) {
+  FieldReader reader(object, pointer, problems);
+  const Family family = read_family(reader, problems);
+  auto rock_class = read_class_body(reader, family, problems);
+  reader.finish();
+  if (!rock_class) return std::nullopt;
+  rock_class->id = id;
+  rock_class->source = family.source;
+  rock_class->notes = family.notes;
+  return rock_class;
+}
 
 Expected<std::vector<RockClass>> read_rock_classes(std::string_view json_text) {
   const auto document = parse_strict_json(json_text);

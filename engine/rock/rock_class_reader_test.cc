@@ -42,6 +42,29 @@ TEST(ReadRockClasses, reads_all_three_wordings) {
   EXPECT_EQ(c.band.basis().size, SizeMeaning::sphere);
 }
 
+TEST(ReadRockClasses, reads_percents_at_masses_and_percents_larger) {
+  const auto classes = read_rock_classes(R"({
+    "family": "Ours", "source": {"document": "d", "place": "p", "standing": "computed"},
+    "basis": {"size": "sphere", "percent": "count"}, "rock_density": "2650 kg/m³",
+    "classes": [{"id": "a", "name": "A", "nominal_d50": "0.5 m", "layer_thickness": "1 m",
+      "stated_sizes": [{"percent": 30, "min_size": "0.4 m"}],
+      "mass_percent_windows": [
+        {"mass": "60 kg", "min_percent_larger": 95, "max_percent_larger": 100,
+         "percent_of": "mass"},
+        {"mass": "300 kg", "min_percent": 70, "max_percent": 100}]}]})");
+  ASSERT_TRUE(classes) << classes.problems().front().sentence();
+  const auto& a = classes->front();
+  EXPECT_EQ(a.thickness_in_d50, 2.0);
+  EXPECT_EQ(*least_size_of(a, 30), Length::meters(0.4));
+  const auto& conditions = a.band.conditions();
+  ASSERT_EQ(conditions.size(), 2U);
+  EXPECT_EQ(conditions[0].sense, BandCondition::Sense::at_most);
+  EXPECT_EQ(conditions[0].percent, 5);
+  EXPECT_EQ(percent_of(conditions[0], a.band.basis()), PercentOf::mass);
+  EXPECT_EQ(percent_of(conditions[1], a.band.basis()), PercentOf::count);
+  EXPECT_EQ(conditions[1].percent, 70);
+}
+
 /// The good file with one part of its text put in place of another.
 Problems problems_with(const std::string& part, const std::string& instead) {
   std::string text = good;

@@ -11,7 +11,7 @@ namespace {
 
 /// Smallest Dp the class allows over the Dp asked for; absent where the class does not say.
 std::optional<double> class_margin(const RockClass& rock_class, const RequiredSize& required) {
-  const auto available = rock_class.band.smallest_size_at(required.percent_smaller);
+  const auto available = least_size_of(rock_class, required.percent_smaller);
   if (!available) return std::nullopt;
   return *available / required.size;
 }
