@@ -29,12 +29,11 @@ void read_percents(FieldReader& reader, Window& window) {
     window.max_percent = read_percent(reader, "max_percent");
   }
   if (reader.has("percent_of")) {
-    window.percent_of =
-        reader.choice<PercentOf>("percent_of",
-                                 {{std::string(percent_of_name(PercentOf::mass)), PercentOf::mass},
-                                  {std::string(percent_of_name(PercentOf::count)),
-                                   PercentOf::count}},
-                                 std::nullopt);
+    window.percent_of = reader.choice<PercentOf>(
+        "percent_of",
+        {{std::string(percent_of_name(PercentOf::mass)), PercentOf::mass},
+         {std::string(percent_of_name(PercentOf::count)), PercentOf::count}},
+        std::nullopt);
   }
 }
 

@@ -106,8 +106,8 @@ TEST(PublishedClasses, usace_masses_follow_from_the_largest_stone) {
       const double off = inches == 36 || inches == 54 ? 2.5 : 1.1;
       const double w100 = pounds(Length::inches(inches), SizeMeaning::sphere, pcf);
       const auto limit = [&](bool largest, double percent) {
-        const auto size = largest ? entry.band.largest_size_at(percent)
-                                  : entry.band.smallest_size_at(percent);
+        const auto size =
+            largest ? entry.band.largest_size_at(percent) : entry.band.smallest_size_at(percent);
         return size ? pounds(*size, SizeMeaning::sphere, pcf) : 0;
       };
       EXPECT_NEAR(limit(true, 100), w100, off) << entry.id;
@@ -133,7 +133,8 @@ TEST(PublishedClasses, usace_least_d30_is_as_printed) {
   for (const auto& [id, feet] : printed) {
     const auto& entry = class_called(id);
     EXPECT_NEAR(least_size_of(entry, 30)->feet(), feet, 1e-12);
-    EXPECT_LT(entry.band.smallest_size_at(30)->feet(), feet);  // the band alone allows a little less
+    EXPECT_LT(entry.band.smallest_size_at(30)->feet(),
+              feet);  // the band alone allows a little less
     EXPECT_NEAR(least_size_of(entry, 50)->feet(), entry.band.smallest_size_at(50)->feet(), 1e-12);
   }
 }
@@ -149,14 +150,14 @@ TEST(PublishedClasses, fp14_sizes_agree_with_the_masses_printed_beside_them) {
     double most;
   };
   const std::vector<Row> rows{
-      {1, 100, 59, 270},      {1, 85, 28, 110},     {1, 50, 10, 42},      {1, 15, 2, 18},
-      {2, 100, 270, 750},     {2, 85, 110, 270},    {2, 50, 42, 110},     {2, 15, 18, 42},
-      {3, 100, 750, 1600},    {3, 85, 270, 560},    {3, 50, 110, 220},    {3, 15, 42, 81},
-      {4, 100, 1600, 2900},   {4, 85, 560, 990},    {4, 50, 220, 400},    {4, 15, 59, 140},
-      {5, 100, 2900, 4850},   {5, 85, 990, 1800},   {5, 50, 400, 650},    {5, 15, 110, 270},
-      {6, 100, 4850, 7400},   {6, 85, 1800, 2650},  {6, 50, 650, 990},    {6, 15, 180, 400},
-      {7, 100, 7400, 12800},  {7, 85, 2650, 4450},  {7, 50, 990, 1800},   {7, 15, 270, 650},
-      {8, 100, 12800, 23400}, {8, 85, 4450, 8450},  {8, 50, 1800, 3500},  {8, 15, 560, 1250},
+      {1, 100, 59, 270},      {1, 85, 28, 110},    {1, 50, 10, 42},     {1, 15, 2, 18},
+      {2, 100, 270, 750},     {2, 85, 110, 270},   {2, 50, 42, 110},    {2, 15, 18, 42},
+      {3, 100, 750, 1600},    {3, 85, 270, 560},   {3, 50, 110, 220},   {3, 15, 42, 81},
+      {4, 100, 1600, 2900},   {4, 85, 560, 990},   {4, 50, 220, 400},   {4, 15, 59, 140},
+      {5, 100, 2900, 4850},   {5, 85, 990, 1800},  {5, 50, 400, 650},   {5, 15, 110, 270},
+      {6, 100, 4850, 7400},   {6, 85, 1800, 2650}, {6, 50, 650, 990},   {6, 15, 180, 400},
+      {7, 100, 7400, 12800},  {7, 85, 2650, 4450}, {7, 50, 990, 1800},  {7, 15, 270, 650},
+      {8, 100, 12800, 23400}, {8, 85, 4450, 8450}, {8, 50, 1800, 3500}, {8, 15, 560, 1250},
   };
   for (const auto& row : rows) {
     const auto& entry = class_called("fp14-" + std::to_string(row.rock_class));
@@ -174,9 +175,9 @@ TEST(PublishedClasses, fp14_sizes_agree_with_the_masses_printed_beside_them) {
 // HEC-11 Table 3 (from memory) prints masses: spheres at 165 lb/ft³ within a tenth.
 TEST(PublishedClasses, aashto_sizes_agree_with_the_masses_printed_beside_them) {
   const std::vector<std::pair<const char*, std::array<double, 2>>> printed{
-      {"aashto-facing", {200, 75}},          {"aashto-light", {500, 200}},
-      {"aashto-quarter-ton", {1000, 500}},   {"aashto-half-ton", {2000, 1000}},
-      {"aashto-1-ton", {4000, 2000}},        {"aashto-2-ton", {8000, 4000}},
+      {"aashto-facing", {200, 75}},        {"aashto-light", {500, 200}},
+      {"aashto-quarter-ton", {1000, 500}}, {"aashto-half-ton", {2000, 1000}},
+      {"aashto-1-ton", {4000, 2000}},      {"aashto-2-ton", {8000, 4000}},
   };
   for (const auto& [id, masses] : printed) {
     const auto& entry = class_called(id);
@@ -234,8 +235,8 @@ TEST(PublishedClasses, armourstone_limits_stand_at_the_masses_of_its_name) {
   }
 }
 
-// British Columbia Tables 205-A and 205-B: sizes are spheres of 0.1, 1, 3 and 5 times the class mass
-// at specific gravity 2.640, rounded to 5 mm; the layer is as printed.
+// British Columbia Tables 205-A and 205-B: sizes are spheres of 0.1, 1, 3 and 5 times the class
+// mass at specific gravity 2.640, rounded to 5 mm; the layer is as printed.
 TEST(PublishedClasses, british_columbia_sizes_are_spheres_of_the_masses) {
   const std::vector<std::pair<double, double>> classes{{10, 350},  {25, 450},   {50, 550},
                                                        {100, 700}, {250, 1000}, {500, 1200}};
@@ -258,12 +259,12 @@ TEST(PublishedClasses, british_columbia_sizes_are_spheres_of_the_masses) {
   }
 }
 
-// Colorado Table 506-2 prints weights: spheres of the same size at specific gravity 2.5, within 3 %,
-// 2 in within 6 %. One print stands apart: 12 in weigh 81.7 lb, not 85.
+// Colorado Table 506-2 prints weights: spheres of the same size at specific gravity 2.5, within 3
+// %, 2 in within 6 %. One print stands apart: 12 in weigh 81.7 lb, not 85.
 TEST(PublishedClasses, letter_class_sizes_agree_with_the_weights_printed_beside_them) {
-  const std::vector<std::pair<double, double>> printed{
-      {3, 1.3}, {4, 3},    {6, 10},   {9, 35},   {15, 160},
-      {18, 275}, {21, 440}, {24, 650}, {30, 1280}, {33, 1700}, {42, 3500}};
+  const std::vector<std::pair<double, double>> printed{{3, 1.3},   {4, 3},     {6, 10},   {9, 35},
+                                                       {15, 160},  {18, 275},  {21, 440}, {24, 650},
+                                                       {30, 1280}, {33, 1700}, {42, 3500}};
   const double pcf = 2.5 * 62.4;
   for (const auto& [inches, weight] : printed) {
     EXPECT_NEAR(pounds(Length::inches(inches), SizeMeaning::sphere, pcf), weight,
