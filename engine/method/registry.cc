@@ -31,6 +31,7 @@
 #include "engine/grade_control/sloping_rock_drop.h"
 #include "engine/grade_control/weighted_creep.h"
 #include "engine/hydraulics/bed_roughness.h"
+#include "engine/hydraulics/bend_geometry_method.h"
 #include "engine/hydraulics/composite_roughness_method.h"
 #include "engine/hydraulics/critical_depth_method.h"
 #include "engine/hydraulics/gradually_varied_flow_method.h"
@@ -51,6 +52,7 @@
 #include "engine/outfall/outlet_protection_length.h"
 #include "engine/outfall/outlet_velocity.h"
 #include "engine/outfall/scs_outlet_apron.h"
+#include "engine/hydrology/flood_frequency.h"
 #include "engine/rock/stone_mass_method.h"
 #include "engine/scour/antidune_allowance.h"
 #include "engine/scour/armouring_scour.h"
@@ -77,6 +79,10 @@
 #include "engine/sizing/fhwa_revetment.h"
 #include "engine/sizing/fhwa_shear_lining.h"
 #include "engine/sizing/fhwa_stability_factor_revetment.h"
+#include "engine/sizing/bend_shear.h"
+#include "engine/sizing/bend_velocity_method.h"
+#include "engine/sizing/fhwa_shear_lining.h"
+#include "engine/sizing/freeboard.h"
 #include "engine/sizing/front_range_channel.h"
 #include "engine/sizing/guide_bank.h"
 #include "engine/sizing/isbash.h"
@@ -88,6 +94,8 @@
 #include "engine/sizing/spur_spacing.h"
 #include "engine/sizing/stilling_basin_riprap.h"
 #include "engine/sizing/tractive_force.h"
+#include "engine/sizing/length_protected_below_bend.h"
+#include "engine/sizing/superelevation.h"
 #include "engine/sizing/usace_bank_and_bed.h"
 #include "engine/sizing/usace_steep_slope.h"
 
@@ -187,6 +195,15 @@ const std::vector<const Method*>& all_methods() {
         &lateral_distribution_method(),
         &wall_shear_share_method(),
         &velocity_shear_method(),
+        &bend_geometry_method(),
+        &bend_velocity_method(),
+        &bend_shear_method(),
+        &length_protected_below_bend_method(),
+        &superelevation_method(),
+        &freeboard_method(),
+        &partial_duration_return_period_method(),
+        &risk_of_exceedance_method(),
+        &log_pearson_discharge_method(),
         &stone_mass_method(),
         &count_to_mass_method(),
         &weighed_sample_method(),

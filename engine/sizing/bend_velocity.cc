@@ -32,4 +32,22 @@ const Source& bend_velocity_source() {
   return source;
 }
 
+Dimensionless bend_ratio_below(Dimensionless ratio_in_bend, Length distance, Length top_width) {
+  const double ratio = ratio_in_bend.number();
+  const double widths_after_first = std::max(0.0, distance / top_width - 1);
+  const double lowered = ratio - 0.1 * widths_after_first;
+  return Dimensionless::number(std::max(lowered, std::min(ratio, 1.0)));
+}
+
+Length bend_effect_ends(Dimensionless ratio_in_bend, Length top_width) {
+  const double above_one = std::max(0.0, ratio_in_bend.number() - 1);
+  return above_one > 0 ? top_width * (1 + above_one / 0.1) : Length();
+}
+
+const Source& bend_decay_source() {
+  static const Source source{"WES Streambank Handbook (1997)", "App. A sec. A.3",
+                             SourceStanding::published};
+  return source;
+}
+
 }  // namespace proofstone

@@ -25,4 +25,14 @@ std::string bend_velocity_formula(ChannelForm form);
 
 const Source& bend_velocity_source();
 
+/// The ratio at a distance below the downstream tangent point of the bend: unchanged for one width,
+/// then 0.1 less for each further width, down to 1 (WES Streambank Handbook App. A sec. A.3). A
+/// ratio below 1 stays as it is; a distance below zero lies in the bend.
+Dimensionless bend_ratio_below(Dimensionless ratio_in_bend, Length distance, Length top_width);
+
+/// The distance below the bend at which the ratio has come down to 1.
+Length bend_effect_ends(Dimensionless ratio_in_bend, Length top_width);
+
+const Source& bend_decay_source();
+
 }  // namespace proofstone

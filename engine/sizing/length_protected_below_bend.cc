@@ -1,0 +1,75 @@
+#include "engine/sizing/length_protected_below_bend.h"
+
+#include <cmath>
+
+#include "engine/method/typed_method.h"
+
+namespace proofstone {
+
+namespace {
+
+enum class Factor { hec22, hec15 };
+
+struct Inputs {
+  Factor factor = Factor::hec22;
+  Length hydraulic_radius;
+  Dimensionless roughness;
+};
+
+struct Result {
+  Length length;
+};
+
+double factor_of(Factor factor) { return factor == Factor::hec22 ? 0.604 : 0.60; }
+
+Length reach(const Inputs& in) {
+  return Length::feet(factor_of(in.factor) * std::pow(in.hydraulic_radius.feet(), 7.0 / 6.0) /
+                      in.roughness.number());
+}
+
+Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+  const Result result{reach(inputs)};
+  const bool hec22 = inputs.factor == Factor::hec22;
+  steps.given("R", "hydraulic radius", measure(inputs.hydraulic_radius));
+  steps.given("n_b", "Manning's n in the bend", measure(inputs.roughness));
+  steps.computed(
+      "L_p", "length to protect below the bend",
+      hec22 ? "0.604·R^(7/6)/n_b, ft" : "0.60·R^(7/6)/n_b, ft", measure(result.length),
+      hec22 ? "FHWA HEC-22 eq. 5-16" : "FHWA HEC-15 3rd ed. (2005) (from memory; confirm)");
+  return result;
+}
+
+TypedMethod<Inputs, Result> build() {
+  MethodDescription about;
+  about.id = "length-protected-below-bend";
+  about.title = "Length to protect below a bend";
+  about.purpose = "How far downstream of its end a bend raises the shear on the lining.";
+  about.group = MethodGroup::water;
+  about.sources = {{"FHWA HEC-22", "eq. 5-16", SourceStanding::published},
+                   {"FHWA HEC-15 3rd ed. (2005)", "ch. 3", SourceStanding::memory}};
+  about.cautions = {
+      "Made for roadside channels; on rivers compare the decay of the bank velocity."};
+  TypedMethod<Inputs, Result> method(about, &compute);
+  method.choice({"factor", "", "whose factor"}, &Inputs::factor,
+                {{Factor::hec22, "hec-22", "0.604 in feet, 0.736 in metres"},
+                 {Factor::hec15, "hec-15", "0.60 in feet, rounded"}});
+  method.required({"hydraulic_radius", "R", "hydraulic radius"}, &Inputs::hydraulic_radius,
+                  unit::foot, AllowedRange::positive_to(500));
+  method.required({"roughness", "n_b", "Manning's n in the bend"}, &Inputs::roughness, unit::number,
+                  AllowedRange::between(0.005, 0.5));
+  method.output({"length", "L_p", "length to protect below the bend"}, &Result::length, unit::foot);
+  return method;
+}
+
+}  // namespace
+
+Length length_protected_below_bend(Length hydraulic_radius, Dimensionless roughness_in_bend) {
+  return reach({Factor::hec22, hydraulic_radius, roughness_in_bend});
+}
+
+const Method& length_protected_below_bend_method() {
+  static const TypedMethod<Inputs, Result> method = build();
+  return method;
+}
+
+}  // namespace proofstone
