@@ -64,7 +64,7 @@ Expected<Site> site_of(FieldReader& request, Problems& problems) {
   }
   auto whole = with_files(std::move(parsed), files);
   if (!whole) return whole.problems();
-  return site_from(*whole);
+  return site_from(std::move(*whole));
 }
 
 template <class Picture>

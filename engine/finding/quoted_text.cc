@@ -1,5 +1,7 @@
 #include "engine/finding/quoted_text.h"
 
+#include <algorithm>
+
 namespace proofstone {
 namespace {
 
@@ -28,12 +30,16 @@ std::size_t utf8_character_length(std::string_view text) {
 }
 
 bool is_utf8(std::string_view text) {
-  while (!text.empty()) {
+  while (true) {
+    // Most texts are plain ASCII to the end.
+    const auto other = std::find_if(text.begin(), text.end(),
+                                    [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
+    text.remove_prefix(static_cast<std::size_t>(other - text.begin()));
+    if (text.empty()) return true;
     const std::size_t length = utf8_character_length(text);
     if (length == 0) return false;
     text.remove_prefix(length);
   }
-  return true;
 }
 
 std::string in_quotes(std::string_view text) {

@@ -38,9 +38,16 @@ TEST(StrictJson, SaysWhereItBreaks) {
   EXPECT_NE(parsed.problems().front().where.find("line 3"), std::string::npos);
 }
 
+TEST(StrictJson, SaysWhereAFieldStandsTwice) {
+  const auto parsed = parse_strict_json(R"({"a/b": [{}, {"c": {"d": 1, "e": 2, "d": 3}}]})");
+  ASSERT_FALSE(parsed);
+  EXPECT_EQ(parsed.problems().front().where, "/a~1b/1/c");
+}
+
 TEST(StrictJson, RefusesHostileDepthAndSize) {
   EXPECT_EQ(code_of(std::string(100000, '[')), "too-deep");
   EXPECT_EQ(code_of(std::string(60, '[') + std::string(60, ']')), "good");
+  EXPECT_EQ(code_of(std::string(65, '[') + std::string(65, ']')), "too-deep");
   // Brackets inside a text are no nesting.
   EXPECT_EQ(code_of("\"" + std::string(500, '[') + "\""), "good");
   EXPECT_EQ(code_of(std::string((64u << 20) + 1, ' ')), "too-large");

@@ -65,71 +65,82 @@ std::string_view take_digits(std::string_view& text) {
   return digits;
 }
 
-/// Strict grammar: sign, digits with at most one point, exponent. The conversion sees digits and an
-/// exponent but no point, so it depends on no locale; it rounds correctly on every C library in
-/// use.
-/// The double nearest to digits·10^exponent, digits perhaps with a minus before them. Up to 15
-/// digits and powers of ten up to 22 are doubles without error, so that one product or quotient
-/// rounds once, as strtod does (Clinger, How to read floating point numbers accurately, 1990).
-double decimal_value(std::string digits, long exponent) {
-  constexpr std::size_t exact_digits = 15;
-  constexpr long exact_power = 22;
-  const bool negative = digits.front() == '-';
-  if (digits.size() - (negative ? 1 : 0) <= exact_digits && std::labs(exponent) <= exact_power) {
-    double whole = 0;
-    for (std::size_t i = negative ? 1 : 0; i < digits.size(); ++i) {
-      whole = whole * 10 + (digits[i] - '0');
-    }
-    double power = 1;
-    for (long i = 0; i < std::labs(exponent); ++i) power *= 10;
-    const double value = exponent < 0 ? whole / power : whole * power;
-    return negative ? -value : value;
+/// A decimal number as it is written: digits before and after its point, sign and power of ten.
+struct WrittenNumber {
+  bool negative = false;
+  std::string_view whole;
+  std::string_view fraction;
+  long power = 0;  ///< of the exponent as written
+
+  bool is_zero() const {
+    const auto zero = [](char c) { return c == '0'; };
+    return std::all_of(whole.begin(), whole.end(), zero) &&
+           std::all_of(fraction.begin(), fraction.end(), zero);
   }
-  digits += fmt::format("e{}", exponent);
-  return std::strtod(digits.c_str(), nullptr);
+};
+
+/// The double nearest to what is written. Up to 15 digits and powers of ten up to 22 are doubles
+/// without error, so that one product or quotient rounds once, as strtod does (Clinger, How to read
+/// floating point numbers accurately, 1990). Otherwise strtod sees digits and an exponent but no
+/// point, so that it depends on no locale; it rounds correctly on every C library in use.
+double value_of(const WrittenNumber& number) {
+  constexpr std::size_t exact_digits = 15;
+  constexpr double powers_of_ten[] = {1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                      1e8,  1e9,  1e10, 1e11, 1e12, 1e13, 1e14, 1e15,
+                                      1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
+  const long exponent = number.power - static_cast<long>(number.fraction.size());
+  const auto size = static_cast<std::size_t>(std::labs(exponent));
+  if (number.whole.size() + number.fraction.size() <= exact_digits &&
+      size < std::size(powers_of_ten)) {
+    double digits = 0;
+    for (const char digit : number.whole) digits = digits * 10 + (digit - '0');
+    for (const char digit : number.fraction) digits = digits * 10 + (digit - '0');
+    const double value = exponent < 0 ? digits / powers_of_ten[size] : digits * powers_of_ten[size];
+    return number.negative ? -value : value;
+  }
+  const auto text =
+      fmt::format("{}{}{}e{}", number.negative ? "-" : "", number.whole, number.fraction, exponent);
+  return std::strtod(text.c_str(), nullptr);
 }
 
+/// Takes an exponent such as "e-3" off the text, where there is one.
+long take_power(std::string_view& text) {
+  if (text.empty() || (text.front() != 'e' && text.front() != 'E')) return 0;
+  auto after = text.substr(1);
+  const bool negative = starts_with(after, "-");
+  if (negative || starts_with(after, "+")) after.remove_prefix(1);
+  const auto digits = take_digits(after);
+  if (digits.empty()) return 0;
+  text = after;
+  long power = 0;
+  // Beyond ±9999 every double is zero or infinite, whatever the 100 characters before it say.
+  for (const char digit : digits) power = std::min(power * 10 + (digit - '0'), 9999L);
+  return negative ? -power : power;
+}
+
+/// Strict grammar: sign, digits with at most one point, exponent.
 std::optional<LeadingNumber> leading_number(std::string_view text) {
-  std::string digits;
+  WrittenNumber written;
   for (const std::string_view minus : {"-", "−"}) {
     if (starts_with(text, minus)) {
       text.remove_prefix(minus.size());
-      digits = "-";
+      written.negative = true;
       break;
     }
   }
-  if (digits.empty() && starts_with(text, "+")) text.remove_prefix(1);
+  if (!written.negative && starts_with(text, "+")) text.remove_prefix(1);
 
-  const auto whole = take_digits(text);
-  std::string_view fraction;
+  written.whole = take_digits(text);
   if (starts_with(text, ".")) {
     text.remove_prefix(1);
-    fraction = take_digits(text);
+    written.fraction = take_digits(text);
   }
-  if (whole.empty() && fraction.empty()) return std::nullopt;
-  digits += whole;
-  digits += fraction;
-
-  long exponent = 0;
-  if (starts_with(text, "e") || starts_with(text, "E")) {
-    auto after = text.substr(1);
-    const bool negative = starts_with(after, "-");
-    if (negative || starts_with(after, "+")) after.remove_prefix(1);
-    const auto exponent_digits = take_digits(after);
-    if (!exponent_digits.empty()) {
-      // Beyond ±9999 every double is zero or infinite, whatever the 100 characters before it say.
-      for (const char digit : exponent_digits) {
-        exponent = std::min(exponent * 10 + (digit - '0'), 9999L);
-      }
-      if (negative) exponent = -exponent;
-      text = after;
-    }
-  }
-  const bool written_as_zero = digits.find_first_of("123456789") == std::string::npos;
+  if (written.whole.empty() && written.fraction.empty()) return std::nullopt;
+  written.power = take_power(text);
 
   LeadingNumber number;
-  number.value = decimal_value(std::move(digits), exponent - static_cast<long>(fraction.size()));
-  number.lost_in_rounding = !written_as_zero && std::abs(number.value) <= 0;
+  number.value = value_of(written);
+  number.lost_in_rounding = std::abs(number.value) <= 0 && !written.is_zero();
   number.rest = text;
   return number;
 }
@@ -418,9 +429,9 @@ Expected<Measure> parse_measure(std::string_view text, QuantityKind kind) {
     if (may_stand_without_unit(kind)) return Measure{number->value, kind};
     return reading.problem("missing-unit", in_quotes(reading.text) + " has no unit.");
   }
-  const auto& spellings = unit_spellings();
+  const auto& spellings = unit_spellings(kind);
   const auto entry = std::find_if(spellings.begin(), spellings.end(), [&](const auto& candidate) {
-    return candidate.unit.kind == kind && candidate.spelling == unit_text;
+    return candidate.spelling == unit_text;
   });
   if (entry == spellings.end()) {
     if (!is_spelling(unit_text)) return unreadable_unit(reading, unit_text);
@@ -459,8 +470,8 @@ std::string exact_text(Measure measure, const Unit& unit) {
   }
   if (!shortest.empty()) return with_unit(std::move(shortest), unit.symbol);
   // Some doubles are no multiple of the factor; the SI unit, whose factor is one, always serves.
-  for (const auto& entry : unit_spellings()) {
-    if (entry.unit.kind == measure.kind && entry.unit.si_factor == 1) {
+  for (const auto& entry : unit_spellings(measure.kind)) {
+    if (entry.unit.si_factor == 1) {
       return with_unit(fmt::format("{}", measure.si), entry.unit.symbol);
     }
   }

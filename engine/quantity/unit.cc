@@ -162,6 +162,18 @@ const std::vector<UnitSpelling>& unit_spellings() {
   return spellings;
 }
 
+const std::vector<UnitSpelling>& unit_spellings(QuantityKind kind) {
+  static const auto by_kind = [] {
+    std::vector<std::vector<UnitSpelling>> spellings(
+        static_cast<std::size_t>(QuantityKind::dimensionless) + 1);
+    for (const auto& entry : unit_spellings()) {
+      spellings[static_cast<std::size_t>(entry.unit.kind)].push_back(entry);
+    }
+    return spellings;
+  }();
+  return by_kind[static_cast<std::size_t>(kind)];
+}
+
 std::string allowed_units(QuantityKind kind) {
   std::string units;
   const auto add = [&](std::string_view symbol) {
@@ -169,9 +181,8 @@ std::string allowed_units(QuantityKind kind) {
     units += symbol;
   };
   if (kind == QuantityKind::slope || kind == QuantityKind::dimensionless) add("no unit");
-  for (const auto& [spelling, unit] : unit_spellings()) {
-    const bool main_spelling = spelling == unit.symbol || unit.symbol.empty();
-    if (unit.kind == kind && main_spelling) add(spelling);
+  for (const auto& [spelling, unit] : unit_spellings(kind)) {
+    if (spelling == unit.symbol || unit.symbol.empty()) add(spelling);
   }
   if (kind == QuantityKind::slope || kind == QuantityKind::angle) add("1V:2.5H");
   return units;

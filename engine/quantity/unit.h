@@ -140,6 +140,9 @@ struct UnitSpelling {
 };
 const std::vector<UnitSpelling>& unit_spellings();
 
+/// The spellings of the units of one kind, in the same order.
+const std::vector<UnitSpelling>& unit_spellings(QuantityKind kind);
+
 /// The units a kind is written in, comma separated, for messages: "m, mm, ft, in".
 std::string allowed_units(QuantityKind kind);
 

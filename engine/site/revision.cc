@@ -23,7 +23,8 @@ bool is_utc_time(const std::string& text) {
          two(14) <= 59 && two(17) <= 60;
 }
 
-Change read_change(const nlohmann::json& json, const std::string& pointer, Problems& problems) {
+/// Takes the value out of `json`, which may be long.
+Change read_change(nlohmann::json& json, const std::string& pointer, Problems& problems) {
   FieldReader reader(json, pointer, problems);
   Change change;
   if (reader.has("remove")) {
@@ -31,7 +32,7 @@ Change read_change(const nlohmann::json& json, const std::string& pointer, Probl
     change.pointer = reader.required_text("remove");
   } else {
     change.pointer = reader.required_text("set");
-    if (const auto* value = reader.required("to")) change.value = *value;
+    if (reader.required("to") != nullptr) change.value = std::move(json["to"]);
   }
   const std::string field = change.action == Change::Action::set ? "set" : "remove";
   if (!change.pointer.empty() && (change.pointer[0] != '/' || change.pointer.size() < 2)) {
@@ -42,7 +43,7 @@ Change read_change(const nlohmann::json& json, const std::string& pointer, Probl
   return change;
 }
 
-Revision read_revision(const nlohmann::json& json, const std::string& pointer, Problems& problems) {
+Revision read_revision(nlohmann::json& json, const std::string& pointer, Problems& problems) {
   FieldReader reader(json, pointer, problems);
   Revision revision;
   revision.id = reader.required_text("id");
@@ -63,10 +64,11 @@ Revision read_revision(const nlohmann::json& json, const std::string& pointer, P
   revision.author = reader.required_text("author");
   revision.note = reader.optional_text("note");
   if (reader.required("changes")) {
-    if (const auto* changes = reader.optional_list("changes")) {
-      for (std::size_t i = 0; i < changes->size(); ++i) {
+    if (reader.optional_list("changes") != nullptr) {
+      auto& changes = json["changes"];
+      for (std::size_t i = 0; i < changes.size(); ++i) {
         revision.changes.push_back(
-            read_change((*changes)[i], fmt::format("{}/changes/{}", pointer, i), problems));
+            read_change(changes[i], fmt::format("{}/changes/{}", pointer, i), problems));
       }
     }
   }
@@ -122,7 +124,7 @@ void play(Change& change, nlohmann::json& state, const std::string& where, Probl
 
 }  // namespace
 
-Expected<std::vector<Revision>> read_revisions(const nlohmann::json& document) {
+Expected<std::vector<Revision>> read_revisions(nlohmann::json document) {
   Problems problems;
   FieldReader reader(document, "", problems);
   std::vector<Revision> revisions;
@@ -137,11 +139,12 @@ Expected<std::vector<Revision>> read_revisions(const nlohmann::json& document) {
                     fmt::format("{}", known_format));
     }
     if (reader.required("revisions") != nullptr) {
-      if (const auto* list = reader.optional_list("revisions")) {
-        for (std::size_t i = 0; i < list->size(); ++i) {
-          revisions.push_back(read_revision((*list)[i], fmt::format("/revisions/{}", i), problems));
+      if (reader.optional_list("revisions") != nullptr) {
+        auto& list = document["revisions"];
+        for (std::size_t i = 0; i < list.size(); ++i) {
+          revisions.push_back(read_revision(list[i], fmt::format("/revisions/{}", i), problems));
         }
-        if (list->empty()) {
+        if (list.empty()) {
           reader.report("empty", "The document has no revision.", "revisions",
                         "at least one revision");
         }

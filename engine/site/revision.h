@@ -29,7 +29,7 @@ struct Revision {
 
 /// Reads the envelope of a site document: `proofstone`, `format` and `revisions`. Problems are
 /// located by JSON pointer in the document.
-Expected<std::vector<Revision>> read_revisions(const nlohmann::json& document);
+Expected<std::vector<Revision>> read_revisions(nlohmann::json document);
 
 /// Plays the revisions in order onto an empty state. Problems: a pointer whose parent does not
 /// exist, something removed that is not there, a revision after one that does not stand before it,

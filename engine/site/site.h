@@ -150,6 +150,6 @@ struct Site {
 Expected<Site> read_site(std::string_view json_text);
 
 /// As read_site, from a document that is parsed already.
-Expected<Site> site_from(const nlohmann::json& document);
+Expected<Site> site_from(nlohmann::json document);
 
 }  // namespace proofstone

@@ -83,13 +83,13 @@ Problems check_references(const Site& site) {
 }  // namespace
 
 Expected<Site> read_site(std::string_view json_text) {
-  const auto document = parse_strict_json(json_text);
+  auto document = parse_strict_json(json_text);
   if (!document) return document.problems();
-  return site_from(*document);
+  return site_from(std::move(*document));
 }
 
-Expected<Site> site_from(const nlohmann::json& document) {
-  auto revisions = read_revisions(document);
+Expected<Site> site_from(nlohmann::json document) {
+  auto revisions = read_revisions(std::move(document));
   if (!revisions) return revisions.problems();
   const auto last_revision = revisions->back().id;
   const auto state = fold(std::move(*revisions));
