@@ -40,8 +40,8 @@ Expected<AntiduneResult> antidune_allowance(const AntiduneInputs& inputs, Steps&
   result.trough = std::min(Length::feet(0.0137 * V * V), inputs.depth / 2);
   steps.given("V", "mean velocity", measure(inputs.velocity));
   steps.given("d", "depth of flow", measure(inputs.depth));
-  steps.computed("z_bf", "trough of antidunes below the mean bed",
-                 "min(0.0137·V², d/2) (ft, ft/s)", measure(result.trough), page);
+  steps.computed("z_bf", "trough of antidunes below the mean bed", "min(0.0137·V², d/2) (ft, ft/s)",
+                 measure(result.trough), page);
   return result;
 }
 

@@ -49,8 +49,8 @@ Expected<ArmouringResult> armouring_scour(const ArmouringInputs& inputs, Steps& 
   result.degradation = (1 / share - 1) * result.armour_layer;
   steps.given_rock("Dc", "smallest grain that stays", inputs.armour_grain);
   steps.given("ΔP", "share of the bed that is coarser", measure(inputs.coarse_share));
-  steps.computed("ya", "thickness of the armour", "min(3·Dc, 0.5 ft)",
-                 measure(result.armour_layer), page);
+  steps.computed("ya", "thickness of the armour", "min(3·Dc, 0.5 ft)", measure(result.armour_layer),
+                 page);
   steps.computed("zd", "lowering of the bed", "ya·(1/ΔP − 1)", measure(result.degradation), page);
   return result;
 }

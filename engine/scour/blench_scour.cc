@@ -59,8 +59,9 @@ Expected<RegimeScourResult> blench_scour(const BlenchScourInputs& inputs, Steps&
     steps.computed("d", "regime depth", "0.530/0.6·q^⅔·D50^−0.1092, D50 in mm",
                    measure(Length::feet(d)), fit_page);
   } else {
-    return Problem{"missing-input", "Neither the bed's grain size nor its zero bed factor is known.",
-                   "", "/bed_grain", "a length, or zero_bed_factor"};
+    return Problem{"missing-input",
+                   "Neither the bed's grain size nor its zero bed factor is known.", "",
+                   "/bed_grain", "a length, or zero_bed_factor"};
   }
   return scour_from_regime(Length::feet(d), inputs, factors, steps);
 }

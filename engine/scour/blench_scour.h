@@ -10,8 +10,8 @@ namespace proofstone {
 /// [memory]
 struct BlenchScourInputs : RegimeScourInputs {
   UnitDischarge unit_discharge;
-  std::optional<Length> bed_grain;              ///< D50 of the bed; for the fit
-  std::optional<Dimensionless> zero_bed_factor; ///< from the chart, in ft/s²
+  std::optional<Length> bed_grain;               ///< D50 of the bed; for the fit
+  std::optional<Dimensionless> zero_bed_factor;  ///< from the chart, in ft/s²
 };
 
 Expected<RegimeScourResult> blench_scour(const BlenchScourInputs& inputs, Steps& steps);

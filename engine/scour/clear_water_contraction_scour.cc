@@ -27,8 +27,8 @@ TypedMethod<Inputs, Result> build() {
   about.purpose =
       "Scour where works or a bridge narrow a channel whose flow does not move the bed upstream.";
   about.group = MethodGroup::scour;
-  about.sources = {{"FHWA HEC-18, Evaluating Scour at Bridges (2012)",
-                    "eqs. 6.1 and 6.4, Laursen", SourceStanding::memory}};
+  about.sources = {{"FHWA HEC-18, Evaluating Scour at Bridges (2012)", "eqs. 6.1 and 6.4, Laursen",
+                    SourceStanding::memory}};
   about.cautions = {"The bed is taken as one grain size all the way down: look at the borings."};
   TypedMethod<Inputs, Result> method(about, &clear_water_contraction_scour);
   method.required({"contracted_discharge", "Q", "discharge through the contraction"},
@@ -42,9 +42,9 @@ TypedMethod<Inputs, Result> build() {
                   unit::meter, AllowedRange::positive_to(2), LengthUse::rock);
   method.optional({"approach_depth", "y1", "depth upstream"}, &Inputs::approach_depth, unit::meter,
                   AllowedRange::positive_to(100), "the critical velocity is not computed");
-  method.optional({"approach_velocity", "V1", "mean velocity upstream"},
-                  &Inputs::approach_velocity, unit::meter_per_second,
-                  AllowedRange::positive_to(20), "not compared with the critical velocity");
+  method.optional({"approach_velocity", "V1", "mean velocity upstream"}, &Inputs::approach_velocity,
+                  unit::meter_per_second, AllowedRange::positive_to(20),
+                  "not compared with the critical velocity");
   method.output({"critical_velocity", "Vc", "velocity at which the bed upstream begins to move"},
                 &Result::critical_velocity, unit::foot_per_second);
   method.output({"depth", "y2", "mean depth in the contraction after scour"}, &Result::depth,

@@ -24,10 +24,10 @@ TypedMethod<Inputs, Result> build() {
       "The velocity at which the grains of a bed begin to move, and the depth to which water must "
       "scour before it is slow enough to leave them; for beds of sand, gravel and cobble.";
   about.group = MethodGroup::scour;
-  about.sources = {{"FHWA HEC-18, Evaluating Scour at Bridges (2012)", "eq. 6.1",
-                    SourceStanding::memory},
-                   {"USBR, Pemberton and Lara, Computing Degradation and Local Scour (1984)",
-                    "competent velocity", SourceStanding::memory}};
+  about.sources = {
+      {"FHWA HEC-18, Evaluating Scour at Bridges (2012)", "eq. 6.1", SourceStanding::memory},
+      {"USBR, Pemberton and Lara, Computing Degradation and Local Scour (1984)",
+       "competent velocity", SourceStanding::memory}};
   about.cautions = {"The critical velocity is a mean one; turbulence moves grains below it.",
                     "Cohesive beds need the other table: see cohesive-competent-velocity."};
   TypedMethod<Inputs, Result> method(about, &competent_velocity);

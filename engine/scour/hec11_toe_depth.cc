@@ -23,8 +23,8 @@ TypedMethod<Inputs, Result> build() {
   about.purpose =
       "First estimate of scour at the toe of a bank revetment from the bed's grain size alone.";
   about.group = MethodGroup::scour;
-  about.sources = {{"FHWA HEC-11, Design of Riprap Revetment (1989)", "eqs. 4 and 5",
-                    SourceStanding::memory}};
+  about.sources = {
+      {"FHWA HEC-11, Design of Riprap Revetment (1989)", "eqs. 4 and 5", SourceStanding::memory}};
   about.cautions = {
       "It knows neither discharge nor bend: use it beside, not in place of, a scour analysis.",
       "Counted from the lowest point of the bed, not from the toe of the bank."};

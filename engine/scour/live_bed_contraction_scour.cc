@@ -35,8 +35,8 @@ TypedMethod<Inputs, Result> build() {
   about.purpose =
       "Scour where works or a bridge narrow a channel whose flow already moves the bed upstream.";
   about.group = MethodGroup::scour;
-  about.sources = {{"FHWA HEC-18, Evaluating Scour at Bridges (2012)",
-                    "eqs. 6.1 and 6.2, Laursen", SourceStanding::memory}};
+  about.sources = {{"FHWA HEC-18, Evaluating Scour at Bridges (2012)", "eqs. 6.1 and 6.2, Laursen",
+                    SourceStanding::memory}};
   about.cautions = {
       "The discharges are those of the channels that move bed material, without the flood plains.",
       "Where the bed is coarse, an armour may hold it: compare with the clear-water equation; the "
@@ -62,8 +62,8 @@ TypedMethod<Inputs, Result> build() {
                   &Inputs::fall_velocity, unit::foot_per_second, AllowedRange::positive_to(20));
   method.required({"energy_slope", "S1", "slope of the energy line upstream"},
                   &Inputs::energy_slope, unit::rise_per_run, AllowedRange::positive_to(1));
-  method.optional({"approach_velocity", "V1", "mean velocity upstream"},
-                  &Inputs::approach_velocity, unit::foot_per_second, AllowedRange::positive_to(60),
+  method.optional({"approach_velocity", "V1", "mean velocity upstream"}, &Inputs::approach_velocity,
+                  unit::foot_per_second, AllowedRange::positive_to(60),
                   "not compared with the critical velocity");
   method.output({"shear_ratio", "V*/ω", "shear velocity over fall velocity"}, &Result::shear_ratio,
                 unit::number);
@@ -104,8 +104,8 @@ Expected<LiveBedContractionResult> live_bed_contraction_scour(
   steps.given("ω", "fall velocity of the median grain", measure(inputs.fall_velocity));
   steps.computed("V*", "shear velocity upstream", "√(g·y1·S1)",
                  measure(Velocity::feet_per_second(V_star)), page);
-  steps.computed("k1", "exponent of the width",
-                 "0.59 where V*/ω < 0.5, 0.64 up to 2, 0.69 above", measure(result.exponent), page);
+  steps.computed("k1", "exponent of the width", "0.59 where V*/ω < 0.5, 0.64 up to 2, 0.69 above",
+                 measure(result.exponent), page);
   steps.computed("Q2/Q1", "ratio of the discharges", "", measure(discharges));
   steps.computed("W1/W2", "ratio of the bottom widths", "", measure(widths));
   steps.computed("Vc", "critical velocity upstream", "11.17·y1^⅙·D50^⅓ (ft, ft/s)",

@@ -46,11 +46,11 @@ TypedMethod<Inputs, Result> build() {
   about.purpose =
       "Greatest depth at the outer toe of a stabilised bend, from its radius, width and depth.";
   about.group = MethodGroup::scour;
-  about.sources = {{"Maynord, Toe-scour estimation in stabilized bendways (1996)",
-                    "Journal of Hydraulic Engineering 122(8):460, limits",
-                    SourceStanding::published},
-                   {"Maynord, Toe-scour estimation in stabilized bendways (1996)",
-                    "coefficients and safety factors", SourceStanding::memory}};
+  about.sources = {
+      {"Maynord, Toe-scour estimation in stabilized bendways (1996)",
+       "Journal of Hydraulic Engineering 122(8):460, limits", SourceStanding::published},
+      {"Maynord, Toe-scour estimation in stabilized bendways (1996)",
+       "coefficients and safety factors", SourceStanding::memory}};
   about.cautions = {"The depth is from the water surface: it holds the existing depth.",
                     "A fit of observed bends: at a safety factor of 1, one bend in four scoured "
                     "deeper."};
@@ -67,10 +67,9 @@ TypedMethod<Inputs, Result> build() {
     const double aspect = in.width / in.crossing_depth;
     return aspect >= least_aspect && aspect <= most_aspect;
   });
-  method.limit({"Overbank depth below 20 % of the channel depth", limits_page},
-               [](const Inputs& in) {
-                 return !in.overbank_ratio || in.overbank_ratio->number() < 0.2;
-               });
+  method.limit(
+      {"Overbank depth below 20 % of the channel depth", limits_page},
+      [](const Inputs& in) { return !in.overbank_ratio || in.overbank_ratio->number() < 0.2; });
   return method;
 }
 
@@ -89,16 +88,17 @@ Expected<MaynordBendResult> maynord_bend_scour(const MaynordBendInputs& inputs, 
   const Length bed = inputs.existing_depth.value_or(inputs.crossing_depth);
   result.scour = std::max(Length::feet(0), result.bend_depth - bed);
   steps.computed("Rc/W", "radius over width, at least 1.5", "max(1.5, Rc/W)", measure(r_w), page);
-  steps.computed("W/Dmnc", "width over mean depth of the crossing, at least 20",
-                 "max(20, W/Dmnc)", measure(w_d), page);
+  steps.computed("W/Dmnc", "width over mean depth of the crossing, at least 20", "max(20, W/Dmnc)",
+                 measure(w_d), page);
   steps.given("SF", "safety factor", measure(inputs.safety_factor));
   steps.computed("Dmb/Dmnc", "greatest depth over mean depth, at least 1",
                  "SF·[1.8 − 0.051·(Rc/W) + 0.0084·(W/Dmnc)]", measure(bounded), page);
   steps.given("Dmnc", "mean depth of the crossing", measure(inputs.crossing_depth));
-  steps.computed("Dmb", "greatest depth in the bend", "(Dmb/Dmnc)·Dmnc",
-                 measure(result.bend_depth), page);
-  steps.given("d_e", inputs.existing_depth ? "greatest depth as it stands"
-                                           : "existing depth: that of the crossing",
+  steps.computed("Dmb", "greatest depth in the bend", "(Dmb/Dmnc)·Dmnc", measure(result.bend_depth),
+                 page);
+  steps.given("d_e",
+              inputs.existing_depth ? "greatest depth as it stands"
+                                    : "existing depth: that of the crossing",
               measure(bed));
   steps.computed("d_s", "bend scour below the bed", "max(0, Dmb − d_e)", measure(result.scour));
   return result;

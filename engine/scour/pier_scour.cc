@@ -18,23 +18,23 @@ constexpr double g = standard_gravity.feet_per_second_squared();
 const char* const page = "FHWA HEC-18 (2012) eq. 7.1 (from memory; confirm)";
 const char* const wide_page = "FHWA HEC-18 (2012), wide piers (from memory; confirm)";
 
-double nose_factor(PierNose nose, Angle attack) {
+double nose_factor(PierShape nose, Angle attack) {
   if (attack > Angle::degrees(5)) return 1.0;
   switch (nose) {
-    case PierNose::square:
+    case PierShape::square:
       return 1.1;
-    case PierNose::sharp:
+    case PierShape::sharp:
       return 0.9;
-    case PierNose::round:
-    case PierNose::circular_cylinder:
-    case PierNose::group_of_cylinders:
+    case PierShape::round:
+    case PierShape::circular_cylinder:
+    case PierShape::group_of_cylinders:
       break;
   }
   return 1.0;
 }
 
 double attack_factor(const Inputs& in) {
-  if (in.nose == PierNose::circular_cylinder) return 1.0;
+  if (in.nose == PierShape::circular_cylinder) return 1.0;
   const double slenderness = std::min(12.0, in.pier_length / in.pier_width);
   const double theta = in.attack_angle.radians();
   return std::pow(std::cos(theta) + slenderness * std::sin(theta), 0.65);
@@ -67,8 +67,8 @@ double wide_pier_factor(const Inputs& in, double Fr) {
 
 /// Most scour in pier widths, where the source has a rule of thumb for it.
 std::optional<double> widths_at_most(const Inputs& in, double Fr) {
-  const bool round = in.nose == PierNose::round || in.nose == PierNose::circular_cylinder;
-  const bool in_line = in.nose == PierNose::circular_cylinder || !(in.attack_angle.radians() > 0);
+  const bool round = in.nose == PierShape::round || in.nose == PierShape::circular_cylinder;
+  const bool in_line = in.nose == PierShape::circular_cylinder || !(in.attack_angle.radians() > 0);
   if (!round || !in_line) return std::nullopt;
   return Fr <= 0.8 ? 2.4 : 3.0;
 }
@@ -83,11 +83,11 @@ void describe_inputs(TypedMethod<Inputs, Result>& method) {
   method.required({"pier_length", "L", "length of the pier"}, &Inputs::pier_length, unit::foot,
                   AllowedRange::positive_to(1000));
   method.choice({"nose", "K1", "shape of the nose"}, &Inputs::nose,
-                {ChoiceOption<PierNose>{PierNose::square, "square", "square: 1.1"},
-                 {PierNose::round, "round", "round: 1.0"},
-                 {PierNose::circular_cylinder, "circular-cylinder", "circular cylinder: 1.0"},
-                 {PierNose::group_of_cylinders, "group-of-cylinders", "group of cylinders: 1.0"},
-                 {PierNose::sharp, "sharp", "sharp: 0.9"}});
+                {ChoiceOption<PierShape>{PierShape::square, "square", "square: 1.1"},
+                 {PierShape::round, "round", "round: 1.0"},
+                 {PierShape::circular_cylinder, "circular-cylinder", "circular cylinder: 1.0"},
+                 {PierShape::group_of_cylinders, "group-of-cylinders", "group of cylinders: 1.0"},
+                 {PierShape::sharp, "sharp", "sharp: 0.9"}});
   method.defaulted({"attack_angle", "θ", "angle between the flow and the pier"},
                    &Inputs::attack_angle, unit::degree, AllowedRange::between(0, 90));
   method.choice({"bed", "K3", "condition of the bed"}, &Inputs::bed,
@@ -124,9 +124,10 @@ TypedMethod<Inputs, Result> build() {
   method.output({"froude_number", "Fr1", "Froude number upstream"}, &Result::froude_number,
                 unit::number);
   method.output({"scour", "ys", "pier scour"}, &Result::scour, unit::foot);
-  method.output({"rule_of_thumb", "ys_max",
-                 "most scour by a rule of thumb for round noses in line with the flow; 0 otherwise"},
-                &Result::rule_of_thumb, unit::foot);
+  method.output(
+      {"rule_of_thumb", "ys_max",
+       "most scour by a rule of thumb for round noses in line with the flow; 0 otherwise"},
+      &Result::rule_of_thumb, unit::foot);
   return method;
 }
 
@@ -135,7 +136,7 @@ TypedMethod<Inputs, Result> build() {
 Expected<PierScourResult> pier_scour(const PierScourInputs& inputs, Steps& steps) {
   const double y1 = inputs.depth.feet();
   const double a = inputs.pier_width.feet();
-  if (inputs.pier_length < inputs.pier_width && inputs.nose != PierNose::circular_cylinder) {
+  if (inputs.pier_length < inputs.pier_width && inputs.nose != PierShape::circular_cylinder) {
     return Problem{"pier-shorter-than-wide", "The pier is shorter than it is wide.", "",
                    "/pier_length", "at least the pier width"};
   }

@@ -21,8 +21,7 @@ template <class Inputs, class Result>
 void describe_reach(TypedMethod<Inputs, Result>& method) {
   method.optional({"existing_slope", "S", "present slope of the bed"},
                   static_cast<std::optional<Slope> Inputs::*>(&Inputs::existing_slope),
-                  unit::rise_per_run, AllowedRange::positive_to(0.2),
-                  "no lowering is computed");
+                  unit::rise_per_run, AllowedRange::positive_to(0.2), "no lowering is computed");
   method.optional({"distance_to_control", "L", "distance down to what holds the bed"},
                   static_cast<std::optional<Length> Inputs::*>(&Inputs::distance_to_control),
                   unit::foot, AllowedRange::positive_to(1e6), "no lowering is computed");

@@ -10,7 +10,8 @@ const char* const procedure_source =
     "USBR, Computing Degradation and Local Scour (1984), as used by NRCS NEH 654 TS14B (from "
     "memory; confirm)";
 const char* const authors_source =
-    "the formulas' authors, after Richards (2018), World Environmental and Water Resources Congress";
+    "the formulas' authors, after Richards (2018), World Environmental and Water Resources "
+    "Congress";
 
 Expected<double> factor_of(const RegimeScourInputs& in, const RegimeFactors& table) {
   if (in.factor) return in.factor->number();
@@ -22,8 +23,8 @@ Expected<double> factor_of(const RegimeScourInputs& in, const RegimeFactors& tab
   }
   if (const auto z = table.of(in.situation)) return *z;
   return Problem{"no-published-factor",
-                 "The table of this formula states no factor for this situation.", "",
-                 "/situation", "another situation, or a factor of your own"};
+                 "The table of this formula states no factor for this situation.", "", "/situation",
+                 "another situation, or a factor of your own"};
 }
 
 }  // namespace
@@ -66,9 +67,8 @@ Expected<RegimeScourResult> scour_from_regime(Length regime_depth, const RegimeS
     return result;
   }
   if (*z < 1) {
-    return Problem{"factor-below-one",
-                   "Counted from the water level the factor is at least 1.", "", "/factor",
-                   "a number of at least 1"};
+    return Problem{"factor-below-one", "Counted from the water level the factor is at least 1.", "",
+                   "/factor", "a number of at least 1"};
   }
   if (!inputs.existing_depth) {
     return Problem{"missing-input",

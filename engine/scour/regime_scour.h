@@ -30,8 +30,8 @@ enum class RegimeProcedure {
 struct RegimeScourInputs {
   ScourSituation situation = ScourSituation::straight;
   RegimeProcedure procedure = RegimeProcedure::below_existing_bed;
-  std::optional<Dimensionless> factor;    ///< in place of the tabulated Z
-  std::optional<Length> existing_depth;   ///< mean, at the design flow
+  std::optional<Dimensionless> factor;   ///< in place of the tabulated Z
+  std::optional<Length> existing_depth;  ///< mean, at the design flow
 };
 
 /// Z of one formula by situation. Where a range is printed its upper end stands; nothing where the
@@ -68,18 +68,18 @@ std::vector<std::string> regime_cautions();
 /// Describes the common inputs and outputs to a method whose Inputs derive from RegimeScourInputs.
 template <class Inputs, class Result>
 void describe_regime(TypedMethod<Inputs, Result>& method) {
-  method.choice({"situation", "Z", "what the water meets"},
-                static_cast<ScourSituation Inputs::*>(&Inputs::situation),
-                {ChoiceOption<ScourSituation>{ScourSituation::straight, "straight",
-                                              "a straight reach"},
-                 {ScourSituation::moderate_bend, "moderate-bend", "a moderate bend"},
-                 {ScourSituation::severe_bend, "severe-bend", "a severe bend"},
-                 {ScourSituation::right_angle_bend, "right-angle-bend", "a right-angle bend"},
-                 {ScourSituation::vertical_wall, "vertical-wall", "a vertical rock bank or wall"},
-                 {ScourSituation::pier_nose, "pier-nose", "the nose of a pier"},
-                 {ScourSituation::guide_bank_nose, "guide-bank-nose", "the nose of a guide bank"},
-                 {ScourSituation::dam_across_river, "dam-across-river",
-                  "a small dam or control across the river"}});
+  method.choice(
+      {"situation", "Z", "what the water meets"},
+      static_cast<ScourSituation Inputs::*>(&Inputs::situation),
+      {ChoiceOption<ScourSituation>{ScourSituation::straight, "straight", "a straight reach"},
+       {ScourSituation::moderate_bend, "moderate-bend", "a moderate bend"},
+       {ScourSituation::severe_bend, "severe-bend", "a severe bend"},
+       {ScourSituation::right_angle_bend, "right-angle-bend", "a right-angle bend"},
+       {ScourSituation::vertical_wall, "vertical-wall", "a vertical rock bank or wall"},
+       {ScourSituation::pier_nose, "pier-nose", "the nose of a pier"},
+       {ScourSituation::guide_bank_nose, "guide-bank-nose", "the nose of a guide bank"},
+       {ScourSituation::dam_across_river, "dam-across-river",
+        "a small dam or control across the river"}});
   method.choice(
       {"procedure", "", "what the factor multiplies, and from where scour is counted"},
       static_cast<RegimeProcedure Inputs::*>(&Inputs::procedure),

@@ -49,15 +49,13 @@ void take_larger(Length other, const char* why, Result& result) {
 Length bed_of_the_reach(const Inputs& in, Result& result, Steps& steps) {
   if (in.general.empty() && in.bend.empty()) {
     result.left_out.emplace_back("general scour and bend scour");
-    steps.given("z_b", "general scour and bend scour: left out, counted as nothing",
-                measure(none));
+    steps.given("z_b", "general scour and bend scour: left out, counted as nothing", measure(none));
     return none;
   }
   // Of these two a missing one is no gap: the other stands for it.
   Result unused;
-  const Length general = in.general.empty()
-                             ? none
-                             : largest_of({"z_g", "general scour", &in.general}, unused, steps);
+  const Length general =
+      in.general.empty() ? none : largest_of({"z_g", "general scour", &in.general}, unused, steps);
   const Length bend =
       in.bend.empty() ? none : largest_of({"z_b", "bend scour", &in.bend}, unused, steps);
   const Length larger = std::max(general, bend);
@@ -92,11 +90,11 @@ void describe_inputs(TypedMethod<Inputs, Result>& method) {
                        &Inputs::local, unit::foot, depth, left_out);
   method.optional_list({"whole", "", "estimates of the whole toe depth, compared with the sum"},
                        &Inputs::whole, unit::foot, depth, "none");
-  method.choice({"bedform_rule", "", "whether the general scour holds the troughs already"},
-                &Inputs::bedform_rule,
-                {ChoiceOption<BedformRule>{BedformRule::added, "added", "troughs are added"},
-                 {BedformRule::held_already, "held-already",
-                  "the general scour holds them already"}});
+  method.choice(
+      {"bedform_rule", "", "whether the general scour holds the troughs already"},
+      &Inputs::bedform_rule,
+      {ChoiceOption<BedformRule>{BedformRule::added, "added", "troughs are added"},
+       {BedformRule::held_already, "held-already", "the general scour holds them already"}});
   method.defaulted({"safety_factor", "FS", "factor on the sum of the allowances"},
                    &Inputs::safety_factor, unit::number, AllowedRange::between(1, 3));
   method.optional({"least_depth", "", "least toe depth that local criteria ask"},
@@ -140,7 +138,8 @@ Expected<ToeDepthResult> toe_depth(const ToeDepthInputs& inputs, Steps& steps) {
   Result result;
   std::vector<Length> long_term;
   if (inputs.long_term) long_term.push_back(*inputs.long_term);
-  result.sum = largest_of({"z_ad", "lowering of the bed over the years", &long_term}, result, steps);
+  result.sum =
+      largest_of({"z_ad", "lowering of the bed over the years", &long_term}, result, steps);
   result.sum =
       result.sum + largest_of({"z_c", "contraction scour", &inputs.contraction}, result, steps);
   result.sum = result.sum + bed_of_the_reach(inputs, result, steps);

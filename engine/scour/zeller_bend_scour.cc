@@ -31,9 +31,10 @@ TypedMethod<Inputs, Result> build() {
   about.title = "General and bend scour by Zeller";
   about.purpose = "General scour of a sand bed in a flood, and what a bend adds to it.";
   about.group = MethodGroup::scour;
-  about.sources = {{"Simons, Li and Associates, for the Arizona Department of Water Resources "
-                    "(1985)",
-                    "Zeller's general and bend scour", SourceStanding::memory}};
+  about.sources = {
+      {"Simons, Li and Associates, for the Arizona Department of Water Resources "
+       "(1985)",
+       "Zeller's general and bend scour", SourceStanding::memory}};
   about.cautions = {"Made for sand-bed washes of the American Southwest."};
   TypedMethod<Inputs, Result> method(about, &zeller_bend_scour);
   method.required({"greatest_depth", "Ymax", "greatest depth upstream of the bend"},
