@@ -97,6 +97,16 @@
 #include "engine/sizing/tractive_force.h"
 #include "engine/sizing/usace_bank_and_bed.h"
 #include "engine/sizing/usace_steep_slope.h"
+#include "engine/sizing/ice_and_debris.h"
+#include "engine/sizing/isbash.h"
+#include "engine/sizing/layer_thickness.h"
+#include "engine/sizing/lining_roughness_balance.h"
+#include "engine/sizing/propeller_wash.h"
+#include "engine/sizing/usace_bank_and_bed.h"
+#include "engine/toe/launchable_toe.h"
+#include "engine/toe/peaked_stone_toe.h"
+#include "engine/toe/thickened_toe.h"
+#include "engine/toe/trench_toe.h"
 
 namespace proofstone {
 
@@ -183,6 +193,13 @@ const std::vector<const Method*>& all_methods() {
         &guide_bank_method(),
         &spur_spacing_method(),
         &abutment_velocity_method(),
+        &launchable_toe_method(),
+        &trench_toe_method(),
+        &thickened_toe_method(),
+        &peaked_stone_toe_method(),
+        &lining_roughness_balance_method(),
+        &ice_and_debris_method(),
+        &propeller_wash_method(),
         &normal_depth_method(),
         &critical_depth_method(),
         &section_conveyance_method(),
