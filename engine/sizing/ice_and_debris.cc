@@ -24,15 +24,16 @@ MethodDescription describe() {
       "Sizes that ice asks for where it is pushed up a bank or lifts frozen rock, and how much a "
       "layer is thickened against ice and debris.";
   about.group = MethodGroup::rock_size;
-  about.sources = {{"CRREL Report 96-12, Ice Action on Riprap (1996)",
-                    "conclusions; ice plucking after Matheson (1988)", SourceStanding::published},
-                   {"USACE EM 1110-2-1601 (1994)", "thickening of 6 to 12 in",
-                    SourceStanding::memory}};
+  about.sources = {
+      {"CRREL Report 96-12, Ice Action on Riprap (1996)",
+       "conclusions; ice plucking after Matheson (1988)", SourceStanding::published},
+      {"USACE EM 1110-2-1601 (1994)", "thickening of 6 to 12 in", SourceStanding::memory}};
   about.cautions = {
       "On small streams ice can ask for far larger stone than the water: rock sized for the water, "
       "looked over and mended after each winter, is the other way (common practice).",
       "Most damage comes where ice piles up at or below the water line.",
-      "Where people carry rock away, W50 of at least 80 lb (WES Streambank Handbook 1997, App. A)."};
+      "Where people carry rock away, W50 of at least 80 lb (WES Streambank Handbook 1997, App. "
+      "A)."};
   return about;
 }
 

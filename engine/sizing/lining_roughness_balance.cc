@@ -126,8 +126,9 @@ Expected<Length> safe_size(const Inputs& in, Result& result) {
 Problems level_case(const Inputs& in, Result& result, Steps& steps) {
   const Length d90 = in.chosen_d90.value_or(result.d90);
   double n = rock_roughness(d90, in.level_coefficient).number();
-  steps.given_rock("D90", in.chosen_d90 ? "of the class chosen, smallest allowed"
-                                        : "of the size found, as no class is chosen yet",
+  steps.given_rock("D90",
+                   in.chosen_d90 ? "of the class chosen, smallest allowed"
+                                 : "of the size found, as no class is chosen yet",
                    d90);
   steps.given("K", "coefficient of roughness for level and freeboard",
               measure(in.level_coefficient), roughness_page);
@@ -142,8 +143,7 @@ Problems level_case(const Inputs& in, Result& result, Steps& steps) {
   if (!flow) return flow.problems();
   result.level_depth = flow->depth;
   result.level_velocity = flow->velocity;
-  steps.computed("y", "depth for level and freeboard", "Manning's equation",
-                 measure(flow->depth));
+  steps.computed("y", "depth for level and freeboard", "Manning's equation", measure(flow->depth));
   return {};
 }
 
@@ -172,8 +172,8 @@ MethodDescription describe() {
       "level.";
   about.group = MethodGroup::rock_size;
   about.sources = {
-      {"USACE WES Streambank Handbook (1997)", "App. A, eq. A.2, K 0.034, 0.036 and 0.038; Example 2",
-       SourceStanding::published},
+      {"USACE WES Streambank Handbook (1997)",
+       "App. A, eq. A.2, K 0.034, 0.036 and 0.038; Example 2", SourceStanding::published},
       {"USACE EM 1110-2-1601 (1994)", "eqs. 3-2 and 3-3, App. H Problem 2 by trials",
        SourceStanding::memory}};
   about.cautions = {
@@ -189,15 +189,15 @@ void describe_channel(TypedMethod<Inputs, Result>& method) {
                   unit::rise_per_run, AllowedRange::between(0.02, 5));
   method.required({"bed_slope", "S", "slope of the bed"}, &Inputs::bed_slope, unit::rise_per_run,
                   AllowedRange::positive_to(0.5));
-  method.required({"discharge", "Q", "discharge"}, &Inputs::discharge,
-                  unit::cubic_foot_per_second, AllowedRange::positive_to(1e7));
+  method.required({"discharge", "Q", "discharge"}, &Inputs::discharge, unit::cubic_foot_per_second,
+                  AllowedRange::positive_to(1e7));
   method.choice({"place", "", "where the rock lies"}, &Inputs::place,
                 {ChoiceOption<ZonePlace>{ZonePlace::bank, "bank", "on the sides"},
                  {ZonePlace::bed, "bed", "on the bottom"}});
-  method.choice({"channel_form", "", "which bend curve"}, &Inputs::channel_form,
-                {ChoiceOption<ChannelForm>{ChannelForm::trapezoidal, "trapezoidal",
-                                           "trapezoidal channel"},
-                 {ChannelForm::natural, "natural", "natural channel"}});
+  method.choice(
+      {"channel_form", "", "which bend curve"}, &Inputs::channel_form,
+      {ChoiceOption<ChannelForm>{ChannelForm::trapezoidal, "trapezoidal", "trapezoidal channel"},
+       {ChannelForm::natural, "natural", "natural channel"}});
   method.optional({"bend_radius", "R", "centreline radius of the bend"}, &Inputs::bend_radius,
                   unit::foot, AllowedRange::positive_to(1e6), "a straight channel");
   method.optional({"velocity_ratio", "V_SS/V", "read by hand, in place of the bend curve"},
@@ -219,10 +219,10 @@ void describe_rock(TypedMethod<Inputs, Result>& method) {
                    &Inputs::level_coefficient, unit::number, AllowedRange::between(0.02, 0.06));
   method.defaulted({"d90_over_d30", "D90/D30", "of the smallest rock the class allows"},
                    &Inputs::d90_over_d30, unit::number, AllowedRange::between(1, 5));
-  method.choice({"placement", "", "where the rock is placed"}, &Inputs::placement,
-                {ChoiceOption<Placement>{Placement::dry, "dry", "above water"},
-                 {Placement::under_water, "under-water",
-                  "through water: 15 % rougher for the level"}});
+  method.choice(
+      {"placement", "", "where the rock is placed"}, &Inputs::placement,
+      {ChoiceOption<Placement>{Placement::dry, "dry", "above water"},
+       {Placement::under_water, "under-water", "through water: 15 % rougher for the level"}});
   method.optional({"chosen_d90", "D90", "of the class chosen, smallest allowed"},
                   &Inputs::chosen_d90, unit::foot, AllowedRange::positive_to(50),
                   "of the size found", LengthUse::rock);
@@ -261,8 +261,7 @@ void describe_outputs(TypedMethod<Inputs, Result>& method) {
   method.output({"trial_top_width", "W", "of the trial"}, &Result::trial_top_width, unit::foot);
   method.output({"trial_velocity", "V", "of the trial"}, &Result::trial_velocity,
                 unit::foot_per_second);
-  method.output({"trial_local_depth", "d", "of the trial"}, &Result::trial_local_depth,
-                unit::foot);
+  method.output({"trial_local_depth", "d", "of the trial"}, &Result::trial_local_depth, unit::foot);
   method.output({"trial_required_d30", "D30", "that the trial's water asks for"},
                 &Result::trial_required_d30, unit::foot, LengthUse::rock);
 }

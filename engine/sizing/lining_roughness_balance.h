@@ -30,9 +30,9 @@ struct LiningRoughnessInputs {
   Dimensionless velocity_coefficient = Dimensionless::number(0.034);
   Dimensionless level_coefficient = Dimensionless::number(0.038);
   Dimensionless d90_over_d30 = Dimensionless::number(1.45);  ///< of the smallest rock allowed
-  Placement placement = Placement::dry;  ///< rock placed through water lies rougher
-  std::optional<Length> chosen_d90;  ///< of the class chosen, smallest allowed
-  std::optional<Length> trial_d90;   ///< a size to look at beside the fixed point
+  Placement placement = Placement::dry;          ///< rock placed through water lies rougher
+  std::optional<Length> chosen_d90;              ///< of the class chosen, smallest allowed
+  std::optional<Length> trial_d90;               ///< a size to look at beside the fixed point
   std::optional<Dimensionless> trial_roughness;  ///< n of that trial, where it is stated
 };
 

@@ -23,10 +23,10 @@ TypedMethod<Inputs, Result> build() {
   about.title = "Propeller wash";
   about.purpose = "Size of rock that stays on the bed under the jet of a ship's propeller.";
   about.group = MethodGroup::rock_size;
-  about.sources = {{"Fuehrer; PIANC guidelines", "jet velocity and its share at the bed",
-                    SourceStanding::memory},
-                   {"USACE Hydraulic Design Criteria", "sheet 712-1, high turbulence",
-                    SourceStanding::memory}};
+  about.sources = {
+      {"Fuehrer; PIANC guidelines", "jet velocity and its share at the bed",
+       SourceStanding::memory},
+      {"USACE Hydraulic Design Criteria", "sheet 712-1, high turbulence", SourceStanding::memory}};
   about.cautions = {
       "Recalled with doubt: confirm it against the guideline before anything rests on it.",
       "A manoeuvring ship, a rudder that turns the jet and a quay wall raise the velocity."};
@@ -44,10 +44,10 @@ TypedMethod<Inputs, Result> build() {
                    &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
   method.output({"jet_velocity", "U0", "velocity of the jet at the propeller"},
                 &Result::jet_velocity, unit::meter_per_second);
-  method.output({"bed_velocity_low", "Vb", "velocity at the bed, from"},
-                &Result::bed_velocity_low, unit::meter_per_second);
-  method.output({"bed_velocity_high", "Vb", "velocity at the bed, to"},
-                &Result::bed_velocity_high, unit::meter_per_second);
+  method.output({"bed_velocity_low", "Vb", "velocity at the bed, from"}, &Result::bed_velocity_low,
+                unit::meter_per_second);
+  method.output({"bed_velocity_high", "Vb", "velocity at the bed, to"}, &Result::bed_velocity_high,
+                unit::meter_per_second);
   method.output({"d50", "D50", "required median size, at the upper velocity"}, &Result::d50,
                 unit::meter, LengthUse::rock);
   return method;
@@ -78,7 +78,8 @@ Expected<PropellerWashResult> propeller_wash(const PropellerWashInputs& inputs, 
   steps.given("P", "engine power used, kW", measure(inputs.power_kilowatts));
   steps.given("Dp", "diameter of the propeller", measure(inputs.propeller_diameter));
   steps.given("hp", "height of its axis above the bed", measure(inputs.height_above_bed));
-  steps.computed("U0", "velocity of the jet", "c·(P/(ρ·Dp²))^⅓ (W, kg/m³, m), c 1.48 free, 1.17 ducted",
+  steps.computed("U0", "velocity of the jet",
+                 "c·(P/(ρ·Dp²))^⅓ (W, kg/m³, m), c 1.48 free, 1.17 ducted",
                  measure(result.jet_velocity), page);
   steps.computed("Vb", "velocity at the bed, from", "0.22·U0·Dp/hp",
                  measure(result.bed_velocity_low), page);

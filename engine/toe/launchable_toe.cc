@@ -50,11 +50,11 @@ TypedMethod<Inputs, Result> build() {
   method.output({"toe_thickness", "t_t", "height of the stored toe"}, &Result::toe_thickness,
                 unit::foot);
   method.output({"toe_width", "b_t", "width of the stored toe"}, &Result::toe_width, unit::foot);
-  method.limit({"A launched slope of 1V:2H, for which the volumes are stated",
-                launched_rock_source()},
-               [](const Inputs& in) {
-                 return in.launch_slope.ratio() >= 0.499 && in.launch_slope.ratio() <= 0.501;
-               });
+  method.limit(
+      {"A launched slope of 1V:2H, for which the volumes are stated", launched_rock_source()},
+      [](const Inputs& in) {
+        return in.launch_slope.ratio() >= 0.499 && in.launch_slope.ratio() <= 0.501;
+      });
   method.limit({"A stored toe of 2.5 to 4 layer thicknesses launches evenly", shape_source},
                [](const Inputs& in) {
                  return in.toe_multiple.number() >= 2.5 && in.toe_multiple.number() <= 4;
@@ -65,8 +65,8 @@ TypedMethod<Inputs, Result> build() {
 }  // namespace
 
 Expected<LaunchableToeResult> launchable_toe(const LaunchableToeInputs& inputs, Steps& steps) {
-  const auto rock = launched_rock(inputs.layer_thickness, inputs.launch_height,
-                                  inputs.launch_slope, inputs.placement, steps);
+  const auto rock = launched_rock(inputs.layer_thickness, inputs.launch_height, inputs.launch_slope,
+                                  inputs.placement, steps);
   const auto quantity = quantity_of(rock.cross_section, inputs, steps);
   Result result;
   result.increase = rock.increase;
@@ -75,8 +75,7 @@ Expected<LaunchableToeResult> launchable_toe(const LaunchableToeInputs& inputs, 
   result.volume = quantity.volume;
   result.mass = quantity.mass;
   result.toe_thickness = inputs.toe_multiple.number() * inputs.layer_thickness;
-  result.toe_width =
-      Length::feet(rock.cross_section.square_feet() / result.toe_thickness.feet());
+  result.toe_width = Length::feet(rock.cross_section.square_feet() / result.toe_thickness.feet());
   steps.given("m", "height of the stored toe in layer thicknesses, usually 2.5 to 4",
               measure(inputs.toe_multiple), shape_source);
   steps.computed("t_t", "height of the stored toe", "m·T", measure(result.toe_thickness));

@@ -12,7 +12,8 @@ struct LaunchableToeInputs : PlacedRock {
   Length launch_height;
   ToePlacement placement = ToePlacement::under_water;
   Slope launch_slope = Slope::ratio(0.5);
-  Dimensionless toe_multiple = Dimensionless::number(3);  ///< of the layer thickness; usually 2.5 to 4
+  Dimensionless toe_multiple =
+      Dimensionless::number(3);  ///< of the layer thickness; usually 2.5 to 4
 };
 
 struct LaunchableToeResult {

@@ -15,17 +15,17 @@ TypedMethod<Inputs, Result> build() {
       "Rock of a ridge along the foot of a bank, as mass for each unit of length; the bank behind "
       "it is left to find its slope or is shaped and planted.";
   about.group = MethodGroup::toe;
-  about.sources = {{"USACE WES Streambank Handbook (1997)",
-                    "§7.1.4.5, 1 to 2 tons/ft; §10.4, 5 ft high about 2.1 tons/ft",
-                    SourceStanding::published},
-                   {"trade", "sides at the slope on which dumped rock rests, 1V:1.5H",
-                    SourceStanding::common_practice}};
+  about.sources = {
+      {"USACE WES Streambank Handbook (1997)",
+       "§7.1.4.5, 1 to 2 tons/ft; §10.4, 5 ft high about 2.1 tons/ft", SourceStanding::published},
+      {"trade", "sides at the slope on which dumped rock rests, 1V:1.5H",
+       SourceStanding::common_practice}};
   about.cautions = {
       "Tie it into the bank every one or two channel widths, and at the downstream end.",
       "It holds no rock for launching beyond its own: check it against the depth of scour."};
   TypedMethod<Inputs, Result> method(about, &peaked_stone_toe);
-  method.required({"height", "h", "height of the ridge above the bed"}, &Inputs::height,
-                  unit::foot, AllowedRange::positive_to(50));
+  method.required({"height", "h", "height of the ridge above the bed"}, &Inputs::height, unit::foot,
+                  AllowedRange::positive_to(50));
   method.defaulted({"side_slope", "1/z", "slope of its sides"}, &Inputs::side_slope,
                    unit::rise_per_run, AllowedRange::between(0.2, 1.5));
   describe_placed_rock(method);

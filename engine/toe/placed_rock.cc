@@ -16,8 +16,7 @@ Density bulk_density_of(const PlacedRock& rock) {
 PlacedQuantity quantity_of(Area cross_section, const PlacedRock& rock, Steps& steps) {
   const Density bulk = bulk_density_of(rock);
   PlacedQuantity quantity;
-  quantity.volume =
-      Volume::cubic_feet(cross_section.square_feet() * rock.toe_length.feet());
+  quantity.volume = Volume::cubic_feet(cross_section.square_feet() * rock.toe_length.feet());
   quantity.mass = Mass::pounds(quantity.volume.cubic_feet() * bulk.pounds_mass_per_cubic_foot());
   steps.given("L", "length of toe", measure(rock.toe_length));
   steps.computed("V", "volume of rock over that length", "A·L", measure(quantity.volume));
@@ -26,8 +25,8 @@ PlacedQuantity quantity_of(Area cross_section, const PlacedRock& rock, Steps& st
   } else {
     steps.given("Gs", "specific gravity of the rock", measure(rock.specific_gravity));
     steps.given("n", "share of voids", measure(rock.voids));
-    steps.computed("ρ_b", "mass of placed rock for each volume it fills",
-                   "Gs·(1 − n)·62.4 lb/ft³", measure(bulk));
+    steps.computed("ρ_b", "mass of placed rock for each volume it fills", "Gs·(1 − n)·62.4 lb/ft³",
+                   measure(bulk));
   }
   steps.computed("M", "mass of rock over that length", "V·ρ_b", measure(quantity.mass));
   return quantity;

@@ -16,10 +16,10 @@ TypedMethod<Inputs, Result> build() {
   about.purpose =
       "How much thicker a layer must be at bed level to hold the rock that follows the bed down.";
   about.group = MethodGroup::toe;
-  about.sources = {{"USACE EM 1110-2-1601 (1994)", "Table 3-2, launched volumes",
-                    SourceStanding::memory},
-                   {"trade", "the same volume, as extra thickness at bed level",
-                    SourceStanding::common_practice}};
+  about.sources = {
+      {"USACE EM 1110-2-1601 (1994)", "Table 3-2, launched volumes", SourceStanding::memory},
+      {"trade", "the same volume, as extra thickness at bed level",
+       SourceStanding::common_practice}};
   about.cautions = {
       "Thin and wide, it launches late and unevenly: a thickness of 2.5 to 4 layers is usual.",
       "After a flood that launched it, survey the toe and fill it up again."};
@@ -35,8 +35,8 @@ TypedMethod<Inputs, Result> build() {
                  {ToePlacement::under_water, "under-water", "through water"}});
   describe_placed_rock(method);
   describe_quantity(method);
-  method.output({"extra_thickness", "Δt", "thickness beyond the layer's"},
-                &Result::extra_thickness, unit::foot);
+  method.output({"extra_thickness", "Δt", "thickness beyond the layer's"}, &Result::extra_thickness,
+                unit::foot);
   method.output({"toe_thickness", "t_t", "thickness of the toe"}, &Result::toe_thickness,
                 unit::foot);
   return method;
@@ -52,8 +52,7 @@ Expected<ThickenedToeResult> thickened_toe(const ThickenedToeInputs& inputs, Ste
   result.cross_section = rock.cross_section;
   result.volume = quantity.volume;
   result.mass = quantity.mass;
-  result.extra_thickness =
-      Length::feet(rock.cross_section.square_feet() / inputs.width.feet());
+  result.extra_thickness = Length::feet(rock.cross_section.square_feet() / inputs.width.feet());
   result.toe_thickness = inputs.layer_thickness + result.extra_thickness;
   steps.given("b_t", "width of the thicker part", measure(inputs.width));
   steps.computed("Δt", "thickness beyond the layer's", "A/b_t", measure(result.extra_thickness));

@@ -18,10 +18,10 @@ MethodDescription describe() {
   about.purpose =
       "Rock and excavation of a layer that is carried down the bank's slope to the depth of scour.";
   about.group = MethodGroup::toe;
-  about.sources = {{"geometry of the trench", "worked here", SourceStanding::computed},
-                   {"USACE WES Streambank Handbook (1997)",
-                    "§6.3.1, dig in or let launch; ten feet under water",
-                    SourceStanding::published}};
+  about.sources = {
+      {"geometry of the trench", "worked here", SourceStanding::computed},
+      {"USACE WES Streambank Handbook (1997)", "§6.3.1, dig in or let launch; ten feet under water",
+       SourceStanding::published}};
   about.cautions = {
       "A trench beside a bank can bring the bank down: slope or shore it, and keep people out of "
       "unshored trenches.",
@@ -52,11 +52,11 @@ TypedMethod<Inputs, Result> build() {
                 &Result::excavation_section, unit::square_foot);
   method.output({"excavation", "V_e", "excavation over the length of toe"}, &Result::excavation,
                 unit::cubic_foot);
-  method.limit({"At most about 10 ft deep under water, where ordinary excavation ends",
-                depth_source},
-               [](const Inputs& in) {
-                 return in.placement == ToePlacement::dry || in.depth <= Length::feet(10);
-               });
+  method.limit(
+      {"At most about 10 ft deep under water, where ordinary excavation ends", depth_source},
+      [](const Inputs& in) {
+        return in.placement == ToePlacement::dry || in.depth <= Length::feet(10);
+      });
   return method;
 }
 
@@ -87,8 +87,8 @@ Expected<TrenchToeResult> trench_toe(const TrenchToeInputs& inputs, Steps& steps
   result.top_width = Length::feet(B);
   result.excavation_section = Area::square_feet(A_e);
   result.excavation = Volume::cubic_feet(A_e * inputs.toe_length.feet());
-  steps.computed("b", "level bottom of the trench, as wide as the layer lies level",
-                 "T·√(1 + z²)", measure(result.bottom_width));
+  steps.computed("b", "level bottom of the trench, as wide as the layer lies level", "T·√(1 + z²)",
+                 measure(result.bottom_width));
   steps.computed("B", "width at the bed", "b + (z + z_t)·d", measure(result.top_width));
   steps.computed("A_e", "excavation for each unit of length", "(b + B)/2·d",
                  measure(result.excavation_section));
