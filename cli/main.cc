@@ -10,6 +10,7 @@
 #include "cli/site_folder.h"
 #include "cli/terminal_text.h"
 #include "engine/site/findings.h"
+#include "geodata/water_grids_document.h"
 #include "report/handbook.h"
 #include "report/request.h"
 
@@ -30,6 +31,8 @@ constexpr const char* help_text =
   proofstone methods [METHOD]        the published methods, or one of them
   proofstone classes                 the rock classes with their bands
   proofstone evaluate METHOD INPUT=VALUE…   one method by hand, such as velocity="8 ft/s"
+  proofstone sample-water REQUEST    what a zone may state of its water, out of the grids of a
+                                     two-dimensional model (REQUEST is a JSON file beside them)
   proofstone prove                   every published check value against this engine
   proofstone handbook FOLDER         the handbook, made from the code and the checks
   proofstone about                   version and cautions
@@ -184,6 +187,23 @@ int evaluate_command(const Arguments& arguments) {
               arguments, evaluation_text);
 }
 
+int sample_water_command(const Arguments& arguments) {
+  const std::string& path = arguments.words[0];
+  const auto text = read_text_file(path);
+  if (!text) return refuse(text.problems(), exit_failed);
+  const auto slash = path.rfind('/');
+  const auto answer =
+      water_from_grids(*text, slash == std::string::npos ? "" : path.substr(0, slash));
+  if (!answer) return refuse(answer.problems(), exit_problems);
+  return show(*answer, arguments, [](const json& sampled) {
+    std::string words = "What the zone may state under \"water\", for its flow case:\n\n" +
+                        sampled["water"].dump(2) + "\n\nSampled:\n\n" + sampled["sampled"].dump(2) +
+                        "\n\n";
+    for (const auto& caution : sampled["cautions"]) words += wrapped(caution.get<std::string>(), 0);
+    return words;
+  });
+}
+
 int prove_command(const Arguments& arguments) {
   const auto answer = ask({{"ask", "prove"}});
   const int shown =
@@ -219,12 +239,16 @@ struct Command {
   int (*run)(const Arguments&);
 };
 
-constexpr Command commands[] = {
-    {"assess", 1, 1, assess_command},     {"explain", 2, 2, explain_command},
-    {"validate", 1, 1, validate_command}, {"methods", 0, 1, methods_command},
-    {"classes", 0, 0, classes_command},   {"evaluate", 1, 100, evaluate_command},
-    {"prove", 0, 0, prove_command},       {"handbook", 1, 1, handbook_command},
-    {"about", 0, 0, about_command}};
+constexpr Command commands[] = {{"assess", 1, 1, assess_command},
+                                {"explain", 2, 2, explain_command},
+                                {"validate", 1, 1, validate_command},
+                                {"methods", 0, 1, methods_command},
+                                {"classes", 0, 0, classes_command},
+                                {"evaluate", 1, 100, evaluate_command},
+                                {"sample-water", 1, 1, sample_water_command},
+                                {"prove", 0, 0, prove_command},
+                                {"handbook", 1, 1, handbook_command},
+                                {"about", 0, 0, about_command}};
 
 int run(const std::vector<std::string>& line) {
   const auto arguments = take_apart(line);

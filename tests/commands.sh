@@ -57,6 +57,11 @@ gives 3 'velocity' evaluate isbash 'velocity=10 lb'
 gives 3 'velocity' evaluate isbash
 gives 2 'is not an input' evaluate isbash velocity
 gives 0 'published check values kept' prove
+gives 1 'absent.json' sample-water "$work/absent.json"
+printf '{"from": "model"}' >"$work/grids.json"
+gives 3 'The field "depth" is missing' sample-water "$work/grids.json"
+printf '{"from": "model", "zero_depth": "dry", "moment": "one moment", "points": [[1, 2]], "depth": {"file": "d.tif", "unit": "ft"}, "velocity": {"file": "v.tif", "unit": "ft/s"}}' >"$work/grids.json"
+gives 3 'cannot be read as a raster' sample-water "$work/grids.json"
 gives 0 'The document is good' validate "$site"
 gives 0 'Steps' explain "$site" class.outer-bank
 gives 0 'Sources' explain "$site" rock-size.outer-bank.design-flood.isbash

@@ -9,6 +9,7 @@
 #include "engine/site/rock_in_zone.h"
 #include "engine/site/site_pictures.h"
 #include "engine/site/zone_sizing.h"
+#include "engine/site/zone_toe.h"
 
 namespace proofstone {
 namespace {
@@ -71,6 +72,7 @@ bool is_verdict(const Finding& finding) {
     case Topic::rock_class:
     case Topic::layer:
       return true;
+    case Topic::toe:
     case Topic::gradation:
     case Topic::rock_in_zone:
       return finding.governs;
@@ -138,6 +140,7 @@ Findings assess(const Site& site, UnitSystem units) {
     one.sizing = size_zone(site, zone, one.water, wording);
     for (auto& at : one.water) findings.findings.push_back(std::move(at.finding));
     move_into(findings.findings, std::move(one.sizing.findings));
+    move_into(findings.findings, toe_findings(zone, one.water, wording));
     if (!zone.section.empty()) {
       findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
     }

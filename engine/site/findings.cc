@@ -101,6 +101,8 @@ std::string_view topic_name(Topic topic) {
       return "class";
     case Topic::layer:
       return "layer";
+    case Topic::toe:
+      return "toe";
     case Topic::gradation:
       return "gradation";
     case Topic::rock_in_zone:

@@ -22,8 +22,19 @@ struct About {
   std::string rock_class;
 };
 
-enum class Topic { document, water, rock_size, rock_class, layer, gradation, rock_in_zone, remedy };
-/// "document", "water", "rock size", "class", "layer", "gradation", "rock in the zone", "remedy".
+enum class Topic {
+  document,
+  water,
+  rock_size,
+  rock_class,
+  layer,
+  toe,
+  gradation,
+  rock_in_zone,
+  remedy
+};
+/// "document", "water", "rock size", "class", "layer", "toe", "gradation", "rock in the zone",
+/// "remedy".
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.

@@ -12,6 +12,7 @@
 #include "engine/hydraulics/bank.h"
 #include "engine/hydraulics/section_flow.h"
 #include "engine/rock/rock_class.h"
+#include "engine/site/zone_scour.h"
 #include "engine/sizing/layer_thickness.h"
 #include "engine/sizing/zone_setting.h"
 
@@ -80,6 +81,8 @@ struct Zone {
   std::string source;
   Length layer_thickness;
   Placement placement = Placement::dry;
+  std::optional<ZoneScour> scour;
+  std::optional<ZoneToe> toe;
   GoverningPolicy policy = GoverningPolicy::envelope;
   std::string chosen_method;
   nlohmann::json method_choices = nlohmann::json::object();

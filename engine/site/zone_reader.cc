@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "engine/method/registry.h"
+#include "engine/site/scour_reader.h"
 #include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
@@ -121,6 +122,7 @@ Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
   zone.placement = reader.choice<Placement>(
       "placement", {{"dry", Placement::dry}, {"under water", Placement::under_water}},
       Placement::dry);
+  read_scour_and_toe(reader, zone, problems);
   read_policy(reader, zone);
   read_method_choices(reader, zone);
   return zone;

@@ -243,6 +243,7 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
   }
   ZoneSetting setting = setting_of(site, zone, flow_case);
   take_channel(setting, section, *channel);
+  water.channel = *channel;
   finding.steps.computed("V", "mean velocity of the main channel", "Q_channel / A_channel",
                          measure(setting.average_velocity));
   finding.steps.computed("Fr", "Froude number of the main channel", "V / √(g·A/T)",

@@ -13,6 +13,7 @@ struct ZoneWater {
   const FlowCase* flow_case = nullptr;
   /// Absent when the water could not be computed, or is only stated.
   std::optional<SectionFlow> flow;
+  std::optional<FlowPart> channel;   ///< the part between the bank tops, where it was computed
   std::optional<BankGeometry> bank;  ///< of a bank zone that stands in this water
   std::optional<ZoneSetting> setting;
   Finding finding;
