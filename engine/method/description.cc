@@ -44,6 +44,8 @@ std::string_view group_name(MethodGroup group) {
       return "water";
     case MethodGroup::evidence:
       return "evidence";
+    case MethodGroup::reliability:
+      return "reliability";
   }
   return {};
 }

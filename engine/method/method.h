@@ -1,11 +1,13 @@
 #pragma once
 
+#include <memory>
 #include <nlohmann/json_fwd.hpp>
 #include <string>
 #include <vector>
 
 #include "engine/finding/steps.h"
 #include "engine/method/description.h"
+#include "engine/method/varied_output.h"
 
 namespace proofstone {
 
@@ -35,6 +37,12 @@ class Method {
   /// "angular"}. Unknown, missing, unreadable and impossible inputs are Problems located by JSON
   /// pointer under `inputs`.
   virtual Expected<Evaluation> evaluate(const nlohmann::json& inputs) const = 0;
+  /// One output as a function of the inputs named in `varied`, the others held at `inputs`.
+  /// Problems: those of reading the inputs, an input that is no quantity, an output that is not
+  /// there.
+  virtual Expected<std::unique_ptr<VariedOutput>> vary(const nlohmann::json& inputs,
+                                                       const std::vector<std::string>& varied,
+                                                       const std::string& output) const = 0;
 };
 
 }  // namespace proofstone

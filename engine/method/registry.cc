@@ -53,6 +53,10 @@
 #include "engine/outfall/outlet_protection_length.h"
 #include "engine/outfall/outlet_velocity.h"
 #include "engine/outfall/scs_outlet_apron.h"
+#include "engine/reliability/chance_of_instability.h"
+#include "engine/reliability/hudson_reliability.h"
+#include "engine/reliability/lognormal_margin.h"
+#include "engine/reliability/target_reliability.h"
 #include "engine/rock/stone_mass_method.h"
 #include "engine/scour/antidune_allowance.h"
 #include "engine/scour/armouring_scour.h"
@@ -224,6 +228,10 @@ const std::vector<const Method*>& all_methods() {
         &percentile_limits_method(),
         &rank_limits_method(),
         &same_rock_method(),
+        &chance_of_instability_method(),
+        &target_reliability_method(),
+        &lognormal_margin_method(),
+        &hudson_reliability_method(),
     };
     // clang-format on
     all.insert(all.end(), others.begin(), others.end());

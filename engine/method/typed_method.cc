@@ -132,4 +132,22 @@ Problems unknown_inputs(const MethodDescription& about, const nlohmann::json& in
   return problems;
 }
 
+Problem cannot_vary(const MethodDescription& about, const std::string& key) {
+  std::string keys;
+  for (const auto& input : about.inputs) {
+    if (input.form == InputForm::quantity) keys += (keys.empty() ? "" : ", ") + input.key;
+  }
+  return {"cannot-vary",
+          in_quotes(key) + " is not a quantity that " + about.title + " reads.",
+          {},
+          pointer_to(key),
+          keys};
+}
+
+Problem unknown_output(const MethodDescription& about, const std::string& key) {
+  std::string keys;
+  for (const auto& output : about.outputs) keys += (keys.empty() ? "" : ", ") + output.key;
+  return {"unknown-output", about.title + " has no output " + in_quotes(key) + ".", {}, {}, keys};
+}
+
 }  // namespace proofstone::method_reading

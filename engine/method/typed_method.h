@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <memory>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
@@ -34,6 +35,8 @@ Problem outside_allowed(const InputDescription& input, double value);
 Expected<Measure> read_measure(const InputDescription& input, const nlohmann::json& text);
 Expected<std::string> read_choice(const InputDescription& input, const nlohmann::json& text);
 Problems unknown_inputs(const MethodDescription& about, const nlohmann::json& inputs);
+Problem cannot_vary(const MethodDescription& about, const std::string& key);
+Problem unknown_output(const MethodDescription& about, const std::string& key);
 }  // namespace method_reading
 
 /// Ties a typed function `Expected<Result> f(const Inputs&, Steps&)` to the description that lists,
@@ -50,9 +53,15 @@ template <class Inputs, class Result, class Base = Method>
 class TypedMethod : public Base {
  public:
   using Function = Expected<Result> (*)(const Inputs&, Steps&);
+  /// The same computation without its steps.
+  using Arithmetic = Expected<Result> (*)(const Inputs&);
+  using ValueOf = std::function<double(const Result&)>;
 
   TypedMethod(MethodDescription about, Function function)
       : about_(std::move(about)), function_(function) {}
+
+  /// Names the computation without its steps, which simulation calls in the place of the function.
+  void without_steps(Arithmetic arithmetic) { arithmetic_ = arithmetic; }
 
   /// An input that must be given.
   template <class Q>
@@ -81,6 +90,11 @@ class TypedMethod : public Base {
           into.*member = value->template unchecked_as<Q>();
           return Problems{};
         });
+    handles_.push_back({[member](Inputs& in, double si) { in.*member = Q::from_si(si); },
+                        [member](const Inputs& in) -> std::optional<double> {
+                          if (!(in.*member)) return std::nullopt;
+                          return (in.*member)->si();
+                        }});
     checkers_.push_back([member, unit, allowed](const Inputs& in) -> std::optional<double> {
       if (!(in.*member) || allowed.holds((in.*member)->in(unit))) return std::nullopt;
       return (in.*member)->in(unit);
@@ -119,6 +133,7 @@ class TypedMethod : public Base {
           }
           return Problems{};
         });
+    handles_.push_back({});
     checkers_.push_back([](const Inputs&) -> std::optional<double> { return std::nullopt; });
   }
   template <class Q>
@@ -129,6 +144,7 @@ class TypedMethod : public Base {
     outputs_.push_back([key = name.key, member](const Result& result) {
       return OutputValue{key, Measure::of(result.*member)};
     });
+    values_.push_back([member](const Result& result) { return (result.*member).si(); });
   }
   /// A published limit of validity; `kept` says whether these inputs stand inside it.
   void limit(LimitDescription limit, std::function<bool(const Inputs&)> kept) {
@@ -204,7 +220,86 @@ class TypedMethod : public Base {
     return result;
   }
 
+  Expected<std::unique_ptr<VariedOutput>> vary(const nlohmann::json& inputs,
+                                               const std::vector<std::string>& varied,
+                                               const std::string& output) const override {
+    auto start = read(inputs, Inputs{}, true);
+    if (!start) return start.problems();
+    for (std::size_t i = 0; i < about_.outputs.size(); ++i) {
+      if (about_.outputs[i].key == output) return vary_from(std::move(*start), varied, values_[i]);
+    }
+    return method_reading::unknown_output(about_, output);
+  }
+
+  /// As `vary`, from typed inputs and for any value of the result.
+  Expected<std::unique_ptr<VariedOutput>> vary_from(Inputs start,
+                                                    const std::vector<std::string>& varied,
+                                                    ValueOf value) const {
+    Problems problems;
+    std::vector<VariedInput> inputs;
+    std::vector<std::size_t> places;
+    for (const auto& key : varied) {
+      const auto place = place_of(key);
+      if (place == about_.inputs.size() || !handles_[place].set) {
+        problems.push_back(method_reading::cannot_vary(about_, key));
+        continue;
+      }
+      inputs.push_back({about_.inputs[place], handles_[place].get(start)});
+      places.push_back(place);
+    }
+    if (!problems.empty()) return problems;
+    return std::unique_ptr<VariedOutput>(std::make_unique<Varied>(
+        *this, std::move(start), std::move(inputs), std::move(places), std::move(value)));
+  }
+
  private:
+  /// How one input is set and read; empty for choices and lists.
+  struct Handle {
+    std::function<void(Inputs&, double)> set;
+    std::function<std::optional<double>(const Inputs&)> get;
+  };
+
+  class Varied : public VariedOutput {
+   public:
+    Varied(const TypedMethod& method, Inputs start, std::vector<VariedInput> inputs,
+           std::vector<std::size_t> places, ValueOf value)
+        : VariedOutput(std::move(inputs)),
+          method_(method),
+          start_(std::move(start)),
+          places_(std::move(places)),
+          value_(std::move(value)) {}
+
+    std::optional<double> at(std::span<const double> values) const override {
+      Inputs inputs = start_;
+      for (std::size_t i = 0; i < places_.size(); ++i) {
+        method_.handles_[places_[i]].set(inputs, values[i]);
+        if (method_.checkers_[places_[i]](inputs)) return std::nullopt;
+      }
+      const auto result = method_.compute(inputs);
+      if (!result) return std::nullopt;
+      return value_(*result);
+    }
+
+   private:
+    const TypedMethod& method_;
+    Inputs start_;
+    std::vector<std::size_t> places_;
+    ValueOf value_;
+  };
+
+  Expected<Result> compute(const Inputs& inputs) const {
+    if (arithmetic_ != nullptr) return arithmetic_(inputs);
+    Steps not_kept;
+    return function_(inputs, not_kept);
+  }
+
+  /// The number of inputs where there is none of this key.
+  std::size_t place_of(const std::string& key) const {
+    std::size_t place = 0;
+    while (place < about_.inputs.size() && about_.inputs[place].key != key) ++place;
+    return place;
+  }
+
   InputDescription& describe(Naming name, InputForm form, QuantityKind kind, const Unit& unit,
                              AllowedRange allowed, LengthUse use) {
     InputDescription input;
@@ -232,6 +327,9 @@ class TypedMethod : public Base {
           into.*member = value->template unchecked_as<Q>();
           return Problems{};
         });
+    handles_.push_back(
+        {[member](Inputs& in, double si) { in.*member = Q::from_si(si); },
+         [member](const Inputs& in) -> std::optional<double> { return (in.*member).si(); }});
     checkers_.push_back([member, unit, allowed](const Inputs& in) -> std::optional<double> {
       const double value = (in.*member).in(unit);
       if (allowed.holds(value)) return std::nullopt;
@@ -265,6 +363,7 @@ class TypedMethod : public Base {
           }
           return problems;
         });
+    handles_.push_back({});
     checkers_.push_back([member, unit, allowed](const Inputs& in) -> std::optional<double> {
       for (const Q& value : in.*member) {
         if (!allowed.holds(value.in(unit))) return value.in(unit);
@@ -275,10 +374,13 @@ class TypedMethod : public Base {
 
   MethodDescription about_;
   Function function_;
+  Arithmetic arithmetic_ = nullptr;
   using Reader = std::function<Problems(const InputDescription&, const nlohmann::json&, Inputs&)>;
   std::vector<Reader> readers_;
   std::vector<std::function<std::optional<double>(const Inputs&)>> checkers_;
+  std::vector<Handle> handles_;
   std::vector<std::function<OutputValue(const Result&)>> outputs_;
+  std::vector<ValueOf> values_;
   std::vector<std::function<bool(const Inputs&)>> limits_;
 };
 

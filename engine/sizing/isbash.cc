@@ -61,6 +61,7 @@ MethodDescription describe() {
 Described build() {
   Described method(describe(), &isbash, &from_zone,
                    [](const Result& result) { return RequiredSize{50, result.d50}; });
+  method.without_steps(&isbash);
   method.required({"velocity", "V", "average velocity, or the velocity at the stone"},
                   &Inputs::velocity, unit::foot_per_second, AllowedRange::positive_to(60));
   method.defaulted({"velocity_ratio", "V_s/V",
@@ -82,7 +83,7 @@ Described build() {
 
 }  // namespace
 
-Expected<IsbashResult> isbash(const IsbashInputs& inputs, Steps& steps) {
+Expected<IsbashResult> isbash(const IsbashInputs& inputs) {
   const double V = inputs.velocity_ratio.number() * inputs.velocity.feet_per_second();
   const double specific_gravity = inputs.specific_gravity.number();
   const bool low = inputs.turbulence == Turbulence::low;
@@ -92,12 +93,19 @@ Expected<IsbashResult> isbash(const IsbashInputs& inputs, Steps& steps) {
   result.d50_low_turbulence = isbash_size(V, c_low, specific_gravity);
   result.d50_high_turbulence = isbash_size(V, c_high, specific_gravity);
   result.d50 = low ? result.d50_low_turbulence : result.d50_high_turbulence;
+  return result;
+}
 
+Expected<IsbashResult> isbash(const IsbashInputs& inputs, Steps& steps) {
+  auto computed = isbash(inputs);
+  if (!computed) return computed;
+  const IsbashResult& result = *computed;
+  const bool low = inputs.turbulence == Turbulence::low;
   steps.given("V", "velocity given", measure(inputs.velocity));
   steps.given("V_s/V", "velocity at the stone over it; outside of a bend by its radius and width",
               measure(inputs.velocity_ratio), bend_velocity_source().sentence());
   steps.computed("V_s", "velocity at the stone", "(V_s/V)·V",
-                 measure(Velocity::feet_per_second(V)));
+                 measure(inputs.velocity_ratio.number() * inputs.velocity));
   steps.given("γs/γw", "specific gravity of the rock", measure(inputs.specific_gravity));
   steps.given("C", low ? "coefficient for low turbulence" : "coefficient for high turbulence",
               measure(result.coefficient), sheet);
@@ -107,7 +115,7 @@ Expected<IsbashResult> isbash(const IsbashInputs& inputs, Steps& steps) {
                       low ? "note, not used: in high turbulence (C 0.86)"
                           : "note, not used: in low turbulence (C 1.20)",
                       "", low ? result.d50_high_turbulence : result.d50_low_turbulence, sheet);
-  return result;
+  return computed;
 }
 
 const SizingMethod& isbash_method() {

@@ -22,6 +22,8 @@ struct IsbashResult {
 };
 
 Expected<IsbashResult> isbash(const IsbashInputs& inputs, Steps& steps);
+/// The same arithmetic without its steps, for simulation.
+Expected<IsbashResult> isbash(const IsbashInputs& inputs);
 
 const SizingMethod& isbash_method();
 

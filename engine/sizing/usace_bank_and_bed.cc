@@ -40,69 +40,87 @@ Problems missing_bend_inputs(const Inputs& in) {
   return problems;
 }
 
+/// V_SS/V_AVG in the bend itself.
+Dimensionless ratio_in_bend(const Inputs& in) {
+  return bend_velocity_ratio(in.channel_form, *in.bend_radius, *in.top_width);
+}
+
+/// V_SS/V_AVG at the rock.
+Dimensionless velocity_ratio(const Inputs& in) {
+  if (is_bend(in)) {
+    const auto ratio = ratio_in_bend(in);
+    if (!in.distance_below_bend) return ratio;
+    return bend_velocity_ratio_below(ratio, *in.distance_below_bend, *in.top_width);
+  }
+  return Dimensionless::number(in.attack == WaterAttack::impinging ? 1.6 : 1);
+}
+
 /// V: the depth-averaged velocity at the rock, on a bank V_SS.
-Velocity attacking_velocity(const Inputs& in, Steps& steps) {
+void show_velocity(const Inputs& in, const Result& result, Steps& steps) {
   if (in.local_velocity) {
     steps.given("V_SS", "velocity at the rock", measure(*in.local_velocity), "given directly");
-    return *in.local_velocity;
+    return;
   }
   steps.given("V_AVG", "average velocity of the main channel", measure(in.average_velocity));
-  Dimensionless ratio = Dimensionless::number(1);
   std::string formula = "1 on a straight reach and the inside of a bend";
   std::string source = em;
   if (is_bend(in)) {
     steps.given("R", "centreline radius of the bend", measure(*in.bend_radius));
     steps.given("W", "water-surface width of the main channel", measure(*in.top_width));
-    ratio = bend_velocity_ratio(in.channel_form, *in.bend_radius, *in.top_width);
     formula = bend_velocity_formula(in.channel_form);
     source = bend_velocity_source().sentence();
     if (in.distance_below_bend) {
-      steps.computed("V_SS/V_AVG", "velocity ratio in the bend", formula, measure(ratio), source);
+      steps.computed("V_SS/V_AVG", "velocity ratio in the bend", formula,
+                     measure(ratio_in_bend(in)), source);
       steps.given("x", "distance below the bend", measure(*in.distance_below_bend));
-      ratio = bend_velocity_ratio_below(ratio, *in.distance_below_bend, *in.top_width);
       formula = "held for one width, then 0.1 less for each width, at least 1";
       source = "WES Streambank Handbook (1997) App. A";
     }
   } else if (in.attack == WaterAttack::impinging) {
-    ratio = Dimensionless::number(1.6);
     formula = "1.6 where braided or oblique flow runs at the bank";
     source = "WES Streambank Handbook (1997) App. A, p. A-26";
   }
-  steps.computed("V_SS/V_AVG", "velocity ratio", formula, measure(ratio), source);
-  const Velocity v_ss = ratio.number() * in.average_velocity;
-  steps.computed("V_SS", "velocity at the rock", "(V_SS/V_AVG)·V_AVG", measure(v_ss));
-  return v_ss;
+  steps.computed("V_SS/V_AVG", "velocity ratio", formula, measure(result.velocity_ratio), source);
+  steps.computed("V_SS", "velocity at the rock", "(V_SS/V_AVG)·V_AVG", measure(result.v_ss));
 }
 
 /// Cv: what the vertical distribution of velocity adds.
-Dimensionless vertical_distribution(const Inputs& in, Steps& steps) {
-  double cv = 1;
+double vertical_distribution(const Inputs& in) {
+  switch (in.attack) {
+    case WaterAttack::straight_or_inside:
+      return 1;
+    case WaterAttack::outside_of_bend: {
+      const double r_w = *in.bend_radius / *in.top_width;
+      return r_w > 26 ? 1.0 : 1.283 - 0.2 * std::log10(r_w);
+    }
+    case WaterAttack::below_concrete_channel:
+    case WaterAttack::impinging:
+    case WaterAttack::end_of_dike:
+      return 1.25;
+  }
+  return 1;
+}
+
+void show_vertical_distribution(const Inputs& in, const Result& result, Steps& steps) {
   std::string formula = "1.0 on a straight reach and the inside of a bend";
   std::string source = em;
   switch (in.attack) {
     case WaterAttack::straight_or_inside:
       break;
-    case WaterAttack::outside_of_bend: {
-      const double r_w = *in.bend_radius / *in.top_width;
-      cv = r_w > 26 ? 1.0 : 1.283 - 0.2 * std::log10(r_w);
+    case WaterAttack::outside_of_bend:
       formula = "1.283 − 0.2·log₁₀(R/W), 1 where R/W > 26";
       break;
-    }
     case WaterAttack::below_concrete_channel:
     case WaterAttack::impinging:
-      cv = 1.25;
       formula = "1.25 below a concrete channel or where the flow runs at the bank";
       source = "WES Streambank Handbook (1997) App. A, p. A-26";
       break;
     case WaterAttack::end_of_dike:
-      cv = 1.25;
       formula = "1.25 at the end of a dike";
       break;
   }
-  const auto result = Dimensionless::number(cv);
   steps.computed("Cv", "coefficient for the vertical distribution of velocity", formula,
-                 measure(result), source);
-  return result;
+                 measure(result.cv), source);
 }
 
 void note_side_slope(const char* meaning, const char* formula, std::optional<double> k1,
@@ -112,30 +130,40 @@ void note_side_slope(const char* meaning, const char* formula, std::optional<dou
   }
 }
 
-Expected<Dimensionless> side_slope(const Inputs& in, Steps& steps) {
+bool uses_curve(const Inputs& in) {
+  return in.side_slope_factor == SideSlopeFactor::published_curve;
+}
+
+std::optional<double> side_slope(const Inputs& in) {
+  if (in.side_slope_factor_value) return in.side_slope_factor_value->number();
+  return uses_curve(in) ? side_slope_factor_curve(in.bank_angle)
+                        : side_slope_factor_analytic(in.bank_angle, in.angle_of_repose);
+}
+
+Problem bank_too_steep(const Inputs& in) {
+  const bool use_curve = uses_curve(in);
+  return {"bank-too-steep",
+          use_curve ? "The bank is steeper than the published side-slope curve goes."
+                    : "The bank is as steep as the rock's angle of repose or steeper; "
+                      "loose rock does not stay on it.",
+          "", "/bank_angle",
+          use_curve ? "a bank flatter than 46°" : "a bank flatter than angle_of_repose"};
+}
+
+void show_side_slope(const Inputs& in, Steps& steps) {
   if (in.side_slope_factor_value) {
     steps.given("K1", "side-slope factor", measure(*in.side_slope_factor_value), "given directly");
-    return *in.side_slope_factor_value;
+    return;
   }
   const auto curve = side_slope_factor_curve(in.bank_angle);
   const auto analytic = side_slope_factor_analytic(in.bank_angle, in.angle_of_repose);
-  const bool use_curve = in.side_slope_factor == SideSlopeFactor::published_curve;
-  const auto chosen = use_curve ? curve : analytic;
-  if (!chosen) {
-    return Problem{"bank-too-steep",
-                   use_curve ? "The bank is steeper than the published side-slope curve goes."
-                             : "The bank is as steep as the rock's angle of repose or steeper; "
-                               "loose rock does not stay on it.",
-                   "", "/bank_angle",
-                   use_curve ? "a bank flatter than 46°" : "a bank flatter than angle_of_repose"};
-  }
   steps.given("θ", "bank angle from horizontal", measure(in.bank_angle));
   const char* const curve_formula = "√(1 − [sin(θ−14°)/sin 32°]^1.6), 1 where θ ≤ 14°";
   const char* const curve_source =
       "EM 1110-2-1601 Plate B-39 by the fit in FHWA HEC-23 (2009) DG4 (from memory; confirm)";
   const char* const analytic_formula = "√(1 − sin²θ/sin²φ)";
   const char* const analytic_source = "EM 1110-2-1601 eq. 3-4 (from memory; confirm)";
-  if (use_curve) {
+  if (uses_curve(in)) {
     note_side_slope("note, not used: side-slope factor of the analytic form", analytic_formula,
                     analytic, analytic_source, steps);
     note_side_slope("side-slope factor of the published curve", curve_formula, curve, curve_source,
@@ -149,42 +177,51 @@ Expected<Dimensionless> side_slope(const Inputs& in, Steps& steps) {
     note_side_slope("side-slope factor of the analytic form", analytic_formula, analytic,
                     analytic_source, steps);
   }
-  return Dimensionless::number(*chosen);
 }
 
-Length median_size(const Inputs& in, Length d30, Steps& steps) {
+Length median_size(const Inputs& in, Length d30) {
+  if (in.median_from_d30 == MedianFromD30::hec23_constant) return 1.20 * d30;
+  const double exponent = in.median_from_d30 == MedianFromD30::rock_manual ? 0.32 : 1.0 / 3.0;
+  return std::pow(in.size_ratio.number(), exponent) * d30;
+}
+
+void show_median_size(const Inputs& in, const Result& result, Steps& steps) {
+  const char* const meaning = "median stone size that goes with it";
   if (in.median_from_d30 == MedianFromD30::hec23_constant) {
-    const Length d50 = 1.20 * d30;
-    steps.computed_rock("D50", "median stone size that goes with it", "1.20·D30", d50,
+    steps.computed_rock("D50", meaning, "1.20·D30", result.d50,
                         "FHWA HEC-23 (2009) DG4 (from memory; confirm)");
-    return d50;
+    return;
   }
   steps.given("D85/D15", "how widely the sizes are spread", measure(in.size_ratio));
   const bool rock_manual = in.median_from_d30 == MedianFromD30::rock_manual;
-  const double exponent = rock_manual ? 0.32 : 1.0 / 3.0;
-  const Length d50 = std::pow(in.size_ratio.number(), exponent) * d30;
-  steps.computed_rock("D50", "median stone size that goes with it",
-                      rock_manual ? "D30·(D85/D15)^0.32" : "D30·(D85/D15)^⅓", d50,
-                      rock_manual ? "CIRIA C683 (2007) (from memory; confirm)" : em);
-  return d50;
+  steps.computed_rock("D50", meaning, rock_manual ? "D30·(D85/D15)^0.32" : "D30·(D85/D15)^⅓",
+                      result.d50, rock_manual ? "CIRIA C683 (2007) (from memory; confirm)" : em);
+}
+
+double shape_coefficient(const Inputs& in) {
+  return in.angularity == Angularity::angular ? 0.30 : 0.375;
 }
 
 }  // namespace
 
-Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& inputs,
-                                                   Steps& steps) {
-  const Problems missing = missing_bend_inputs(inputs);
+Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& inputs) {
+  Problems missing = missing_bend_inputs(inputs);
   if (!missing.empty()) return missing;
+  const auto side_slope_factor = side_slope(inputs);
+  if (!side_slope_factor) return bank_too_steep(inputs);
 
   UsaceBankAndBedResult result;
-  result.v_ss = attacking_velocity(inputs, steps);
-  result.cv = vertical_distribution(inputs, steps);
-  const auto side_slope_factor = side_slope(inputs, steps);
-  if (!side_slope_factor) return side_slope_factor.problems();
-  result.k1 = *side_slope_factor;
+  if (inputs.local_velocity) {
+    result.v_ss = *inputs.local_velocity;
+  } else {
+    result.velocity_ratio = velocity_ratio(inputs);
+    result.v_ss = result.velocity_ratio.number() * inputs.average_velocity;
+  }
+  result.cv = Dimensionless::number(vertical_distribution(inputs));
+  result.k1 = Dimensionless::number(*side_slope_factor);
 
   const double Sf = inputs.safety_factor.number();
-  const double Cs = inputs.angularity == Angularity::angular ? 0.30 : 0.375;
+  const double Cs = shape_coefficient(inputs);
   const double Cv = result.cv.number();
   const double CT = inputs.thickness_coefficient.number();
   const double d = inputs.local_depth.feet();
@@ -197,19 +234,31 @@ Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& 
       Sf * Cs * Cv * CT * d *
       std::pow(std::sqrt(gamma_w / (gamma_s - gamma_w)) * V / std::sqrt(K1 * g * d), 2.5);
 
+  result.d30 = Length::feet(D30);
+  result.d50 = median_size(inputs, result.d30);
+  return result;
+}
+
+Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& inputs,
+                                                   Steps& steps) {
+  auto computed = usace_bank_and_bed(inputs);
+  if (!computed) return computed;
+  const Result& result = *computed;
+  show_velocity(inputs, result, steps);
+  show_vertical_distribution(inputs, result, steps);
+  show_side_slope(inputs, steps);
   steps.given("Sf", "safety factor", measure(inputs.safety_factor));
   steps.given("Cs", inputs.angularity == Angularity::angular ? "angular rock" : "rounded rock",
-              measure(Dimensionless::number(Cs)), em);
+              measure(shape_coefficient(inputs)), em);
   steps.given("CT", "layer-thickness coefficient", measure(inputs.thickness_coefficient));
   steps.given("d", "water depth at the rock", measure(inputs.local_depth));
   steps.given("γs/γw", "specific gravity of the rock, water 62.4 lb/ft³",
               measure(inputs.specific_gravity));
-  result.d30 = Length::feet(D30);
   steps.computed_rock("D30", "required size, 30 % smaller by mass",
                       "Sf·Cs·Cv·CT·d·[(γw/(γs−γw))^½·V_SS/√(K1·g·d)]^2.5, g = 32.174 ft/s²",
                       result.d30, em_equation);
-  result.d50 = median_size(inputs, result.d30, steps);
-  return result;
+  show_median_size(inputs, result, steps);
+  return computed;
 }
 
 }  // namespace proofstone

@@ -56,14 +56,19 @@ struct UsaceBankAndBedInputs {
 };
 
 struct UsaceBankAndBedResult {
-  Velocity v_ss;     ///< the velocity that attacks the rock
+  Dimensionless velocity_ratio = Dimensionless::number(1);  ///< V_SS/V_AVG
+  Velocity v_ss;                                            ///< the velocity that attacks the rock
   Dimensionless cv;  ///< vertical velocity distribution coefficient
   Dimensionless k1;  ///< side-slope factor
   Length d30;
   Length d50;
 };
 
-/// Problems: a bend without radius or width, a bank too steep for the chosen side-slope factor.
+/// The arithmetic alone, for simulation. Problems: a bend without radius or width, a bank too steep
+/// for the chosen side-slope factor.
+Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& inputs);
+
+/// The same with its steps.
 Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& inputs,
                                                    Steps& steps);
 

@@ -157,6 +157,7 @@ void describe_limits(Described& method) {
 Described build() {
   Described method(describe(), &usace_bank_and_bed, &from_zone,
                    [](const Result& result) { return RequiredSize{30, result.d30}; });
+  method.without_steps(&usace_bank_and_bed);
   describe_inputs(method);
   method.output({"v_ss", "V_SS", "velocity that attacks the rock"}, &Result::v_ss,
                 unit::foot_per_second);

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <boost/random/sobol.hpp>
+#include <cstdint>
+#include <span>
+#include <vector>
+
+namespace proofstone {
+
+/// Sobol points in (0, 1)^dimension with the digital shift of one replicate.
+class ShiftedSobol {
+ public:
+  ShiftedSobol(std::size_t dimension, int replicate, std::uint64_t first);
+
+  /// Writes the next point.
+  void next(std::span<double> point) {
+    for (std::size_t i = 0; i < shifts_.size(); ++i) {
+      // The middle of one of 2^53 cells: neither 0 nor 1.
+      const std::uint64_t bits = engine_() ^ shifts_[i];
+      point[i] = (static_cast<double>(bits >> 11) + 0.5) * 0x1p-53;
+    }
+  }
+
+ private:
+  boost::random::sobol engine_;
+  std::vector<std::uint64_t> shifts_;
+};
+
+}  // namespace proofstone
