@@ -23,8 +23,9 @@ SizeLimitState bank() {
                                  {"bend_radius", "620 ft"},     {"top_width", "200 ft"},
                                  {"local_depth", "12 ft"},      {"bank_angle", "1V:2H"},
                                  {"safety_factor", 1}};
-  auto required = find_method("usace-bank-and-bed")
-                      ->vary(inputs, {"average_velocity", "local_depth", "specific_gravity"}, "d30");
+  auto required =
+      find_method("usace-bank-and-bed")
+          ->vary(inputs, {"average_velocity", "local_depth", "specific_gravity"}, "d30");
   const double variation[] = {0.10, 0.05, 0.02};
   std::vector<Distribution> spreads;
   for (std::size_t i = 0; i < 3; ++i) {

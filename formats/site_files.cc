@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
+#include "engine/finding/json_pointer.h"
 #include "engine/finding/quoted_text.h"
 #include "engine/quantity/measure.h"
 #include "formats/problem_list.h"
@@ -41,20 +42,6 @@ bool asks_for_file(const std::string& key, const json& value) {
          value.begin()->is_string();
 }
 
-std::string pointer_token(const std::string& key) {
-  std::string token;
-  for (const char c : key) {
-    if (c == '~') {
-      token += "~0";
-    } else if (c == '/') {
-      token += "~1";
-    } else {
-      token += c;
-    }
-  }
-  return token;
-}
-
 void find_mentions(const std::string& key, json& value, const std::string& pointer, int level,
                    std::vector<FileMention>& mentions) {
   if (asks_for_file(key, value)) {
@@ -64,8 +51,7 @@ void find_mentions(const std::string& key, json& value, const std::string& point
   if (level == deepest_level) return;
   if (value.is_object()) {
     for (auto& [inner_key, inner] : value.items()) {
-      find_mentions(inner_key, inner, pointer + "/" + pointer_token(inner_key), level + 1,
-                    mentions);
+      find_mentions(inner_key, inner, pointer + "/" + pointer_step(inner_key), level + 1, mentions);
     }
   } else if (value.is_array()) {
     for (std::size_t i = 0; i < value.size(); ++i) {

@@ -2,26 +2,9 @@
 
 #include <fmt/format.h>
 
+#include "engine/finding/json_pointer.h"
+
 namespace proofstone {
-namespace {
-
-/// A field name as one step of a JSON pointer (RFC 6901).
-std::string pointer_step(const std::string& field) {
-  std::string step;
-  for (const char c : field) {
-    if (c == '~') {
-      step += "~0";
-    } else if (c == '/') {
-      step += "~1";
-    } else {
-      step += c;
-    }
-  }
-  return step;
-}
-
-}  // namespace
-
 FieldReader::FieldReader(const nlohmann::json& object, std::string pointer, Problems& problems)
     : object_(object),
       pointer_(std::move(pointer)),

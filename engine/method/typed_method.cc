@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/finding/json_pointer.h"
 #include "engine/finding/quoted_text.h"
 
 namespace proofstone::method_reading {
@@ -32,20 +33,7 @@ std::string what_to_write(const InputDescription& input) {
   return "a " + std::string(kind_name(input.kind)) + " in " + allowed_units(input.kind);
 }
 
-/// A key as a JSON pointer writes it (RFC 6901).
-std::string pointer_to(const std::string& key) {
-  std::string pointer = "/";
-  for (const char c : key) {
-    if (c == '~') {
-      pointer += "~0";
-    } else if (c == '/') {
-      pointer += "~1";
-    } else {
-      pointer += c;
-    }
-  }
-  return pointer;
-}
+std::string pointer_to(const std::string& key) { return "/" + pointer_step(key); }
 
 }  // namespace
 

@@ -31,17 +31,17 @@ MethodDescription describe() {
   about.title = "Chance of instability, USACE limit state";
   about.purpose =
       "Chance that rock on a bank or bed moves in the flood it is computed for, from how well "
-      "velocity, depth, unit weight, stone size and the formula itself are known, and which of them "
+      "velocity, depth, unit weight, stone size and the formula itself are known, and which of "
+      "them "
       "matters most.";
   about.group = MethodGroup::reliability;
-  about.sources = {
-      {"USACE EM 1110-2-1601 (1994)", "eq. 3-3, whose exponents are the sensitivities",
-       SourceStanding::memory},
-      {"WES Streambank Handbook (1997)",
-       "App. A: sensitivity of stone weight and thickness to velocity and unit weight",
-       SourceStanding::published},
-      {"first-order second-moment analysis of a logarithmic margin", "worked out here",
-       SourceStanding::computed}};
+  about.sources = {{"USACE EM 1110-2-1601 (1994)", "eq. 3-3, whose exponents are the sensitivities",
+                    SourceStanding::memory},
+                   {"WES Streambank Handbook (1997)",
+                    "App. A: sensitivity of stone weight and thickness to velocity and unit weight",
+                    SourceStanding::published},
+                   {"first-order second-moment analysis of a logarithmic margin", "worked out here",
+                    SourceStanding::computed}};
   about.cautions = {
       "No table of coefficients of variation for rock protection is published that could be called "
       "standard: state your own and say where they come from.",
@@ -86,8 +86,8 @@ TypedMethod<Inputs, Result> build() {
   method.output({"spread", "σG", "standard deviation of the margin"}, &Result::spread,
                 unit::number);
   method.output({"beta", "β", "reliability index"}, &Result::beta, unit::number);
-  method.output({"probability", "Pf", "chance of instability in that flood"},
-                &Result::probability, unit::number);
+  method.output({"probability", "Pf", "chance of instability in that flood"}, &Result::probability,
+                unit::number);
   method.output({"velocity_share", "", "share of the variance from velocity"},
                 &Result::velocity_share, unit::number);
   method.output({"depth_share", "", "share from depth"}, &Result::depth_share, unit::number);
@@ -127,8 +127,7 @@ void show(const Inputs& in, const Result& result, Steps& steps) {
                  "√[(2.5 δV)² + (0.25 δd)² + (1.25·γs/(γs−γw)·δγ)² + δD² + δC²]",
                  measure(result.spread), exponents);
   steps.computed("β", "reliability index", "ln(D/Dc) / σG", measure(result.beta));
-  steps.computed("Pf", "chance of instability in that flood", "Φ(−β)",
-                 measure(result.probability));
+  steps.computed("Pf", "chance of instability in that flood", "Φ(−β)", measure(result.probability));
   steps.computed("share of V", "share of the variance from velocity", "(2.5 δV)² / σG²",
                  measure(result.velocity_share));
   steps.computed("β", "reliability index when all quantities are lognormal",

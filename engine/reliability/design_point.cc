@@ -12,11 +12,11 @@ namespace {
 
 using Vector = std::vector<double>;
 
-constexpr double difference_step = 1e-3;
+constexpr double difference_step = 0.02;
 constexpr double farthest = 8;  // standard deviations
 constexpr int most_steps = 60;
 constexpr int most_turns = 200;
-constexpr double settled = 1e-10;
+constexpr double settled = 1e-14;
 
 double dot(const Vector& a, const Vector& b) {
   return std::inner_product(a.begin(), a.end(), b.begin(), 0.0);

@@ -8,10 +8,10 @@ namespace proofstone {
 
 /// What the first-order reliability method (FORM) says of a limit state.
 struct DesignPoint {
-  double beta = 0;         ///< distance from the median point to the nearest place of failure
-  double probability = 0;  ///< Φ(−β)
-  std::vector<double> values;      ///< the most likely values at which the rock moves, SI
-  std::vector<double> alphas;      ///< unit vector from the medians to it, in independent scores
+  double beta = 0;             ///< distance from the median point to the nearest place of failure
+  double probability = 0;      ///< Φ(−β)
+  std::vector<double> values;  ///< the most likely values at which the rock moves, SI
+  std::vector<double> alphas;  ///< unit vector from the medians to it, in independent scores
   std::vector<double> importance;  ///< share of the variance of each variable; they add to 1
   int steps = 0;
   bool bracketed = false;  ///< the iteration wandered, and the distance was found by bracketing

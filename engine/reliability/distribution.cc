@@ -127,8 +127,7 @@ double Distribution::standard_deviation() const {
     case DistributionFamily::truncated_normal: {
       const Cut cut = cut_of(a_, b_, low_, high_);
       const double shift = (cut.density_low - cut.density_high) / cut.share;
-      const double edges =
-          (cut.alpha * cut.density_low - cut.beta * cut.density_high) / cut.share;
+      const double edges = (cut.alpha * cut.density_low - cut.beta * cut.density_high) / cut.share;
       return b_ * std::sqrt(std::max(0.0, 1 + edges - shift * shift));
     }
     case DistributionFamily::triangular: {
@@ -149,10 +148,9 @@ double Distribution::at_score(double score) const {
     const Cut cut = cut_of(a_, b_, low_, high_);
     // In the upper half everything is measured from above, so that the tail keeps its digits.
     const double inner =
-        score > 0 ? -normal_quantile(normal_cumulative(-cut.beta) +
-                                     cut.share * normal_cumulative(-score))
-                  : normal_quantile(normal_cumulative(cut.alpha) +
-                                    cut.share * normal_cumulative(score));
+        score > 0
+            ? -normal_quantile(normal_cumulative(-cut.beta) + cut.share * normal_cumulative(-score))
+            : normal_quantile(normal_cumulative(cut.alpha) + cut.share * normal_cumulative(score));
     return std::isfinite(inner) ? std::clamp(a_ + b_ * inner, low_, high_)
                                 : (score > 0 ? high_ : low_);
   }

@@ -6,8 +6,8 @@ namespace proofstone {
 
 enum class DistributionFamily { normal, lognormal, truncated_normal, triangular, uniform };
 
-/// How an uncertain quantity is spread. Numbers are in whatever unit the caller keeps to; nothing in
-/// the family is a default: the spread is always stated by somebody.
+/// How an uncertain quantity is spread. Numbers are in whatever unit the caller keeps to; nothing
+/// in the family is a default: the spread is always stated by somebody.
 class Distribution {
  public:
   /// Mean and standard deviation (more than 0).

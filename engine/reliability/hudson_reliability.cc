@@ -21,14 +21,14 @@ double capacity(double A, double delta, double Dn, double KD, double cot) {
 }
 
 /// A quantity with its spread; certain where the variation is 0.
-struct Quantity {
+struct UncertainQuantity {
   const char* key;
   double mean;
   double variation;
 };
 
 /// Z with those quantities uncertain that have a spread; the others stay at their means.
-FormulaLimitState limit_of(const std::vector<Quantity>& quantities, double KD) {
+FormulaLimitState limit_of(const std::vector<UncertainQuantity>& quantities, double KD) {
   std::vector<RandomVariable> variables;
   std::vector<double> means;
   std::vector<std::size_t> places;
@@ -104,11 +104,10 @@ void describe_inputs(TypedMethod<Inputs, Result>& method) {
 TypedMethod<Inputs, Result> build() {
   TypedMethod<Inputs, Result> method(describe(), &hudson_reliability);
   describe_inputs(method);
-  method.output({"capacity", "Hc", "wave height the armour bears at the means"},
-                &Result::capacity, unit::meter);
-  method.output({"margin", "Z", "margin at the means"}, &Result::margin, unit::meter);
-  method.output({"spread", "σZ", "standard deviation of the margin"}, &Result::spread,
+  method.output({"capacity", "Hc", "wave height the armour bears at the means"}, &Result::capacity,
                 unit::meter);
+  method.output({"margin", "Z", "margin at the means"}, &Result::margin, unit::meter);
+  method.output({"spread", "σZ", "standard deviation of the margin"}, &Result::spread, unit::meter);
   method.output({"beta", "β", "reliability index, first-order second-moment"}, &Result::beta,
                 unit::number);
   method.output({"probability", "Pf", "chance of displaced armour"}, &Result::probability,
@@ -134,7 +133,7 @@ TypedMethod<Inputs, Result> build() {
 Expected<HudsonReliabilityResult> hudson_reliability(const HudsonReliabilityInputs& inputs,
                                                      Steps& steps) {
   const double KD = inputs.stability_coefficient.number();
-  const std::vector<Quantity> quantities{
+  const std::vector<UncertainQuantity> quantities{
       {"A", 1, inputs.formula_variation.number()},
       {"Δ", inputs.relative_density.number(), inputs.relative_density_variation.number()},
       {"Dn50", inputs.nominal_size.meters(), inputs.nominal_size_variation.number()},

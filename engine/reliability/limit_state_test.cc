@@ -178,10 +178,8 @@ TEST(LimitStates, WhatCannotBeAnalysedIsAProblem) {
                                   [](Values) -> std::optional<double> { return 1; });
   EXPECT_EQ(first_order(unmoved).problems().front().code, "nothing-moves");
   EXPECT_EQ(find_design_point(unmoved).problems().front().code, "form-not-settled");
-  EXPECT_EQ(first_order(normal_margin(), {{0, 1, 1.5}}).problems().front().code,
-            "bad-correlation");
-  EXPECT_EQ(first_order(normal_margin(), {{0, 7, 0.5}}).problems().front().code,
-            "bad-correlation");
+  EXPECT_EQ(first_order(normal_margin(), {{0, 1, 1.5}}).problems().front().code, "bad-correlation");
+  EXPECT_EQ(first_order(normal_margin(), {{0, 7, 0.5}}).problems().front().code, "bad-correlation");
 }
 
 }  // namespace

@@ -20,8 +20,8 @@ TypedMethod<Inputs, Result> build() {
       "Reliability index and chance of failure from the ratio of the means of resistance and load "
       "and their coefficients of variation, for lognormal and for normal quantities.";
   about.group = MethodGroup::reliability;
-  about.sources = {{"the difference of two normal logarithms", "worked out here",
-                    SourceStanding::computed}};
+  about.sources = {
+      {"the difference of two normal logarithms", "worked out here", SourceStanding::computed}};
   about.cautions = {"Load and resistance are taken as independent."};
   TypedMethod<Inputs, Result> method(about, &lognormal_margin);
   method.required({"mean_ratio", "μR/μS", "mean resistance over mean load"}, &Inputs::mean_ratio,
@@ -54,8 +54,8 @@ Expected<LognormalMarginResult> lognormal_margin(const LognormalMarginInputs& in
                    "/load_variation", "a coefficient of variation above 0 for one of them"};
   }
   Result result;
-  result.beta = number(std::log(ratio * std::sqrt((1 + dS * dS) / (1 + dR * dR))) /
-                       std::sqrt(log_variance));
+  result.beta =
+      number(std::log(ratio * std::sqrt((1 + dS * dS) / (1 + dR * dR))) / std::sqrt(log_variance));
   result.probability = number(normal_cumulative(-result.beta.number()));
   const double normal_spread = std::sqrt(ratio * ratio * dR * dR + dS * dS);
   result.normal_beta = number((ratio - 1) / normal_spread);
@@ -66,8 +66,7 @@ Expected<LognormalMarginResult> lognormal_margin(const LognormalMarginInputs& in
               measure(inputs.resistance_variation));
   steps.given("δS", "coefficient of variation of the load", measure(inputs.load_variation));
   steps.computed("β", "reliability index of lognormal quantities",
-                 "ln[(μR/μS)·√((1+δS²)/(1+δR²))] / √[ln(1+δR²) + ln(1+δS²)]",
-                 measure(result.beta));
+                 "ln[(μR/μS)·√((1+δS²)/(1+δR²))] / √[ln(1+δR²) + ln(1+δS²)]", measure(result.beta));
   steps.computed("Pf", "chance that the load exceeds the resistance", "Φ(−β)",
                  measure(result.probability));
   steps.computed("β", "reliability index of normal quantities",

@@ -23,8 +23,8 @@ double between(double low, double high) {
 
 /// A straight bank whose quantities are written with their units.
 struct Bank {
-  double velocity = between(1, 6);          // m/s
-  double depth = between(0.5, 8);           // m
+  double velocity = between(1, 6);  // m/s
+  double depth = between(0.5, 8);   // m
   double specific_gravity = between(2.3, 2.9);
   double velocity_variation = between(0.02, 0.3);
   double depth_variation = between(0.01, 0.2);
@@ -42,8 +42,8 @@ std::shared_ptr<const VariedOutput> required_by(const Bank& bank, bool in_feet) 
                                  {"bank_angle", "1V:2H"},
                                  {"specific_gravity", bank.specific_gravity},
                                  {"safety_factor", 1}};
-  auto varied = find_method("usace-bank-and-bed")
-                    ->vary(inputs, {"average_velocity", "local_depth"}, "d30");
+  auto varied =
+      find_method("usace-bank-and-bed")->vary(inputs, {"average_velocity", "local_depth"}, "d30");
   RC_ASSERT(static_cast<bool>(varied));
   return std::move(*varied);
 }
@@ -121,13 +121,14 @@ RC_GTEST_PROP(ReliabilityProperties, TheClosedFormIsTheGeneralMethod, ()) {
   const Bank bank;
   const double ratio = between(0.7, 1.8);
   const auto limit = limit_of(bank, ratio);
-  const auto closed = find_method("chance-of-instability")
-                          ->evaluate({{"available_size", exact_text(measure(Length::meters(ratio)), unit::meter)},
-                                      {"required_size", "1 m"},
-                                      {"velocity_variation", bank.velocity_variation},
-                                      {"depth_variation", bank.depth_variation},
-                                      {"size_variation", bank.size_variation},
-                                      {"model_variation", bank.model_variation}});
+  const auto closed =
+      find_method("chance-of-instability")
+          ->evaluate({{"available_size", exact_text(measure(Length::meters(ratio)), unit::meter)},
+                      {"required_size", "1 m"},
+                      {"velocity_variation", bank.velocity_variation},
+                      {"depth_variation", bank.depth_variation},
+                      {"size_variation", bank.size_variation},
+                      {"model_variation", bank.model_variation}});
   RC_ASSERT(static_cast<bool>(closed));
   RC_ASSERT(std::abs(closed->output("beta").si - first_order(limit)->beta) < 1e-6);
   RC_ASSERT(std::abs(closed->output("lognormal_beta").si - find_design_point(limit)->beta) < 1e-6);

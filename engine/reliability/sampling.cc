@@ -60,8 +60,7 @@ SampledChance combined_chance(const std::vector<SampleTally>& replicates) {
   double sum = 0;
   double squares = 0;
   for (const auto& tally : replicates) {
-    const double share =
-        static_cast<double>(tally.failures) / static_cast<double>(tally.samples);
+    const double share = static_cast<double>(tally.failures) / static_cast<double>(tally.samples);
     sum += share;
     squares += share * share;
     chance.samples += tally.samples;

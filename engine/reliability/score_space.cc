@@ -22,8 +22,8 @@ Expected<ScoreSpace> ScoreSpace::of(const LimitState& limit,
   }
   ScoreSpace space(limit);
   if (correlations.empty()) return space;
-  Eigen::MatrixXd matrix = Eigen::MatrixXd::Identity(static_cast<Eigen::Index>(size),
-                                                     static_cast<Eigen::Index>(size));
+  Eigen::MatrixXd matrix =
+      Eigen::MatrixXd::Identity(static_cast<Eigen::Index>(size), static_cast<Eigen::Index>(size));
   for (const auto& [first, second, coefficient] : correlations) {
     if (first >= size || second >= size || first == second) {
       return bad_correlation("A correlation names a variable that is not there.");

@@ -29,7 +29,8 @@ class ScoreSpace {
     return limit_->margin(values_at(scores));
   }
   /// How much of the variance each variable brings, from the unit vector of the design point in
-  /// independent scores; adds to 1. Where variables are correlated, by the vector of Der Kiureghian.
+  /// independent scores; adds to 1. Where variables are correlated, by the vector of Der
+  /// Kiureghian.
   std::vector<double> importance(std::span<const double> direction) const;
 
  private:

@@ -26,8 +26,7 @@ std::vector<RandomVariable> variables_of(const VariedOutput& required,
 }  // namespace
 
 SizeLimitState::SizeLimitState(std::shared_ptr<const VariedOutput> required,
-                               const std::vector<Distribution>& spreads,
-                               const Surroundings& around)
+                               const std::vector<Distribution>& spreads, const Surroundings& around)
     : LimitState(variables_of(*required, spreads, around)),
       required_(std::move(required)),
       inputs_(spreads.size()),

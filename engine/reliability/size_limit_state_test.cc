@@ -16,16 +16,12 @@ namespace {
 
 /// WES Streambank Handbook, App. A, Example 1, without its safety factor: D30 of 0.56 ft at the
 /// brink of moving, and 0.73 ft there.
-const nlohmann::json example_1 = {{"attack", "outside-of-bend"},
-                                  {"average_velocity", "7.1 ft/s"},
-                                  {"bend_radius", "620 ft"},
-                                  {"top_width", "200 ft"},
-                                  {"local_velocity", "10.5 ft/s"},
-                                  {"local_depth", "12 ft"},
-                                  {"bank_angle", "1V:2H"},
-                                  {"side_slope_factor_value", "0.88"},
-                                  {"specific_gravity", 165 / 62.4},
-                                  {"safety_factor", 1}};
+const nlohmann::json example_1 = {
+    {"attack", "outside-of-bend"},    {"average_velocity", "7.1 ft/s"},
+    {"bend_radius", "620 ft"},        {"top_width", "200 ft"},
+    {"local_velocity", "10.5 ft/s"},  {"local_depth", "12 ft"},
+    {"bank_angle", "1V:2H"},          {"side_slope_factor_value", "0.88"},
+    {"specific_gravity", 165 / 62.4}, {"safety_factor", 1}};
 
 struct Spreads {
   double velocity;
@@ -78,7 +74,8 @@ TEST(BankByThreeWays, FirstOrderDesignPointAndSamplingAgree) {
   const auto space = ScoreSpace::of(limit, {});
   const auto sampled = Sampler(*space).chance(1 << 11);
   EXPECT_NEAR(point->probability, sampled.probability, 4 * sampled.standard_error + 0.0003);
-  EXPECT_NEAR(first->probability, sampled.probability, 0.015) << "a straight line through the means";
+  EXPECT_NEAR(first->probability, sampled.probability, 0.015)
+      << "a straight line through the means";
   EXPECT_NEAR(point->importance[0], first->shares[0], 0.01);
   EXPECT_FALSE(point->bracketed);
 }
@@ -87,8 +84,7 @@ TEST(BankByAnyMethod, EverySizingMethodCanVary) {
   const std::vector<std::pair<std::string, nlohmann::json>> cases{
       {"isbash", {{"velocity", "9 ft/s"}}},
       {"usace-bank-and-bed", example_1},
-      {"fhwa-shear-lining",
-       {{"depth", "4 ft"}, {"slope", "0.004"}, {"bank_angle", "1V:3H"}}}};
+      {"fhwa-shear-lining", {{"depth", "4 ft"}, {"slope", "0.004"}, {"bank_angle", "1V:3H"}}}};
   for (const auto& [id, inputs] : cases) {
     const auto* method = find_method(id);
     const auto evaluation = method->evaluate(inputs);

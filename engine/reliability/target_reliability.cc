@@ -19,8 +19,8 @@ TypedMethod<Inputs, Result> build() {
       "The safety factor on size that leaves an accepted chance of instability in the design "
       "flood, or the chance that a safety factor leaves.";
   about.group = MethodGroup::reliability;
-  about.sources = {{"first-order second-moment analysis of a logarithmic margin",
-                    "worked out here", SourceStanding::computed}};
+  about.sources = {{"first-order second-moment analysis of a logarithmic margin", "worked out here",
+                    SourceStanding::computed}};
   about.cautions = {
       "Which chance can be accepted is the owner's and the licensed engineer's to settle, not a "
       "formula's.",
@@ -28,9 +28,8 @@ TypedMethod<Inputs, Result> build() {
   TypedMethod<Inputs, Result> method(about, &target_reliability);
   method.required({"spread", "σG", "standard deviation of ln(available size / critical size)"},
                   &Inputs::spread, unit::number, AllowedRange::positive_to(3));
-  method.optional({"chance", "Pf", "accepted chance of instability in that flood"},
-                  &Inputs::chance, unit::number, {0.0, std::nullopt, 0.999999},
-                  "computed from the safety factor");
+  method.optional({"chance", "Pf", "accepted chance of instability in that flood"}, &Inputs::chance,
+                  unit::number, {0.0, std::nullopt, 0.999999}, "computed from the safety factor");
   method.optional({"safety_factor", "SF", "available size over the size at which rock just moves"},
                   &Inputs::safety_factor, unit::number, AllowedRange::positive_to(100),
                   "computed from the chance");
@@ -59,8 +58,7 @@ Expected<TargetReliabilityResult> target_reliability(const TargetReliabilityInpu
   if (chance) {
     result.chance = *chance;
     result.beta = Dimensionless::number(-normal_quantile(chance->number()));
-    result.safety_factor =
-        Dimensionless::number(std::exp(result.beta.number() * spread.number()));
+    result.safety_factor = Dimensionless::number(std::exp(result.beta.number() * spread.number()));
     steps.given("Pf", "accepted chance", measure(result.chance));
     steps.computed("β", "reliability index", "−Φ⁻¹(Pf)", measure(result.beta));
     steps.computed("SF", "safety factor on size", "exp(β·σG)", measure(result.safety_factor));

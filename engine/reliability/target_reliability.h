@@ -6,8 +6,9 @@
 
 namespace proofstone {
 
-/// How much larger than the critical size rock must be for a chance that is accepted, and the chance
-/// that a ratio of sizes leaves: ratio = exp(β·σG), chance = Φ(−β). Exactly one of the two is given.
+/// How much larger than the critical size rock must be for a chance that is accepted, and the
+/// chance that a ratio of sizes leaves: ratio = exp(β·σG), chance = Φ(−β). Exactly one of the two
+/// is given.
 struct TargetReliabilityInputs {
   Dimensionless spread;                        ///< σG, deviation of ln(available/critical)
   std::optional<Dimensionless> chance;         ///< accepted chance in that flood

@@ -15,10 +15,10 @@ struct VarianceShares {
   double variance = 0;
 };
 
-/// By sampling in independent scores: first-order indices by the estimator of Saltelli (2010), total
-/// indices by that of Jansen (1999) [both from memory]. `points` evaluations for each variable and two more.
-/// Problems: variables that are correlated (the indices would have no meaning), points without an
-/// answer, a margin that nothing moves.
+/// By sampling in independent scores: first-order indices by the estimator of Saltelli (2010),
+/// total indices by that of Jansen (1999) [both from memory]. `points` evaluations for each
+/// variable and two more. Problems: variables that are correlated (the indices would have no
+/// meaning), points without an answer, a margin that nothing moves.
 Expected<VarianceShares> variance_shares(const ScoreSpace& space, std::uint64_t points);
 
 }  // namespace proofstone
