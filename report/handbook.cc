@@ -2,28 +2,14 @@
 
 #include <fmt/format.h>
 
-#include <map>
-#include <nlohmann/json.hpp>
-
-#include "engine/method/check_table.h"
 #include "engine/method/registry.h"
-#include "engine/rock/embedded_catalog.h"
 #include "engine/rock/rock_class.h"
+#include "report/markdown.h"
+#include "report/method_plot.h"
+#include "report/validation_pages.h"
 
 namespace proofstone {
 namespace {
-
-using nlohmann::json;
-
-/// Text inside a Markdown table cell.
-std::string cell(const std::string& text) {
-  std::string out;
-  for (const char c : text) {
-    if (c == '|') out += '\\';
-    out += c == '\n' ? ' ' : c;
-  }
-  return out;
-}
 
 void add_list(std::string& page, const std::string& title, const std::vector<std::string>& lines) {
   if (lines.empty()) return;
@@ -50,64 +36,28 @@ void add_inputs(std::string& page, const MethodDescription& about) {
   page += "\n## Inputs\n\n| key | symbol | meaning | unit | allowed |\n|---|---|---|---|---|\n";
   for (const auto& input : about.inputs) {
     page += fmt::format("| `{}`{} | {} | {} | {} | {} |\n", input.key,
-                        input.required ? " (must be given)" : "", cell(input.symbol),
-                        cell(input.meaning), input.unit.symbol, cell(input_notes(input)));
+                        input.required ? " (must be given)" : "", markdown_cell(input.symbol),
+                        markdown_cell(input.meaning), input.unit.symbol,
+                        markdown_cell(input_notes(input)));
   }
   page += "\n## Outputs\n\n| key | symbol | meaning | unit |\n|---|---|---|---|\n";
   for (const auto& output : about.outputs) {
-    page += fmt::format("| `{}` | {} | {} | {} |\n", output.key, cell(output.symbol),
-                        cell(output.meaning), output.unit.symbol);
+    page += fmt::format("| `{}` | {} | {} | {} |\n", output.key, markdown_cell(output.symbol),
+                        markdown_cell(output.meaning), output.unit.symbol);
   }
 }
 
-std::string inputs_in_words(const json& inputs) {
-  std::string words;
-  for (const auto& [key, value] : inputs.items()) {
-    words += fmt::format("{}{} {}", words.empty() ? "" : ", ", key,
-                         value.is_string() ? value.get<std::string>() : value.dump());
-  }
-  return words;
+/// The picture of a method as a page of its own.
+HandbookPage plot_page(const Method& method) {
+  constexpr double width = 640;
+  return {"plot-" + method.description().id + ".svg", method_plot(method, width)};
 }
 
-/// What was computed for each case of a table, by case id.
-std::map<std::string, std::string> computed_by_case(const EmbeddedFile& file) {
-  std::map<std::string, std::string> computed;
-  const auto outcomes = run_check_table(file.text);
-  if (!outcomes) return computed;
-  for (const auto& outcome : *outcomes) {
-    auto& words = computed[outcome.case_id];
-    words += fmt::format("{}{}{}", words.empty() ? "" : "; ", outcome.sentence,
-                         outcome.passed ? "" : " **missed**");
-  }
-  return computed;
-}
-
-void add_checks(std::string& page, const std::string& id) {
-  for (const auto& file : embedded_checks()) {
-    if (file.name != id + ".json") continue;
-    const auto table = json::parse(file.text, nullptr, false);
-    if (table.is_discarded()) continue;
-    const auto computed = computed_by_case(file);
-    page +=
-        "\n## Published cases\n\n| case | inputs | expected and computed | source "
-        "|\n|---|---|---|---|\n";
-    for (const auto& one : table["cases"]) {
-      const auto case_id = one["id"].get<std::string>();
-      const auto& source = one["source"];
-      const auto found = computed.find(case_id);
-      page += fmt::format(
-          "| {}: {}{} | {} | {} | {}, {} ({}) |\n", cell(case_id),
-          cell(one.value("about", std::string())),
-          one.contains("remark") ? " *" + cell(one["remark"].get<std::string>()) + "*" : "",
-          cell(inputs_in_words(one["inputs"])), found == computed.end() ? "" : cell(found->second),
-          cell(source.value("document", std::string())), cell(source.value("place", std::string())),
-          source.value("standing", std::string()));
-    }
-  }
-}
-
-HandbookPage method_page(const MethodDescription& about) {
+HandbookPage method_page(const MethodDescription& about, const std::vector<CheckOutcome>& outcomes,
+                         const std::string& plot) {
   std::string page = fmt::format("# {}\n\n{}\n", about.title, about.purpose);
+  if (!plot.empty())
+    page += fmt::format("\n![{} against its main variable]({})\n", about.title, plot);
   add_inputs(page, about);
   std::vector<std::string> limits;
   for (const auto& limit : about.limits) {
@@ -118,7 +68,7 @@ HandbookPage method_page(const MethodDescription& about) {
   for (const auto& source : about.sources) sources.push_back(source.sentence());
   add_list(page, "Sources", sources);
   add_list(page, "Cautions", about.cautions);
-  add_checks(page, about.id);
+  page += cases_section(outcomes, about.id);
   return {about.id + ".md", page};
 }
 
@@ -142,7 +92,7 @@ HandbookPage classes_page() {
     const auto nominal =
         display(measure(known.nominal_d50), UnitSystem::us_customary, LengthUse::rock);
     page += fmt::format("| {} | `{}` | {} | {} | {} |\n", known.name, known.id, nominal.text,
-                        cell(limits), cell(known.source.sentence()));
+                        markdown_cell(limits), markdown_cell(known.source.sentence()));
   }
   return {"rock-classes.md", page};
 }
@@ -161,16 +111,28 @@ HandbookPage index_page() {
     }
     page += fmt::format("- [{}]({}.md): {}\n", about.title, about.id, about.purpose);
   }
-  page += "\n## Catalog\n\n- [Rock classes](rock-classes.md)\n";
+  page +=
+      "\n## Catalog\n\n- [Rock classes](rock-classes.md)\n\n## How far to trust it\n\n"
+      "- [Validation](validation.md): every check value beside the computed one\n"
+      "- [From memory](from-memory.md): what must be confirmed against its document\n";
   return {"README.md", page};
 }
 
 }  // namespace
 
 std::vector<HandbookPage> handbook() {
+  const auto outcomes = all_check_outcomes();
   std::vector<HandbookPage> pages = {index_page()};
-  for (const auto* method : all_methods()) pages.push_back(method_page(method->description()));
+  for (const auto* method : all_methods()) {
+    auto plot = plot_page(*method);
+    const bool drawn = !plot.text.empty();
+    pages.push_back(
+        method_page(method->description(), outcomes, drawn ? plot.file_name : std::string()));
+    if (drawn) pages.push_back(std::move(plot));
+  }
   pages.push_back(classes_page());
+  pages.push_back(validation_page(outcomes));
+  pages.push_back(memory_page(outcomes));
   return pages;
 }
 

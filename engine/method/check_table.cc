@@ -31,6 +31,9 @@ struct Expectation {
 
 struct CheckCase {
   std::string id;
+  std::string about;
+  std::string remark;
+  Source source;
   const json* inputs = nullptr;
   std::vector<Expectation> expectations;
   std::string expected_problem;
@@ -108,18 +111,21 @@ std::vector<Expectation> read_expectations(const json& object, const std::string
   return expectations;
 }
 
-void read_source(const json* object, const std::string& pointer, Problems& problems) {
-  if (object == nullptr) return;
+Source read_source(const json* object, const std::string& pointer, Problems& problems) {
+  Source source;
+  if (object == nullptr) return source;
   FieldReader reader(*object, pointer, problems);
-  reader.required_text("document");
-  reader.required_text("place");
-  reader.choice<SourceStanding>("standing",
-                                {{"published", SourceStanding::published},
-                                 {"memory", SourceStanding::memory},
-                                 {"computed", SourceStanding::computed},
-                                 {"common practice", SourceStanding::common_practice}},
-                                std::nullopt);
+  source.document = reader.required_text("document");
+  source.place = reader.required_text("place");
+  source.standing =
+      reader.choice<SourceStanding>("standing",
+                                    {{"published", SourceStanding::published},
+                                     {"memory", SourceStanding::memory},
+                                     {"computed", SourceStanding::computed},
+                                     {"common practice", SourceStanding::common_practice}},
+                                    std::nullopt);
   reader.finish();
+  return source;
 }
 
 CheckCase read_case(const json& object, const std::string& pointer, const MethodDescription& about,
@@ -127,9 +133,9 @@ CheckCase read_case(const json& object, const std::string& pointer, const Method
   FieldReader reader(object, pointer, problems);
   CheckCase check;
   check.id = reader.required_text("id");
-  reader.required_text("about");
-  reader.optional_text("remark");
-  read_source(reader.required("source"), pointer + "/source", problems);
+  check.about = reader.required_text("about");
+  check.remark = reader.optional_text("remark");
+  check.source = read_source(reader.required("source"), pointer + "/source", problems);
   check.inputs = reader.required("inputs");
   check.expected_problem = reader.optional_text("expect_problem");
   if (const json* expect = reader.optional("expect")) {
@@ -152,27 +158,69 @@ std::string in_unit(const Measure& measure, const Unit& unit) {
   return text;
 }
 
+/// The unit that `text` is written in, or `otherwise` where it has none of that kind.
+Unit unit_written_in(const std::string& text, const Unit& otherwise) {
+  Unit unit = otherwise;
+  std::size_t longest = 0;
+  for (const auto& known : unit_spellings()) {
+    const auto length = known.spelling.size();
+    if (known.unit.kind != otherwise.kind || length <= longest || length >= text.size()) continue;
+    if (text.compare(text.size() - length, length, known.spelling) != 0) continue;
+    unit = known.unit;
+    longest = length;
+  }
+  return unit;
+}
+
+/// "velocity 10 ft/s, turbulence high"
+std::string inputs_in_words(const json& inputs) {
+  std::string words;
+  for (const auto& [key, value] : inputs.items()) {
+    words += fmt::format("{}{} {}", words.empty() ? "" : ", ", key,
+                         value.is_string() ? value.get<std::string>() : value.dump());
+  }
+  return words;
+}
+
+CheckOutcome begin_outcome(const std::string& method, const CheckCase& check) {
+  CheckOutcome outcome;
+  outcome.method = method;
+  outcome.case_id = check.id;
+  outcome.about = check.about;
+  outcome.inputs = inputs_in_words(*check.inputs);
+  outcome.remark = check.remark;
+  outcome.source = check.source;
+  return outcome;
+}
+
 CheckOutcome compare(const std::string& method, const CheckCase& check,
                      const Expectation& expectation, const Expected<Evaluation>& evaluation) {
-  CheckOutcome outcome{method, check.id, expectation.output->key, false, expectation.value.si,
-                       0,      {}};
+  auto outcome = begin_outcome(method, check);
+  outcome.output = expectation.output->key;
+  outcome.expected_si = expectation.value.si;
+  outcome.tolerance_si = expectation.tolerance_si;
+  outcome.expected_text = expectation.value_text;
+  outcome.allowed_text = expectation.tolerance_text;
   const auto expected = fmt::format("{}: expected {} ± {}", outcome.output, expectation.value_text,
                                     expectation.tolerance_text);
   if (!evaluation) {
-    outcome.sentence = expected + ", but: " + evaluation.problems().front().sentence();
+    outcome.computed_text = evaluation.problems().front().sentence();
+    outcome.sentence = expected + ", but: " + outcome.computed_text;
     return outcome;
   }
   const Measure& computed = evaluation->output(outcome.output);
   outcome.computed_si = computed.si;
   outcome.passed = std::abs(computed.si - expectation.value.si) <= expectation.tolerance_si;
-  outcome.sentence =
-      fmt::format("{}, computed {}", expected, in_unit(computed, expectation.output->unit));
+  outcome.computed_text =
+      in_unit(computed, unit_written_in(expectation.value_text, expectation.output->unit));
+  outcome.sentence = fmt::format("{}, computed {}", expected, outcome.computed_text);
   return outcome;
 }
 
 CheckOutcome compare_problem(const std::string& method, const CheckCase& check,
                              const Expected<Evaluation>& evaluation) {
-  CheckOutcome outcome{method, check.id, {}, false, 0, 0, {}};
+  auto outcome = begin_outcome(method, check);
+  outcome.expected_text = check.expected_problem;
   const auto expected = fmt::format("expected the problem \"{}\"", check.expected_problem);
   if (evaluation) {
     outcome.sentence = expected + ", but values were computed";
@@ -183,8 +231,8 @@ CheckOutcome compare_problem(const std::string& method, const CheckCase& check,
     return problem.code == check.expected_problem;
   });
   outcome.passed = found != problems.end();
-  outcome.sentence = fmt::format("{}; the engine says: {}", expected,
-                                 (outcome.passed ? *found : problems.front()).sentence());
+  outcome.computed_text = (outcome.passed ? *found : problems.front()).sentence();
+  outcome.sentence = fmt::format("{}; the engine says: {}", expected, outcome.computed_text);
   return outcome;
 }
 
@@ -200,6 +248,10 @@ std::vector<CheckOutcome> run_case(const Method& method, const CheckCase& check)
 }
 
 }  // namespace
+
+double CheckOutcome::strain() const {
+  return tolerance_si > 0 ? std::abs(computed_si - expected_si) / tolerance_si : 0;
+}
 
 Expected<std::vector<CheckOutcome>> run_check_table(std::string_view json_text) {
   const auto table = parse_strict_json(json_text);

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/finding/problem.h"
+#include "engine/finding/source.h"
 
 namespace proofstone {
 
@@ -17,6 +18,18 @@ struct CheckOutcome {
   double expected_si = 0;
   double computed_si = 0;
   std::string sentence;  ///< "d30: expected 0.62 ft ± 0.01 ft, computed 0.6241 ft"
+
+  std::string about;          ///< what the case is
+  std::string inputs;         ///< "velocity 10 ft/s, turbulence high"
+  std::string remark;         ///< why print and computation differ, where they do
+  Source source;              ///< where the expected value stands
+  double tolerance_si = 0;    ///< 0 where a problem was expected
+  std::string expected_text;  ///< "0.62 ft", or the code of the problem
+  std::string allowed_text;   ///< "0.01 ft" or "0.2 %"
+  std::string computed_text;  ///< in the unit of the expected value: "0.6241 ft"
+
+  /// Difference from the expected value over the difference allowed.
+  double strain() const;
 };
 
 /// Reads a table of published check cases and evaluates each of them by its method.

@@ -1,0 +1,209 @@
+#include "report/method_plot.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <vector>
+
+#include "engine/rock/embedded_catalog.h"
+#include "report/axis_ticks.h"
+#include "report/svg_canvas.h"
+
+namespace proofstone {
+namespace {
+
+using nlohmann::json;
+
+constexpr double height = 300;
+constexpr double left_room = 64;
+constexpr double right_room = 16;
+constexpr double top_room = 34;
+constexpr double bottom_room = 50;
+constexpr int points = 61;
+
+struct Place {
+  double x = 0;
+  double y = 0;
+};
+
+/// What is drawn, in the published units of the method.
+struct Curve {
+  const InputDescription* input = nullptr;
+  const OutputDescription* output = nullptr;
+  std::vector<std::vector<Place>> pieces;  ///< broken where the method has no answer
+  Place base;
+};
+
+/// The inputs of the first case of the method's table that has values.
+std::optional<json> first_inputs(const Method& method) {
+  for (const auto& file : embedded_checks()) {
+    if (file.name != method.description().id + ".json") continue;
+    const auto table = json::parse(file.text, nullptr, false);
+    if (table.is_discarded()) return std::nullopt;
+    for (const auto& one : table["cases"]) {
+      if (one.contains("expect") && method.evaluate(one["inputs"])) return one["inputs"];
+    }
+  }
+  return std::nullopt;
+}
+
+/// A size of rock before anything else.
+const OutputDescription* main_output(const MethodDescription& about) {
+  for (const auto& output : about.outputs) {
+    if (output.length_use == LengthUse::rock) return &output;
+  }
+  return about.outputs.empty() ? nullptr : &about.outputs.front();
+}
+
+/// How well an input tells the story of a method: what attacks the rock before the rock itself.
+int rank(const InputDescription& input) {
+  switch (input.kind) {
+    case QuantityKind::velocity:
+      return 0;
+    case QuantityKind::discharge:
+    case QuantityKind::unit_discharge:
+      return 1;
+    case QuantityKind::stress:
+      return 2;
+    default:
+      return input.required ? 3 : 4;
+  }
+}
+
+std::vector<const InputDescription*> variables(const MethodDescription& about, const json& inputs) {
+  std::vector<const InputDescription*> list;
+  for (const auto& input : about.inputs) {
+    if (input.form == InputForm::quantity && inputs.contains(input.key)) list.push_back(&input);
+  }
+  std::stable_sort(list.begin(), list.end(), [](const auto* a, const auto* b) {
+    return rank(*a) < rank(*b);
+  });
+  return list;
+}
+
+std::optional<Curve> curve_of(const VariedOutput& varied, const InputDescription& input,
+                              const OutputDescription& output) {
+  const auto held = varied.inputs().front().value_si;
+  if (!held || !(*held > 0)) return std::nullopt;
+  const auto base = varied.at(std::vector<double>{*held});
+  if (!base || !std::isfinite(*base)) return std::nullopt;
+  Curve curve;
+  curve.input = &input;
+  curve.output = &output;
+  curve.base = {*held / input.unit.si_factor, *base / output.unit.si_factor};
+  bool broken = true;
+  bool moves = false;
+  for (int i = 0; i < points; ++i) {
+    const double x = *held * (0.5 + 1.5 * i / (points - 1));
+    const auto y = varied.at(std::vector<double>{x});
+    if (!y || !std::isfinite(*y)) {
+      broken = true;
+      continue;
+    }
+    if (broken) curve.pieces.emplace_back();
+    broken = false;
+    curve.pieces.back().push_back({x / input.unit.si_factor, *y / output.unit.si_factor});
+    moves = moves || std::abs(*y - *base) > 1e-9 * std::abs(*base);
+  }
+  if (!moves) return std::nullopt;
+  return curve;
+}
+
+std::optional<Curve> best_curve(const Method& method) {
+  const auto inputs = first_inputs(method);
+  const auto& about = method.description();
+  const auto* output = main_output(about);
+  if (!inputs || output == nullptr) return std::nullopt;
+  for (const auto* input : variables(about, *inputs)) {
+    const auto varied = method.vary(*inputs, {input->key}, output->key);
+    if (!varied) continue;
+    if (auto curve = curve_of(**varied, *input, *output)) return curve;
+  }
+  return std::nullopt;
+}
+
+/// Both axes of a plot, in the units of the curve.
+struct Axes {
+  double x_low, x_high, y_low, y_high, width;
+
+  PixelPoint at(Place place) const {
+    const double right = width - right_room;
+    const double bottom = height - bottom_room;
+    return {left_room + (place.x - x_low) / (x_high - x_low) * (right - left_room),
+            bottom - (place.y - y_low) / (y_high - y_low) * (bottom - top_room)};
+  }
+};
+
+Axes axes_of(const Curve& curve, double width) {
+  Axes axes{curve.base.x / 2, 2 * curve.base.x, std::min(0.0, curve.base.y),
+            std::max(0.0, curve.base.y), width};
+  for (const auto& piece : curve.pieces) {
+    for (const auto& place : piece) {
+      axes.y_low = std::min(axes.y_low, place.y);
+      axes.y_high = std::max(axes.y_high, place.y);
+    }
+  }
+  axes.y_high += 0.05 * (axes.y_high - axes.y_low);
+  return axes;
+}
+
+std::string named(const std::string& symbol, const std::string& meaning, const Unit& unit) {
+  std::string text = symbol.empty() ? meaning : symbol + ": " + meaning;
+  constexpr std::size_t longest = 84;
+  if (text.size() > longest) text = symbol.empty() ? text.substr(0, text.find(';')) : symbol;
+  return unit.symbol.empty() ? text : text + " (" + std::string(unit.symbol) + ")";
+}
+
+void draw_axes(SvgCanvas& canvas, const Axes& axes, const Curve& curve) {
+  const TextStyle quiet{12, TextAnchor::middle, Ink::muted, false, false, {}};
+  TextStyle right_aligned = quiet;
+  right_aligned.anchor = TextAnchor::end;
+  TextStyle left_aligned = quiet;
+  left_aligned.anchor = TextAnchor::start;
+  const Paint grid{Ink::none, 1, Ink::line, 1, {}, {}};
+  for (const auto& tick : even_ticks(axes.x_low, axes.x_high, 8)) {
+    const auto foot = axes.at({tick.value, axes.y_low});
+    canvas.line(foot, axes.at({tick.value, axes.y_high}), grid);
+    canvas.text({foot.x, foot.y + 16}, tick.label, quiet);
+  }
+  for (const auto& tick : even_ticks(axes.y_low, axes.y_high, 6)) {
+    const auto left = axes.at({axes.x_low, tick.value});
+    canvas.line(left, axes.at({axes.x_high, tick.value}), grid);
+    canvas.text({left.x - 6, left.y + 4}, tick.label, right_aligned);
+  }
+  canvas.text({8, 18}, named(curve.output->symbol, curve.output->meaning, curve.output->unit),
+              left_aligned);
+  canvas.text({axes.width - right_room, height - 12},
+              named(curve.input->symbol, curve.input->meaning, curve.input->unit), right_aligned);
+}
+
+}  // namespace
+
+std::string method_plot(const Method& method, double width) {
+  const auto curve = best_curve(method);
+  if (!curve) return {};
+  const auto& about = method.description();
+  const Axes axes = axes_of(*curve, width);
+  SvgCanvas canvas("plot-" + about.id, width);
+  canvas.rectangle({0, 0}, width, height, {Ink::paper, 1, Ink::none, 1, {}, {}});
+  draw_axes(canvas, axes, *curve);
+  for (const auto& piece : curve->pieces) {
+    std::vector<PixelPoint> line;
+    line.reserve(piece.size());
+    for (const auto& place : piece) line.push_back(axes.at(place));
+    canvas.polyline(line, {Ink::none, 1, Ink::river, 2.5, {}, {}});
+  }
+  canvas.circle(axes.at(curve->base), 5, {Ink::ochre, 1, Ink::paper, 1.5, {}, {}});
+  const auto description = fmt::format(
+      "{} from half to twice the {} of the first check case, everything else held; the case is "
+      "marked: {} at {}.",
+      curve->output->key, curve->input->key,
+      significant(curve->base.y, 4) + " " + std::string(curve->output->unit.symbol),
+      significant(curve->base.x, 4) + " " + std::string(curve->input->unit.symbol));
+  return canvas.finish(height, "plot", about.title, description);
+}
+
+}  // namespace proofstone

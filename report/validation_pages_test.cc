@@ -1,0 +1,66 @@
+#include "report/validation_pages.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "engine/method/registry.h"
+#include "report/method_plot.h"
+
+namespace proofstone {
+namespace {
+
+const CheckOutcome* find(const std::vector<CheckOutcome>& outcomes, const std::string& method,
+                         const std::string& id) {
+  const auto found = std::find_if(outcomes.begin(), outcomes.end(), [&](const auto& outcome) {
+    return outcome.method == method && outcome.case_id == id;
+  });
+  return found == outcomes.end() ? nullptr : &*found;
+}
+
+TEST(ValidationPages, AValueIsComputedInTheUnitOfItsCase) {
+  const auto outcomes = all_check_outcomes();
+  const auto* si = find(outcomes, "usace-bank-and-bed", "straight-bed-si");
+  const auto* us = find(outcomes, "usace-bank-and-bed", "straight-bed");
+  ASSERT_NE(si, nullptr);
+  ASSERT_NE(us, nullptr);
+  EXPECT_EQ(si->expected_text, "0.0815 m");
+  EXPECT_TRUE(si->computed_text.ends_with(" m")) << si->computed_text;
+  EXPECT_TRUE(us->computed_text.ends_with(" ft")) << us->computed_text;
+  EXPECT_LE(si->strain(), 1);
+}
+
+TEST(ValidationPages, EveryMethodAndEveryValueIsCounted) {
+  const auto outcomes = all_check_outcomes();
+  const auto page = validation_page(outcomes).text;
+  for (const auto* method : all_methods()) {
+    EXPECT_NE(page.find("(" + method->description().id + ".md)"), std::string::npos)
+        << method->description().id;
+    EXPECT_TRUE(std::any_of(outcomes.begin(), outcomes.end(), [&](const auto& outcome) {
+      return outcome.method == method->description().id;
+    })) << method->description().id;
+  }
+  const auto published = std::count_if(outcomes.begin(), outcomes.end(), [](const auto& outcome) {
+    return !outcome.output.empty() && outcome.source.standing == SourceStanding::published;
+  });
+  const auto row = "| published | " + std::to_string(published) + " | ";
+  EXPECT_NE(page.find(row), std::string::npos) << row;
+}
+
+TEST(ValidationPages, WhatIsRecalledIsListedUnderItsDocument) {
+  const auto page = memory_page(all_check_outcomes()).text;
+  const auto document = page.find("## USACE Hydraulic Design Criteria");
+  ASSERT_NE(document, std::string::npos);
+  EXPECT_NE(page.find("(isbash.md)", document), std::string::npos);
+  EXPECT_EQ(page.find("WES Streambank Handbook"), page.npos)
+      << "a page that was read is nothing to confirm";
+}
+
+TEST(MethodPlot, ShowsTheSizeAgainstTheVelocity) {
+  const auto plot = method_plot(*find_method("isbash"), 640);
+  EXPECT_NE(plot.find("d50 from half to twice the velocity"), std::string::npos) << plot;
+  EXPECT_NE(plot.find("<path"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace proofstone
