@@ -78,9 +78,8 @@ std::vector<const InputDescription*> variables(const MethodDescription& about, c
   for (const auto& input : about.inputs) {
     if (input.form == InputForm::quantity && inputs.contains(input.key)) list.push_back(&input);
   }
-  std::stable_sort(list.begin(), list.end(), [](const auto* a, const auto* b) {
-    return rank(*a) < rank(*b);
-  });
+  std::stable_sort(list.begin(), list.end(),
+                   [](const auto* a, const auto* b) { return rank(*a) < rank(*b); });
   return list;
 }
 

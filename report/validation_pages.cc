@@ -70,7 +70,8 @@ void add_tallies(std::string& page, const std::vector<CheckOutcome>& outcomes) {
 
 void add_methods(std::string& page, const std::vector<CheckOutcome>& outcomes) {
   page +=
-      "\n## By method\n\n| method | published | from memory | computed | refused | missed | largest "
+      "\n## By method\n\n| method | published | from memory | computed | refused | missed | "
+      "largest "
       "difference over the one allowed |\n|---|---|---|---|---|---|---|\n";
   for (const auto* method : all_methods()) {
     const auto& id = method->description().id;
@@ -173,13 +174,13 @@ std::string cases_section(const std::vector<CheckOutcome>& outcomes, const std::
       computed += "<br>" + computed_of(outcomes[i]);
       allowed += "<br>" + outcomes[i].allowed_text;
     }
-    section += fmt::format(
-        "| {}: {}{} | {} | {} | {} | {} | {}, {} ({}) |\n", markdown_cell(first.case_id),
-        markdown_cell(first.about),
-        first.remark.empty() ? "" : " *" + markdown_cell(first.remark) + "*",
-        markdown_cell(first.inputs), markdown_cell(expected), markdown_cell(computed),
-        markdown_cell(allowed), markdown_cell(first.source.document),
-        markdown_cell(first.source.place), standing_name(first.source.standing));
+    section +=
+        fmt::format("| {}: {}{} | {} | {} | {} | {} | {}, {} ({}) |\n",
+                    markdown_cell(first.case_id), markdown_cell(first.about),
+                    first.remark.empty() ? "" : " *" + markdown_cell(first.remark) + "*",
+                    markdown_cell(first.inputs), markdown_cell(expected), markdown_cell(computed),
+                    markdown_cell(allowed), markdown_cell(first.source.document),
+                    markdown_cell(first.source.place), standing_name(first.source.standing));
   }
   return section;
 }
@@ -187,8 +188,10 @@ std::string cases_section(const std::vector<CheckOutcome>& outcomes, const std::
 HandbookPage validation_page(const std::vector<CheckOutcome>& outcomes) {
   std::string page =
       "# Validation\n\nEvery value of the check tables beside what this engine computes. "
-      "\"Published\" values were read in the document named; \"memory\" values are recalled from it "
-      "and stand in [a list of their own](from-memory.md); \"computed\" values were worked from the "
+      "\"Published\" values were read in the document named; \"memory\" values are recalled from "
+      "it "
+      "and stand in [a list of their own](from-memory.md); \"computed\" values were worked from "
+      "the "
       "formula, apart from this engine, and prove the arithmetic but not the source.\n\n";
   add_tallies(page, outcomes);
   add_methods(page, outcomes);

@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <nlohmann/json.hpp>
+#include <numeric>
 
 #include "engine/method/registry.h"
 #include "engine/reliability/design_point.h"
@@ -97,10 +98,11 @@ RC_GTEST_PROP(ReliabilityProperties, DesignPointAndSamplingAgree, ()) {
 
 RC_GTEST_PROP(ReliabilityProperties, SharesAndImportanceAddToOne, ()) {
   const auto limit = limit_of(Bank{}, between(0.8, 1.6));
-  double shares = 0;
-  for (const double share : first_order(limit)->shares) shares += share;
-  double importance = 0;
-  for (const double share : find_design_point(limit)->importance) importance += share;
+  const auto first = first_order(limit);
+  const auto point = find_design_point(limit);
+  const double shares = std::accumulate(first->shares.begin(), first->shares.end(), 0.0);
+  const double importance =
+      std::accumulate(point->importance.begin(), point->importance.end(), 0.0);
   RC_ASSERT(std::abs(shares - 1) < 1e-9);
   RC_ASSERT(std::abs(importance - 1) < 1e-9);
 }
