@@ -52,8 +52,11 @@ TEST(ValidationPages, WhatIsRecalledIsListedUnderItsDocument) {
   const auto document = page.find("## USACE Hydraulic Design Criteria");
   ASSERT_NE(document, std::string::npos);
   EXPECT_NE(page.find("(isbash.md)", document), std::string::npos);
-  EXPECT_EQ(page.find("WES Streambank Handbook"), page.npos)
-      << "a page that was read is nothing to confirm";
+  // A page that was read is nothing to confirm.
+  const auto& usace = find_method("usace-bank-and-bed")->description();
+  const auto& read = usace.sources[1];
+  ASSERT_EQ(read.standing, SourceStanding::published);
+  EXPECT_EQ(page.find("(usace-bank-and-bed.md): " + read.place), std::string::npos);
 }
 
 TEST(MethodPlot, ShowsTheSizeAgainstTheVelocity) {
