@@ -114,6 +114,23 @@ TEST(Assess, ADesignersMethodGovernsWhenChosen) {
   EXPECT_EQ(findings.find("rock-in-zone.bank.first")->about.method, "isbash");
 }
 
+TEST(Assess, AMethodForComparisonGovernsOnceTheDesignerHasChosenItsInputs) {
+  const std::string method = "side-slope-stability-factor";
+  const std::string id = "rock-size.bank.flood." + method;
+  ExampleDocument example;
+  const auto compared = assessed(example);
+  ASSERT_NE(compared.find(id), nullptr);
+  EXPECT_LT(margin_of(compared, id), margin_of(compared, "class.bank"));
+  EXPECT_FALSE(compared.find(id)->governs);
+  EXPECT_EQ(compared.find(id)->outcome, Outcome::ask_the_designer);
+  EXPECT_NE(compared.find(id)->sentence.find("comparison"), std::string::npos);
+  example.items["zones"]["bank"]["method_choices"] = {
+      {method, {{"stability_factor", "1.5"}, {"flow_angle", "0°"}}}};
+  const auto chosen = assessed(example);
+  EXPECT_EQ(chosen.find("class.bank")->about.method, method);
+  EXPECT_EQ(chosen.find(id)->outcome, Outcome::falls_short);
+}
+
 TEST(Assess, TheAnalyticSideSlopeFactorAsksForMoreThanThePublishedCurve) {
   ExampleDocument curve;
   ExampleDocument analytic;

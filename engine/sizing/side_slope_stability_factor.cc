@@ -16,6 +16,7 @@ constexpr double gamma_w = 62.4;  // lb/ft³
 constexpr double largest_number = 1e4;
 
 const char* const hds6 = "FHWA HDS-6 (2001) eqs. 6.3 to 6.16";
+const char* const hds6_memory = "FHWA HDS-6 (2001) (from memory; confirm)";
 const char* const julien = "Julien, Erosion and Sedimentation (1995) (from memory; confirm)";
 
 StabilityCase case_of(const Inputs& in, double eta) {
@@ -28,22 +29,54 @@ StabilityCase case_of(const Inputs& in, double eta) {
   return at;
 }
 
-/// η·D, a length: what the water does, whatever the size of the stone.
-double attack_length(const Inputs& in) {
+bool by_velocity(const Inputs& in) { return in.reference_velocity || in.mean_velocity; }
+
+/// Velocity one D50 above the bed, ft/s; D in ft.
+double reference_velocity(const Inputs& in, double D) {
+  if (in.reference_velocity) return in.reference_velocity->feet_per_second();
+  return 3.4 * in.mean_velocity->feet_per_second() / std::log(12.3 * in.depth->feet() / D);
+}
+
+/// η of a stone of D ft.
+double stability_number(const Inputs& in, double D) {
   const double delta = in.specific_gravity.number() - 1;
-  if (in.reference_velocity) {
-    const double Vr = in.reference_velocity->feet_per_second();
-    return 0.30 * Vr * Vr / (delta * g);
+  if (by_velocity(in)) {
+    const double Vr = reference_velocity(in, D);
+    return 0.30 * Vr * Vr / (delta * g * D);
   }
   const double tau = in.shear->pounds_per_square_foot();
   const double coefficient = in.form == StabilityForm::julien ? 1 / 0.047 : 21;
-  return coefficient * tau / (delta * gamma_w);
+  return coefficient * tau / (delta * gamma_w * D);
+}
+
+/// The smallest D, ft, that brings η down to `required`; nothing where, under a mean velocity, no
+/// stone smaller than the depth does.
+std::optional<double> smallest_size(const Inputs& in, double required) {
+  // Apart from the mean velocity, η·D is the same for every stone.
+  if (!in.mean_velocity) return stability_number(in, 1) / required;
+  const auto enough = [&](double D) { return stability_number(in, D) <= required; };
+  const double depth = in.depth->feet();
+  if (!enough(depth)) return std::nullopt;
+  return turning_point(0, depth, enough);
 }
 
 Problems attack_problems(const Inputs& in) {
-  if (in.shear.has_value() != in.reference_velocity.has_value()) return {};
-  return {{"one-of", "The attack of the water is given by a shear or a velocity, one of the two.",
-           "", "/shear", "shear, or reference_velocity"}};
+  const bool both_velocities = in.reference_velocity && in.mean_velocity;
+  const bool none = !in.shear && !in.reference_velocity && !in.mean_velocity;
+  if (both_velocities || none) {
+    return {{"one-of", "The attack of the water is given by a shear or by one velocity.", "",
+             both_velocities ? "/mean_velocity" : "/shear",
+             "shear, reference_velocity, or mean_velocity with depth"}};
+  }
+  if (in.mean_velocity && !in.depth) {
+    return {
+        {"missing-input", "With the mean velocity the depth is needed.", "", "/depth", "a length"}};
+  }
+  if (in.mean_velocity && in.trial_size && !(*in.trial_size <= *in.depth)) {
+    return {{"outside-allowed", "The size tried is larger than the water is deep.", "",
+             "/trial_size", "at most the depth"}};
+  }
+  return {};
 }
 
 /// Largest stability number at which the factor asked for is reached; nothing where even still
@@ -61,6 +94,9 @@ std::optional<double> largest_number_for(const Inputs& in) {
 void note_attack(const Inputs& in, Steps& steps) {
   if (in.reference_velocity) {
     steps.given("Vr", "velocity one D50 above the bed", measure(*in.reference_velocity));
+  } else if (in.mean_velocity) {
+    steps.given("V", "mean velocity", measure(*in.mean_velocity));
+    steps.given("y", "water depth", measure(*in.depth));
   } else {
     steps.given("τ0", "shear on the slope", measure(*in.shear));
   }
@@ -74,8 +110,14 @@ void note_attack(const Inputs& in, Steps& steps) {
 }
 
 const char* number_formula(const Inputs& in) {
-  if (in.reference_velocity) return "0.30·Vr²/[(Ss−1)·g·D]";
+  if (by_velocity(in)) return "0.30·Vr²/[(Ss−1)·g·D]";
   return in.form == StabilityForm::julien ? "τ0/[0.047·(γs−γ)·D]" : "21·τ0/[(Ss−1)·γ·D]";
+}
+
+const char* size_formula(const Inputs& in) {
+  if (in.mean_velocity) return "smallest D with 0.30·Vr²/[(Ss−1)·g·D] ≤ η, Vr = 3.4·V/ln(12.3·y/D)";
+  if (in.reference_velocity) return "0.30·Vr²/[(Ss−1)·g·η]";
+  return in.form == StabilityForm::julien ? "τ0/[0.047·(γs−γ)·η]" : "21·τ0/[(Ss−1)·γ·η]";
 }
 
 void note_moments(const Inputs& in, const Result& result, Steps& steps) {
@@ -125,12 +167,18 @@ Expected<SideSlopeStabilityFactorResult> side_slope_stability_factor(
                    "not be reached.",
                    "", "/bank_angle", "a flatter bank, or a smaller stability_factor"};
   }
-  const double eta_D = attack_length(inputs);
+  const auto smallest = smallest_size(inputs, *required);
+  if (!smallest) {
+    return Problem{"no-stable-size",
+                   "Even a stone as large as the water is deep would not reach this factor.", "",
+                   "/stability_factor", "slower or deeper water, or a flatter bank"};
+  }
 
   Result result;
   result.required_number = Dimensionless::number(*required);
-  result.d50 = Length::feet(eta_D / *required);
-  const double eta = inputs.trial_size ? eta_D / inputs.trial_size->feet() : *required;
+  result.d50 = Length::feet(*smallest);
+  const Length D = inputs.trial_size.value_or(result.d50);
+  const double eta = stability_number(inputs, D.feet());
   const auto moments = stability_moments(case_of(inputs, eta));
   result.stability_number = Dimensionless::number(eta);
   result.drag_angle = Angle::radians(moments.beta);
@@ -141,11 +189,16 @@ Expected<SideSlopeStabilityFactorResult> side_slope_stability_factor(
   steps.given("SF", "stability factor asked for", measure(inputs.stability_factor));
   steps.computed("η", "largest stability number that reaches it", "by halving",
                  measure(result.required_number));
-  steps.computed_rock("D50", "required median size", "η·D / η", result.d50, hds6);
+  steps.computed_rock("D50", "required median size", size_formula(inputs), result.d50, hds6);
   if (inputs.trial_size) {
     steps.given_rock("D", "size tried", *inputs.trial_size);
   } else {
     steps.computed_rock("D", "size taken below", "D50", result.d50);
+  }
+  if (inputs.mean_velocity) {
+    steps.computed("Vr", "velocity one D50 above the bed", "3.4·V/ln(12.3·y/D)",
+                   measure(Velocity::feet_per_second(reference_velocity(inputs, D.feet()))),
+                   hds6_memory);
   }
   note_moments(inputs, result, steps);
   return result;

@@ -16,12 +16,16 @@ enum class StabilityForm {
 /// eqs. 6.3 to 6.16): the moments that hold it over those that roll it out. 1 is the beginning of
 /// motion. Homogeneous.
 ///
-/// The attack is the shear on the stone or, when given, a velocity one D50 above the bed. The flow
-/// angle is measured in the slope from horizontal, positive where the water heads *down* the slope.
+/// The attack is the shear on the stone, a velocity one D50 above the bed, or the mean velocity
+/// with the depth, from which that velocity follows as 3.4·V/ln(12.3·y/D). A velocity goes before a
+/// shear: it is nearer to the stone. The flow angle is measured in the slope from horizontal,
+/// positive where the water heads *down* the slope.
 struct SideSlopeStabilityFactorInputs {
   StabilityForm form = StabilityForm::stevens_simons;
   std::optional<Stress> shear;                 ///< τ0 on the slope
   std::optional<Velocity> reference_velocity;  ///< Vr, one D50 above the bed
+  std::optional<Velocity> mean_velocity;       ///< V, depth-averaged
+  std::optional<Length> depth;                 ///< y, needed with the mean velocity
   Angle bank_angle;                            ///< θ, from horizontal; 0 on a bed
   Angle flow_angle;                            ///< λ, positive down the slope
   Angle bed_angle;                             ///< θ0, downstream slope, in Julien's form
@@ -56,8 +60,8 @@ struct StabilityMoments {
 /// The factor of one case. With theta_0 zero it is that of Stevens and Simons.
 StabilityMoments stability_moments(const StabilityCase& given);
 
-/// Problems: neither or both of shear and velocity; a factor that no size reaches because the bank
-/// itself is too steep for it.
+/// Problems: no attack, or both velocities; a mean velocity without depth; a factor that no size
+/// reaches because the bank itself is too steep for it, or no stone smaller than the depth.
 Expected<SideSlopeStabilityFactorResult> side_slope_stability_factor(
     const SideSlopeStabilityFactorInputs& inputs, Steps& steps);
 

@@ -74,11 +74,15 @@ Described build() {
                 {{StabilityForm::stevens_simons, "stevens-simons", "HDS-6: a level bed"},
                  {StabilityForm::julien, "julien", "with the slope of the bed"}});
   method.optional({"shear", "τ0", "shear on the slope"}, &Inputs::shear,
-                  unit::pound_per_square_foot, AllowedRange::positive_to(200),
-                  "from reference_velocity");
+                  unit::pound_per_square_foot, AllowedRange::positive_to(200), "from a velocity");
   method.optional({"reference_velocity", "Vr", "velocity one D50 above the bed"},
                   &Inputs::reference_velocity, unit::foot_per_second, AllowedRange::positive_to(60),
-                  "from shear");
+                  "from shear; a velocity goes before a shear");
+  method.optional({"mean_velocity", "V", "depth-averaged velocity"}, &Inputs::mean_velocity,
+                  unit::foot_per_second, AllowedRange::positive_to(60),
+                  "from shear; a velocity goes before a shear");
+  method.optional({"depth", "y", "water depth"}, &Inputs::depth, unit::foot,
+                  AllowedRange::positive_to(300), "only needed with mean_velocity");
   method.required({"bank_angle", "θ", "bank angle from horizontal; 0° on a bed"},
                   &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 60));
   method.defaulted({"flow_angle", "λ",

@@ -85,13 +85,52 @@ TEST(SideSlopeStabilityFactor, TheSizeRequiredReachesTheFactorExactly) {
   }
 }
 
-TEST(SideSlopeStabilityFactor, BothAttacksAtOnceAreRefused) {
+TEST(SideSlopeStabilityFactor, AVelocityGoesBeforeAShear) {
   auto in = bank();
   in.reference_velocity = Velocity::feet_per_second(8);
   Steps steps;
+  const auto both = side_slope_stability_factor(in, steps);
+  in.shear.reset();
+  const auto alone = side_slope_stability_factor(in, steps);
+  ASSERT_TRUE(both);
+  ASSERT_TRUE(alone);
+  EXPECT_EQ(both->d50, alone->d50);
+  in.mean_velocity = Velocity::feet_per_second(8);
+  const auto two = side_slope_stability_factor(in, steps);
+  ASSERT_FALSE(two);
+  EXPECT_EQ(two.problems().front().code, "one-of");
+}
+
+// Mean velocity 8 ft/s in 10 ft of water is 6.172 ft/s one stone of 1.5 ft above the bed.
+TEST(SideSlopeStabilityFactor, AMeanVelocityActsByItsVelocityAtTheStone) {
+  auto in = bank();
+  in.shear.reset();
+  in.mean_velocity = Velocity::feet_per_second(8);
+  in.depth = Length::feet(10);
+  in.trial_size = Length::feet(1.5);
+  Steps steps;
+  const auto by_mean = side_slope_stability_factor(in, steps);
+  ASSERT_TRUE(by_mean);
+  auto at_stone = in;
+  at_stone.mean_velocity.reset();
+  at_stone.reference_velocity = Velocity::feet_per_second(6.172);
+  EXPECT_NEAR(by_mean->stability_factor.number(),
+              side_slope_stability_factor(at_stone, steps)->stability_factor.number(), 0.0005);
+  in.trial_size = by_mean->d50;
+  EXPECT_NEAR(side_slope_stability_factor(in, steps)->stability_factor.number(), 1.5, 1e-9);
+  in.depth.reset();
+  EXPECT_FALSE(side_slope_stability_factor(in, steps));
+}
+
+TEST(SideSlopeStabilityFactor, NoStoneAsLargeAsTheWaterIsDeep) {
+  auto in = bank();
+  in.shear.reset();
+  in.mean_velocity = Velocity::feet_per_second(30);
+  in.depth = Length::feet(1);
+  Steps steps;
   const auto result = side_slope_stability_factor(in, steps);
   ASSERT_FALSE(result);
-  EXPECT_EQ(result.problems().front().code, "one-of");
+  EXPECT_EQ(result.problems().front().code, "no-stable-size");
 }
 
 }  // namespace
