@@ -41,6 +41,10 @@ Problem face_too_steep() {
           "", "/slope", "a face flatter than angle_of_repose"};
 }
 
+void take_chute_flow(const ZoneSetting& zone, ChuteFlow& flow) {
+  flow.discharge = zone.stated.discharge;
+}
+
 Length critical_depth(UnitDischarge q) {
   const double g = standard_gravity.meters_per_second_squared();
   const double per_width = q.square_meters_per_second();

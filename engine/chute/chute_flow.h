@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "engine/method/typed_method.h"
+#include "engine/sizing/zone_setting.h"
 
 namespace proofstone {
 
@@ -16,6 +17,9 @@ struct ChuteFlow {
 
 /// q, as given or Q/b, put down as a step. Problems (missing-input): neither q nor both Q and b.
 Expected<UnitDischarge> unit_discharge_of(const ChuteFlow& flow, Steps& steps);
+
+/// Takes what a zone states of its discharge; the width is the designer's to choose.
+void take_chute_flow(const ZoneSetting& zone, ChuteFlow& flow);
 
 /// Critical depth of a wide or rectangular flow, (q²/g)^⅓.
 Length critical_depth(UnitDischarge q);

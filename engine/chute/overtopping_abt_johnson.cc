@@ -10,12 +10,19 @@ namespace {
 
 using Inputs = OvertoppingAbtJohnsonInputs;
 using Result = OvertoppingAbtJohnsonResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const paper = "Abt and Johnson (1991), J. Hydraul. Eng. 117(8) (from memory; confirm)";
 const char* const tests = "NUREG/CR-4651 vol. 2 (1988), abstract";
 
 constexpr double rounded_over_angular = 1.4;
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  take_chute_flow(zone, in);
+  in.angularity = zone.rock.angularity;
+  return in;
+}
 
 MethodDescription describe() {
   MethodDescription about;
@@ -59,7 +66,9 @@ void describe_inputs(Described& method) {
 }
 
 Described build() {
-  Described method(describe(), &overtopping_abt_johnson);
+  Described method(describe(), &overtopping_abt_johnson, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::chute});
   describe_inputs(method);
   method.output({"sizing_discharge", "q", "unit discharge with both factors"},
                 &Result::sizing_discharge, unit::square_foot_per_second);
@@ -110,7 +119,7 @@ Expected<OvertoppingAbtJohnsonResult> overtopping_abt_johnson(
   return result;
 }
 
-const Method& overtopping_abt_johnson_method() {
+const SizingMethod& overtopping_abt_johnson_method() {
   static const Described method = build();
   return method;
 }

@@ -2,6 +2,7 @@
 
 #include "engine/chute/chute_flow.h"
 #include "engine/rock/rock_properties.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -30,6 +31,6 @@ Length abt_johnson_size(UnitDischarge q, Slope slope);
 Expected<OvertoppingAbtJohnsonResult> overtopping_abt_johnson(
     const OvertoppingAbtJohnsonInputs& inputs, Steps& steps);
 
-const Method& overtopping_abt_johnson_method();
+const SizingMethod& overtopping_abt_johnson_method();
 
 }  // namespace proofstone

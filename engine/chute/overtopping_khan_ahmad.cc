@@ -10,10 +10,16 @@ namespace {
 
 using Inputs = OvertoppingKhanAhmadInputs;
 using Result = OvertoppingKhanAhmadResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const paper = "Khan and Ahmad (2011) (from memory; confirm)";
 const char* const paper_abstract = "Khan and Ahmad (2011), abstract";
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  take_chute_flow(zone, in);
+  return in;
+}
 
 MethodDescription describe() {
   MethodDescription about;
@@ -39,7 +45,12 @@ bool size_was_tested(const Inputs& in) {
 }
 
 Described build() {
-  Described method(describe(), &overtopping_khan_ahmad);
+  Described method(describe(), &overtopping_khan_ahmad, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::chute});
+  method.for_comparison_until_chosen(
+      {"uniformity", "layer_thickness"},
+      "the size hangs on how uniform the rock is and how thick its layer, which are defaults.");
   describe_chute_flow(method);
   method.required({"slope", "S", "slope of the face"}, &Inputs::slope, unit::rise_per_run,
                   AllowedRange::positive_to(2));
@@ -93,7 +104,7 @@ Expected<OvertoppingKhanAhmadResult> overtopping_khan_ahmad(
   return result;
 }
 
-const Method& overtopping_khan_ahmad_method() {
+const SizingMethod& overtopping_khan_ahmad_method() {
   static const Described method = build();
   return method;
 }

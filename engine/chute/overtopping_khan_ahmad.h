@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/chute/chute_flow.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -22,6 +23,6 @@ struct OvertoppingKhanAhmadResult {
 Expected<OvertoppingKhanAhmadResult> overtopping_khan_ahmad(
     const OvertoppingKhanAhmadInputs& inputs, Steps& steps);
 
-const Method& overtopping_khan_ahmad_method();
+const SizingMethod& overtopping_khan_ahmad_method();
 
 }  // namespace proofstone

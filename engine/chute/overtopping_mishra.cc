@@ -11,7 +11,7 @@ namespace {
 
 using Inputs = OvertoppingMishraInputs;
 using Result = OvertoppingMishraResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 constexpr double g = standard_gravity.feet_per_second_squared();
 
@@ -95,6 +95,17 @@ void explain(const Inputs& in, const Result& result, Steps& steps) {
                  measure(result.layer_thickness), guideline);
 }
 
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  if (zone.rock.angularity == Angularity::rounded) {
+    return NotApplicable{"The tests were on angular rock, and this rock is rounded."};
+  }
+  Inputs in;
+  take_chute_flow(zone, in);
+  in.specific_gravity = zone.rock.specific_gravity;
+  if (zone.rock.angle_of_repose) in.angle_of_repose = *zone.rock.angle_of_repose;
+  return in;
+}
+
 MethodDescription describe() {
   MethodDescription about;
   about.id = "overtopping-mishra";
@@ -156,7 +167,12 @@ bool layer_can_hold_the_flow(const Inputs& in) {
 }
 
 Described build() {
-  Described method(describe(), &overtopping_mishra);
+  Described method(describe(), &overtopping_mishra, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::chute});
+  method.for_comparison_until_chosen(
+      {"uniformity", "porosity"},
+      "the zone does not tell how uniform the rock is or its porosity.");
   describe_inputs(method);
   describe_outputs(method);
   method.limit({"Slope from 25 to 50 %; the tests were on 2H:1V", guideline},
@@ -183,7 +199,7 @@ Expected<OvertoppingMishraResult> overtopping_mishra(const OvertoppingMishraInpu
   return result;
 }
 
-const Method& overtopping_mishra_method() {
+const SizingMethod& overtopping_mishra_method() {
   static const Described method = build();
   return method;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/chute/chute_flow.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -32,6 +33,6 @@ struct OvertoppingMishraResult {
 Expected<OvertoppingMishraResult> overtopping_mishra(const OvertoppingMishraInputs& inputs,
                                                      Steps& steps);
 
-const Method& overtopping_mishra_method();
+const SizingMethod& overtopping_mishra_method();
 
 }  // namespace proofstone

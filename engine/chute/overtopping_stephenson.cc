@@ -8,12 +8,22 @@ namespace {
 
 using Inputs = OvertoppingStephensonInputs;
 using Result = OvertoppingStephensonResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 constexpr double g = standard_gravity.meters_per_second_squared();
 
 const char* const book =
     "Stephenson (1979), Rockfill in Hydraulic Engineering (from memory; confirm)";
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  take_chute_flow(zone, in);
+  in.rock = zone.rock.angularity == Angularity::rounded ? StephensonRock::rounded
+                                                        : StephensonRock::crushed;
+  in.specific_gravity = zone.rock.specific_gravity;
+  if (zone.rock.angle_of_repose) in.angle_of_repose = *zone.rock.angle_of_repose;
+  return in;
+}
 
 MethodDescription describe() {
   MethodDescription about;
@@ -51,7 +61,10 @@ void describe_inputs(Described& method) {
 }
 
 Described build() {
-  Described method(describe(), &overtopping_stephenson);
+  Described method(describe(), &overtopping_stephenson, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::chute});
+  method.for_comparison_until_chosen({"porosity"}, "the zone does not tell the rock's porosity.");
   describe_inputs(method);
   method.output({"coefficient", "C", "coefficient of the rock"}, &Result::coefficient,
                 unit::number);
@@ -102,7 +115,7 @@ Expected<OvertoppingStephensonResult> overtopping_stephenson(
   return result;
 }
 
-const Method& overtopping_stephenson_method() {
+const SizingMethod& overtopping_stephenson_method() {
   static const Described method = build();
   return method;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/chute/chute_flow.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -31,6 +32,6 @@ struct OvertoppingStephensonResult {
 Expected<OvertoppingStephensonResult> overtopping_stephenson(
     const OvertoppingStephensonInputs& inputs, Steps& steps);
 
-const Method& overtopping_stephenson_method();
+const SizingMethod& overtopping_stephenson_method();
 
 }  // namespace proofstone

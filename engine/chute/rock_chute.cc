@@ -10,7 +10,7 @@ namespace {
 
 using Inputs = RockChuteInputs;
 using Result = RockChuteResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const paper =
     "Robinson, Rice and Kadavy (1998), Trans. ASAE 41(3):621–626, as quoted in training on NRCS "
@@ -55,6 +55,15 @@ void explain(const Inputs& in, const Result& result, Steps& steps) {
                  measure(result.apron_length), recalled);
 }
 
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  if (zone.rock.angularity == Angularity::rounded) {
+    return NotApplicable{"The equation is for angular rock, and this rock is rounded."};
+  }
+  Inputs in;
+  take_chute_flow(zone, in);
+  return in;
+}
+
 MethodDescription describe() {
   MethodDescription about;
   about.id = "rock-chute";
@@ -85,7 +94,9 @@ bool size_was_tested(const Inputs& in) {
 }
 
 Described build() {
-  Described method(describe(), &rock_chute);
+  Described method(describe(), &rock_chute, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::chute});
   describe_chute_flow(method);
   method.required({"slope", "S", "slope of the chute"}, &Inputs::slope, unit::rise_per_run,
                   AllowedRange::positive_to(2));
@@ -132,7 +143,7 @@ Expected<RockChuteResult> rock_chute(const RockChuteInputs& inputs, Steps& steps
   return result;
 }
 
-const Method& rock_chute_method() {
+const SizingMethod& rock_chute_method() {
   static const Described method = build();
   return method;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/chute/chute_flow.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -26,6 +27,6 @@ struct RockChuteResult {
 /// Problems: the unit discharge is not known.
 Expected<RockChuteResult> rock_chute(const RockChuteInputs& inputs, Steps& steps);
 
-const Method& rock_chute_method();
+const SizingMethod& rock_chute_method();
 
 }  // namespace proofstone

@@ -10,7 +10,7 @@ namespace {
 
 using Inputs = SpillwayFaceRockInputs;
 using Result = SpillwayFaceRockResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const usdcm = "USDCM Vol. 2, Storage (from memory; confirm)";
 
@@ -23,6 +23,12 @@ Expected<UnitDischarge> face_discharge(const Inputs& in, Steps& steps) {
   steps.given("C", "weir coefficient, ft units", measure(in.crest_coefficient), usdcm);
   steps.computed("q", "discharge for each unit of width", "C·H^1.5 (ft, ft²/s)", measure(q), usdcm);
   return q;
+}
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  take_chute_flow(zone, in);
+  return in;
 }
 
 MethodDescription describe() {
@@ -45,7 +51,11 @@ MethodDescription describe() {
 }
 
 Described build() {
-  Described method(describe(), &spillway_face_rock);
+  Described method(describe(), &spillway_face_rock, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::chute});
+  method.for_comparison_until_chosen(
+      {"concentration"}, "whether the chute is an emergency spillway is for the designer to say.");
   method.optional({"crest_head", "H", "head over the crest"}, &Inputs::crest_head, unit::foot,
                   AllowedRange::positive_to(50), "unit discharge as given");
   method.defaulted({"crest_coefficient", "C", "weir coefficient, ft units"},
@@ -87,7 +97,7 @@ Expected<SpillwayFaceRockResult> spillway_face_rock(const SpillwayFaceRockInputs
   return result;
 }
 
-const Method& spillway_face_rock_method() {
+const SizingMethod& spillway_face_rock_method() {
   static const Described method = build();
   return method;
 }

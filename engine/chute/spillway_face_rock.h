@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/chute/chute_flow.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -23,6 +24,6 @@ struct SpillwayFaceRockResult {
 Expected<SpillwayFaceRockResult> spillway_face_rock(const SpillwayFaceRockInputs& inputs,
                                                     Steps& steps);
 
-const Method& spillway_face_rock_method();
+const SizingMethod& spillway_face_rock_method();
 
 }  // namespace proofstone

@@ -6,10 +6,16 @@ namespace {
 
 using Inputs = ConstructedRiffleInputs;
 using Result = ConstructedRiffleResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const newbury =
     "Newbury and Gaboury (1993), Stream Analysis and Fish Habitat Design (from memory; confirm)";
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  if (zone.stated.depth) in.depth = *zone.stated.depth;
+  return in;
+}
 
 MethodDescription describe() {
   MethodDescription about;
@@ -29,7 +35,9 @@ MethodDescription describe() {
 }
 
 Described build() {
-  Described method(describe(), &constructed_riffle);
+  Described method(describe(), &constructed_riffle, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.rock_diameter}; },
+                   {ZonePlace::drop});
   method.required({"depth", "d", "depth of water over the face"}, &Inputs::depth, unit::meter,
                   AllowedRange::positive_to(30));
   method.required({"slope", "S", "slope of the downstream face"}, &Inputs::slope,
@@ -69,7 +77,7 @@ Expected<ConstructedRiffleResult> constructed_riffle(const ConstructedRiffleInpu
   return result;
 }
 
-const Method& constructed_riffle_method() {
+const SizingMethod& constructed_riffle_method() {
   static const Described method = build();
   return method;
 }

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "engine/method/typed_method.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -21,6 +21,6 @@ struct ConstructedRiffleResult {
 Expected<ConstructedRiffleResult> constructed_riffle(const ConstructedRiffleInputs& inputs,
                                                      Steps& steps);
 
-const Method& constructed_riffle_method();
+const SizingMethod& constructed_riffle_method();
 
 }  // namespace proofstone

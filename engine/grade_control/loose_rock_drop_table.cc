@@ -8,7 +8,7 @@ namespace {
 
 using Inputs = LooseRockDropTableInputs;
 using Result = LooseRockDropTableResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const file =
     "Colorado Water Conservation Board, file 60182, printed pp. 8–9, Table 1, row 25 ft²/s";
@@ -30,6 +30,9 @@ const FaceRow* row_for(Slope slope) {
   return nullptr;
 }
 
+/// The table asks for the approach, which a zone on the face does not tell.
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting&) { return Inputs{}; }
+
 MethodDescription describe() {
   MethodDescription about;
   about.id = "loose-rock-drop-table";
@@ -50,7 +53,9 @@ MethodDescription describe() {
 }
 
 Described build() {
-  Described method(describe(), &loose_rock_drop_table);
+  Described method(describe(), &loose_rock_drop_table, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::drop});
   method.required({"normal_velocity", "Vn", "velocity of the approach"}, &Inputs::normal_velocity,
                   unit::foot_per_second, AllowedRange::positive_to(60));
   method.required({"normal_depth", "Yn", "depth of the approach"}, &Inputs::normal_depth,
@@ -100,7 +105,7 @@ Expected<LooseRockDropTableResult> loose_rock_drop_table(const LooseRockDropTabl
   return result;
 }
 
-const Method& loose_rock_drop_table_method() {
+const SizingMethod& loose_rock_drop_table_method() {
   static const Described method = build();
   return method;
 }

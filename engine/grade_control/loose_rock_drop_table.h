@@ -2,7 +2,7 @@
 
 #include <optional>
 
-#include "engine/method/typed_method.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -26,6 +26,6 @@ struct LooseRockDropTableResult {
 Expected<LooseRockDropTableResult> loose_rock_drop_table(const LooseRockDropTableInputs& inputs,
                                                          Steps& steps);
 
-const Method& loose_rock_drop_table_method();
+const SizingMethod& loose_rock_drop_table_method();
 
 }  // namespace proofstone

@@ -11,7 +11,7 @@ namespace {
 
 using Inputs = SlopingRockDropInputs;
 using Result = SlopingRockDropResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const usdcm = "Smith and Murray; USDCM, Major Drainage, eq. 5-4 (1984)";
 
@@ -25,6 +25,14 @@ Expected<Velocity> face_velocity(const Inputs& in, Steps& steps) {
   const auto q = unit_discharge_of(in, steps);
   if (!q) return q.problems();
   return critical_velocity(*q, steps);
+}
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  take_chute_flow(zone, in);
+  in.velocity = zone.stated.velocity;
+  in.specific_gravity = zone.rock.specific_gravity;
+  return in;
 }
 
 MethodDescription describe() {
@@ -62,7 +70,9 @@ void describe_inputs(Described& method) {
 }
 
 Described build() {
-  Described method(describe(), &sloping_rock_drop);
+  Described method(describe(), &sloping_rock_drop, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::drop});
   describe_inputs(method);
   method.output({"velocity", "V", "velocity used"}, &Result::velocity, unit::foot_per_second);
   method.output({"type_parameter", "X", "V·S^0.17/(Ss−1)^0.66"}, &Result::type_parameter,
@@ -102,7 +112,7 @@ Expected<SlopingRockDropResult> sloping_rock_drop(const SlopingRockDropInputs& i
   return result;
 }
 
-const Method& sloping_rock_drop_method() {
+const SizingMethod& sloping_rock_drop_method() {
   static const Described method = build();
   return method;
 }

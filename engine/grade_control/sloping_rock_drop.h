@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/chute/chute_flow.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -26,6 +27,6 @@ struct SlopingRockDropResult {
 Expected<SlopingRockDropResult> sloping_rock_drop(const SlopingRockDropInputs& inputs,
                                                   Steps& steps);
 
-const Method& sloping_rock_drop_method();
+const SizingMethod& sloping_rock_drop_method();
 
 }  // namespace proofstone

@@ -11,6 +11,7 @@
 #include "engine/chute/spillway_face_rock.h"
 #include "engine/chute/trapezoid_weir.h"
 #include "engine/cover/bare_soil_shear.h"
+#include "engine/cover/cover_line.h"
 #include "engine/cover/grass_lining.h"
 #include "engine/cover/lining_limits.h"
 #include "engine/cover/non_scour_velocity.h"
@@ -129,6 +130,23 @@ const std::vector<const SizingMethod*>& sizing_methods() {
       &california_bank_and_shore_method(),
       &pier_riprap_method(),
       &abutment_riprap_method(),
+      &rock_chute_method(),
+      &overtopping_abt_johnson_method(),
+      &overtopping_mishra_method(),
+      &overtopping_stephenson_method(),
+      &overtopping_khan_ahmad_method(),
+      &spillway_face_rock_method(),
+      &outfall_apron_method(),
+      &front_range_outlet_method(),
+      &scs_outlet_apron_method(),
+      &dane_county_apron_method(),
+      &outlet_velocity_method(),
+      &outlet_bohan_method(),
+      &outlet_fletcher_grace_method(),
+      &outfall_basin_method(),
+      &sloping_rock_drop_method(),
+      &loose_rock_drop_table_method(),
+      &constructed_riffle_method(),
   };
   // clang-format on
   return methods;
@@ -139,28 +157,11 @@ const std::vector<const Method*>& all_methods() {
     std::vector<const Method*> all(sizing_methods().begin(), sizing_methods().end());
     // clang-format off: one method a line
     const std::vector<const Method*> others{
-        &rock_chute_method(),
-        &overtopping_abt_johnson_method(),
-        &overtopping_mishra_method(),
-        &overtopping_stephenson_method(),
-        &overtopping_khan_ahmad_method(),
-        &outfall_apron_method(),
-        &outfall_basin_method(),
-        &front_range_outlet_method(),
         &outlet_protection_length_method(),
         &low_tailwater_basin_method(),
-        &scs_outlet_apron_method(),
-        &dane_county_apron_method(),
-        &outlet_velocity_method(),
-        &outlet_bohan_method(),
-        &outlet_fletcher_grace_method(),
-        &sloping_rock_drop_method(),
         &grouted_boulder_drop_method(),
-        &loose_rock_drop_table_method(),
         &weighted_creep_method(),
-        &constructed_riffle_method(),
         &low_drop_method(),
-        &spillway_face_rock_method(),
         &spillway_critical_flow_method(),
         &trapezoid_weir_method(),
         &bare_soil_shear_method(),
@@ -168,6 +169,7 @@ const std::vector<const Method*>& all_methods() {
         &rolled_product_shear_method(),
         &rolled_product_roughness_method(),
         &turf_mat_cover_method(),
+        &cover_line_method(),
         &lining_limits_method(),
         &vegetated_velocity_method(),
         &non_scour_velocity_method(),

@@ -2,6 +2,11 @@
 
 namespace proofstone {
 
+void take_conduit_water(const ZoneSetting& zone, ConduitEnd& end) {
+  if (zone.stated.discharge) end.discharge = *zone.stated.discharge;
+  end.tailwater = zone.stated.tailwater_depth;
+}
+
 Expected<Length> effective_height(Length height, const ConduitEnd& end, const char* source,
                                   Steps& steps) {
   steps.given("D", "height of the conduit", measure(height));

@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "engine/method/typed_method.h"
+#include "engine/sizing/zone_setting.h"
 
 namespace proofstone {
 
@@ -13,6 +14,10 @@ struct ConduitEnd {
   /// Depth in the barrel where the flow in it is supercritical; absent where it is not.
   std::optional<Length> normal_depth;
 };
+
+/// Takes what a zone states of its discharge and tailwater; the conduit is the designer's to
+/// choose.
+void take_conduit_water(const ZoneSetting& zone, ConduitEnd& end);
 
 /// Tailwater as the forms take an unknown one: 0.4 of the conduit's height.
 inline constexpr double unknown_tailwater_share = 0.4;

@@ -9,7 +9,7 @@ namespace {
 
 using Inputs = DaneCountyApronInputs;
 using Result = DaneCountyApronResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const manual = "Dane County (Wisconsin) erosion-control manual";
 
@@ -24,6 +24,13 @@ std::optional<Length> listed_size(Velocity velocity) {
     if (velocity.feet_per_second() <= row.velocity_fps + 1e-9) return Length::inches(row.d50_in);
   }
   return std::nullopt;
+}
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  if (zone.stated.discharge) in.discharge = *zone.stated.discharge;
+  if (zone.stated.velocity) in.velocity = *zone.stated.velocity;
+  return in;
 }
 
 MethodDescription describe() {
@@ -41,7 +48,10 @@ MethodDescription describe() {
 }
 
 Described build() {
-  Described method(describe(), &dane_county_apron);
+  Described method(describe(), &dane_county_apron, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::outfall});
+  method.for_comparison("it is a county's own rule.");
   method.required({"discharge", "Q", "discharge of the pipe"}, &Inputs::discharge,
                   unit::cubic_foot_per_second, AllowedRange::positive_to(1e5));
   method.required({"diameter", "D", "diameter of the pipe"}, &Inputs::diameter, unit::foot,
@@ -83,7 +93,7 @@ Expected<DaneCountyApronResult> dane_county_apron(const DaneCountyApronInputs& i
   return result;
 }
 
-const Method& dane_county_apron_method() {
+const SizingMethod& dane_county_apron_method() {
   static const Described method = build();
   return method;
 }

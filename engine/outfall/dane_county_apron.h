@@ -1,6 +1,6 @@
 #pragma once
 
-#include "engine/method/typed_method.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -23,6 +23,6 @@ struct DaneCountyApronResult {
 Expected<DaneCountyApronResult> dane_county_apron(const DaneCountyApronInputs& inputs,
                                                   Steps& steps);
 
-const Method& dane_county_apron_method();
+const SizingMethod& dane_county_apron_method();
 
 }  // namespace proofstone

@@ -8,7 +8,7 @@ namespace {
 
 using Inputs = FrontRangeOutletInputs;
 using Result = FrontRangeOutletResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const usdcm =
     "USDCM Vol. 2, Hydraulic Structures; also FHWA HEC-14 (2006) App. D (from memory; confirm)";
@@ -28,6 +28,12 @@ void size_below_box(double Q, double W, Result& result) {
   const double Yt = result.tailwater_used.feet();
   result.froude_parameter = Dimensionless::number(Q / (W * std::pow(H, 1.5)));
   result.d50 = Length::feet(0.014 * std::sqrt(H) * Q / (Yt * W));
+}
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  take_conduit_water(zone, in);
+  return in;
 }
 
 MethodDescription describe() {
@@ -56,7 +62,9 @@ bool parameter_kept(const Inputs& in) {
 }
 
 Described build() {
-  Described method(describe(), &front_range_outlet);
+  Described method(describe(), &front_range_outlet, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::outfall});
   method.choice({"shape", "", "shape of the conduit"}, &Inputs::shape,
                 {{OutletShape::circular, "circular", "a pipe"},
                  {OutletShape::rectangular, "rectangular", "a box; needs its width"}});
@@ -108,7 +116,7 @@ Expected<FrontRangeOutletResult> front_range_outlet(const FrontRangeOutletInputs
   return result;
 }
 
-const Method& front_range_outlet_method() {
+const SizingMethod& front_range_outlet_method() {
   static const Described method = build();
   return method;
 }

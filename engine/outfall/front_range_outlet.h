@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/outfall/conduit_end.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -25,6 +26,6 @@ struct FrontRangeOutletResult {
 Expected<FrontRangeOutletResult> front_range_outlet(const FrontRangeOutletInputs& inputs,
                                                     Steps& steps);
 
-const Method& front_range_outlet_method();
+const SizingMethod& front_range_outlet_method();
 
 }  // namespace proofstone

@@ -11,7 +11,7 @@ namespace {
 
 using Inputs = OutfallApronInputs;
 using Result = OutfallApronResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 constexpr double g = standard_gravity.feet_per_second_squared();
 
@@ -62,6 +62,12 @@ void explain_apron(const ApronClass& chosen, const Result& result, Steps& steps)
                  measure(result.end_width), table);
 }
 
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  take_conduit_water(zone, in);
+  return in;
+}
+
 MethodDescription describe() {
   MethodDescription about;
   about.id = "outfall-apron";
@@ -83,7 +89,9 @@ MethodDescription describe() {
 }
 
 Described build() {
-  Described method(describe(), &outfall_apron);
+  Described method(describe(), &outfall_apron, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::outfall});
   method.required({"diameter", "D", "diameter of the culvert"}, &Inputs::diameter, unit::foot,
                   AllowedRange::positive_to(50));
   describe_conduit_water(method);
@@ -132,7 +140,7 @@ Expected<OutfallApronResult> outfall_apron(const OutfallApronInputs& inputs, Ste
   return result;
 }
 
-const Method& outfall_apron_method() {
+const SizingMethod& outfall_apron_method() {
   static const Described method = build();
   return method;
 }

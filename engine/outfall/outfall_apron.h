@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/outfall/conduit_end.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -35,6 +36,6 @@ std::optional<ApronClass> apron_class_for(Length d50);
 /// has no apron.
 Expected<OutfallApronResult> outfall_apron(const OutfallApronInputs& inputs, Steps& steps);
 
-const Method& outfall_apron_method();
+const SizingMethod& outfall_apron_method();
 
 }  // namespace proofstone

@@ -20,6 +20,8 @@ const char* const basin = "FHWA HEC-14 3rd ed. (2006) §10.1 (from memory; confi
 const char* const shape_rules =
     "FHWA HEC-14 2nd ed. (1983), as a local storm-drainage manual of 2006 prints it";
 
+Length tailwater_depth(const Inputs& in) { return in.tailwater.value_or(Length::meters(0)); }
+
 Expected<Area> brink_area(const Inputs& in) {
   if (in.flow_area) return *in.flow_area;
   if (in.shape == ConduitShape::box) {
@@ -75,7 +77,7 @@ void scour_depth(const Inputs& in, Area A, Result& result) {
                                                   : std::pow(A.square_meters() / 2, 0.5);
   const double D50 = in.d50.meters();
   const double Fr = Vo / std::sqrt(g * ye);
-  const double Co = tailwater_term(in.tailwater.meters() / ye);
+  const double Co = tailwater_term(tailwater_depth(in).meters() / ye);
   const double hs = ye * (0.86 * std::pow(D50 / ye, -0.55) * Fr - Co);
 
   result.flow_area = A;
@@ -83,7 +85,7 @@ void scour_depth(const Inputs& in, Area A, Result& result) {
   result.equivalent_depth = Length::meters(ye);
   result.froude_number = Dimensionless::number(Fr);
   result.size_over_depth = Dimensionless::number(D50 / ye);
-  result.tailwater_over_depth = Dimensionless::number(in.tailwater.meters() / ye);
+  result.tailwater_over_depth = Dimensionless::number(tailwater_depth(in).meters() / ye);
   result.tailwater_term = Dimensionless::number(Co);
   result.scour_depth = Length::meters(hs);
   result.scour_over_size = Dimensionless::number(hs / D50);
@@ -100,6 +102,7 @@ void shape_of_basin(const Inputs& in, Result& result) {
   const double yc = critical_depth_at_exit(Q, WB);
   result.critical_depth = Length::meters(yc);
   result.exit_velocity = Velocity::meters_per_second(Q / (yc * (WB + 2 * yc)));
+  result.d50 = in.d50;
   result.entry_thickness = 3 * in.d50;
   result.floor_thickness = 2 * in.d50;
 }
@@ -116,7 +119,8 @@ void explain_scour(const Inputs& in, const Result& result, Steps& steps) {
   steps.computed("ye", "equivalent depth", box ? "yo" : "(A/2)^½", measure(result.equivalent_depth),
                  shape_rules);
   steps.computed("Fr", "Froude number there", "Vo/√(g·ye)", measure(result.froude_number));
-  steps.given("TW", "tailwater", measure(in.tailwater));
+  steps.given("TW", "tailwater", measure(tailwater_depth(in)),
+              in.tailwater ? "" : "unknown: taken as none, which digs deepest");
   steps.computed("Co", "tailwater term",
                  "1.4 where TW/ye < 0.75; 4.0·(TW/ye) − 1.6 to 1.0; 2.4 above",
                  measure(result.tailwater_term), basin);

@@ -2,7 +2,7 @@
 
 #include <optional>
 
-#include "engine/method/typed_method.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -13,11 +13,11 @@ enum class ConduitShape { circular, box };
 struct OutfallBasinInputs {
   ConduitShape shape = ConduitShape::circular;
   Discharge discharge;
-  Length width;                   ///< Wo: diameter of a pipe, width of a box
-  Length brink_depth;             ///< yo, of the flow where it leaves the conduit
-  std::optional<Area> flow_area;  ///< at the brink, when it is known; else from the shape
-  Length tailwater;               ///< above the outlet invert
-  Length d50;                     ///< of the rock in the basin, to be tried
+  Length width;                     ///< Wo: diameter of a pipe, width of a box
+  Length brink_depth;               ///< yo, of the flow where it leaves the conduit
+  std::optional<Area> flow_area;    ///< at the brink, when it is known; else from the shape
+  std::optional<Length> tailwater;  ///< above the outlet invert; absent: none, the deepest hole
+  Length d50;                       ///< of the rock in the basin, to be tried
 };
 
 struct OutfallBasinResult {
@@ -37,6 +37,7 @@ struct OutfallBasinResult {
   Velocity exit_velocity;
   Length entry_thickness;
   Length floor_thickness;
+  Length d50;  ///< the rock tried, which the basin serves with
 };
 
 /// Area of flow of depth `depth` in a pipe of that diameter. Precondition: 0 < depth ≤ diameter.
@@ -46,6 +47,6 @@ Area pipe_flow_area(Length diameter, Length depth);
 /// too shallow for a basin (hs/D50 below 2), for which the method gives no basin.
 Expected<OutfallBasinResult> outfall_basin(const OutfallBasinInputs& inputs, Steps& steps);
 
-const Method& outfall_basin_method();
+const SizingMethod& outfall_basin_method();
 
 }  // namespace proofstone

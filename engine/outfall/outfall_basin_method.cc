@@ -6,9 +6,16 @@ namespace {
 
 using Inputs = OutfallBasinInputs;
 using Result = OutfallBasinResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const memory = "FHWA HEC-14 3rd ed. (2006) §10.1 (from memory; confirm)";
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  if (zone.stated.discharge) in.discharge = *zone.stated.discharge;
+  in.tailwater = zone.stated.tailwater_depth;
+  return in;
+}
 
 MethodDescription describe() {
   MethodDescription about;
@@ -44,8 +51,9 @@ void describe_inputs(Described& method) {
                   &Inputs::brink_depth, unit::foot, AllowedRange::positive_to(100));
   method.optional({"flow_area", "A", "area of flow at the brink"}, &Inputs::flow_area,
                   unit::square_foot, AllowedRange::positive_to(10'000), "from shape and depth");
-  method.required({"tailwater", "TW", "depth of the water below the outlet, above its invert"},
-                  &Inputs::tailwater, unit::foot, AllowedRange::between(0, 1000));
+  method.optional({"tailwater", "TW", "depth of the water below the outlet, above its invert"},
+                  &Inputs::tailwater, unit::foot, AllowedRange::between(0, 1000),
+                  "unknown: none, which digs deepest");
   method.required({"d50", "D50", "median size of the rock tried"}, &Inputs::d50, unit::foot,
                   AllowedRange::positive_to(20), LengthUse::rock);
 }
@@ -78,6 +86,7 @@ void describe_outputs(Described& method) {
                 unit::foot);
   method.output({"floor_thickness", "t", "thickness elsewhere"}, &Result::floor_thickness,
                 unit::foot);
+  method.output({"d50", "D50", "the rock tried"}, &Result::d50, unit::foot, LengthUse::rock);
 }
 
 bool holds_for(const Inputs& in, bool (*kept)(const Result&)) {
@@ -87,7 +96,9 @@ bool holds_for(const Inputs& in, bool (*kept)(const Result&)) {
 }
 
 Described build() {
-  Described method(describe(), &outfall_basin);
+  Described method(describe(), &outfall_basin, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::basin});
   describe_inputs(method);
   describe_outputs(method);
   method.limit({"D50/ye between 0.1 and 0.7", memory}, [](const Inputs& in) {
@@ -101,7 +112,7 @@ Described build() {
 
 }  // namespace
 
-const Method& outfall_basin_method() {
+const SizingMethod& outfall_basin_method() {
   static const Described method = build();
   return method;
 }

@@ -103,7 +103,7 @@ RC_GTEST_PROP(OutfallBasin, ScalesAsFroudeSays, ()) {
   auto scaled = in;
   scaled.width = scale * in.width;
   scaled.brink_depth = scale * in.brink_depth;
-  scaled.tailwater = scale * in.tailwater;
+  scaled.tailwater = scale * *in.tailwater;
   scaled.d50 = scale * in.d50;
   scaled.discharge = std::pow(scale, 2.5) * in.discharge;
   Steps steps;
@@ -152,9 +152,9 @@ RC_GTEST_PROP(OutfallForms, BohanScalesAsFroudeSays, ()) {
   const double scale = between(0.3, 3);
   auto scaled = in;
   scaled.diameter = scale * in.diameter;
-  scaled.tailwater = scale * in.tailwater;
+  scaled.tailwater = scale * *in.tailwater;
   scaled.velocity = std::sqrt(scale) * in.velocity;
-  if (std::abs(in.tailwater / in.diameter - 0.5) < 1e-6) return;
+  if (std::abs(*in.tailwater / in.diameter - 0.5) < 1e-6) return;
   const double ratio = size_of(&outlet_bohan, scaled) / size_of(&outlet_bohan, in);
   RC_ASSERT(std::abs(ratio / scale - 1) < 1e-9);
 }

@@ -8,14 +8,21 @@ namespace {
 
 using Inputs = OutletBohanInputs;
 using Result = OutletBohanResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 constexpr double g = standard_gravity.feet_per_second_squared();
 
 const char* const hec14 =
     "FHWA HEC-14 3rd ed. (2006) App. D, eq. D.4 (Bohan) (from memory; confirm)";
 
-bool is_low(const Inputs& in) { return in.tailwater / in.diameter < 0.5; }
+bool is_low(const Inputs& in) { return !in.tailwater || *in.tailwater / in.diameter < 0.5; }
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  if (zone.stated.velocity) in.velocity = *zone.stated.velocity;
+  in.tailwater = zone.stated.tailwater_depth;
+  return in;
+}
 
 MethodDescription describe() {
   MethodDescription about;
@@ -35,13 +42,17 @@ MethodDescription describe() {
 }
 
 Described build() {
-  Described method(describe(), &outlet_bohan);
+  Described method(describe(), &outlet_bohan, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::outfall});
+  method.for_comparison(
+      "it does not know the density of the rock, and jumps at half a diameter of tailwater.");
   method.required({"velocity", "Vo", "velocity at the outlet"}, &Inputs::velocity,
                   unit::foot_per_second, AllowedRange::positive_to(60));
   method.required({"diameter", "D", "diameter of the pipe"}, &Inputs::diameter, unit::foot,
                   AllowedRange::positive_to(50));
-  method.required({"tailwater", "TW", "depth of the water below the outlet"}, &Inputs::tailwater,
-                  unit::foot, AllowedRange::between(0, 1000));
+  method.optional({"tailwater", "TW", "depth of the water below the outlet"}, &Inputs::tailwater,
+                  unit::foot, AllowedRange::between(0, 1000), "unknown: low");
   method.output({"froude_number", "Fro", "Froude number at the outlet, by the diameter"},
                 &Result::froude_number, unit::number);
   method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
@@ -66,15 +77,16 @@ Expected<OutletBohanResult> outlet_bohan(const OutletBohanInputs& inputs, Steps&
   result.d50 = Length::feet(D50);
   steps.given("Vo", "velocity at the outlet", measure(inputs.velocity));
   steps.given("D", "diameter of the pipe", measure(inputs.diameter));
-  steps.given("TW", "tailwater", measure(inputs.tailwater));
+  if (inputs.tailwater) steps.given("TW", "tailwater", measure(*inputs.tailwater));
   steps.computed("Fro", "Froude number at the outlet", "Vo/√(g·D)", measure(result.froude_number),
                  hec14);
-  steps.computed_rock("D50", low ? "tailwater below half the diameter" : "tailwater above it",
+  steps.computed_rock("D50",
+                      low ? "tailwater below half the diameter, or unknown" : "tailwater above it",
                       low ? "0.25·D·Fro" : "D·(0.25·Fro − 0.15)", result.d50, hec14);
   return result;
 }
 
-const Method& outlet_bohan_method() {
+const SizingMethod& outlet_bohan_method() {
   static const Described method = build();
   return method;
 }

@@ -1,6 +1,8 @@
 #pragma once
 
-#include "engine/method/typed_method.h"
+#include <optional>
+
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -9,7 +11,7 @@ namespace proofstone {
 struct OutletBohanInputs {
   Velocity velocity;  ///< Vo at the outlet
   Length diameter;
-  Length tailwater;
+  std::optional<Length> tailwater;  ///< absent: low, which asks for larger rock
 };
 
 struct OutletBohanResult {
@@ -20,6 +22,6 @@ struct OutletBohanResult {
 /// Problem (no-size): a Froude number so low that the high-tailwater form gives no size above 0.
 Expected<OutletBohanResult> outlet_bohan(const OutletBohanInputs& inputs, Steps& steps);
 
-const Method& outlet_bohan_method();
+const SizingMethod& outlet_bohan_method();
 
 }  // namespace proofstone

@@ -8,10 +8,16 @@ namespace {
 
 using Inputs = OutletFletcherGraceInputs;
 using Result = OutletFletcherGraceResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const hec14 =
     "FHWA HEC-14 3rd ed. (2006) App. D, eq. D.5 (Fletcher and Grace) (from memory; confirm)";
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  take_conduit_water(zone, in);
+  return in;
+}
 
 MethodDescription describe() {
   MethodDescription about;
@@ -30,7 +36,10 @@ MethodDescription describe() {
 }
 
 Described build() {
-  Described method(describe(), &outlet_fletcher_grace);
+  Described method(describe(), &outlet_fletcher_grace, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::outfall});
+  method.for_comparison("it is the earlier print of the culvert apron equation.");
   method.required({"diameter", "D", "diameter of the pipe"}, &Inputs::diameter, unit::foot,
                   AllowedRange::positive_to(50));
   describe_conduit_water(method);
@@ -61,7 +70,7 @@ Expected<OutletFletcherGraceResult> outlet_fletcher_grace(const OutletFletcherGr
   return result;
 }
 
-const Method& outlet_fletcher_grace_method() {
+const SizingMethod& outlet_fletcher_grace_method() {
   static const Described method = build();
   return method;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/outfall/conduit_end.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -19,6 +20,6 @@ struct OutletFletcherGraceResult {
 Expected<OutletFletcherGraceResult> outlet_fletcher_grace(const OutletFletcherGraceInputs& inputs,
                                                           Steps& steps);
 
-const Method& outlet_fletcher_grace_method();
+const SizingMethod& outlet_fletcher_grace_method();
 
 }  // namespace proofstone

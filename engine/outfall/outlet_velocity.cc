@@ -8,13 +8,20 @@ namespace {
 
 using Inputs = OutletVelocityInputs;
 using Result = OutletVelocityResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 constexpr double g = standard_gravity.feet_per_second_squared();
 
 const char* const berry = "FHWA HEC-14 3rd ed. (2006) App. D, eq. D.2 (Berry)";
 const char* const searcy =
     "FHWA HEC-14 3rd ed. (2006) App. D, eq. D.3 (Searcy) (from memory; confirm)";
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  if (zone.stated.velocity) in.velocity = *zone.stated.velocity;
+  in.specific_gravity = zone.rock.specific_gravity;
+  return in;
+}
 
 MethodDescription describe() {
   MethodDescription about;
@@ -33,7 +40,10 @@ MethodDescription describe() {
 }
 
 Described build() {
-  Described method(describe(), &outlet_velocity);
+  Described method(describe(), &outlet_velocity, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::outfall});
+  method.for_comparison("it knows neither depth nor tailwater.");
   method.required({"velocity", "V", "velocity at the outlet"}, &Inputs::velocity,
                   unit::foot_per_second, AllowedRange::positive_to(60));
   method.defaulted({"specific_gravity", "S", "specific gravity of the rock"},
@@ -64,7 +74,7 @@ Expected<OutletVelocityResult> outlet_velocity(const OutletVelocityInputs& input
   return result;
 }
 
-const Method& outlet_velocity_method() {
+const SizingMethod& outlet_velocity_method() {
   static const Described method = build();
   return method;
 }

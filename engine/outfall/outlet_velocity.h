@@ -1,6 +1,6 @@
 #pragma once
 
-#include "engine/method/typed_method.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -19,6 +19,6 @@ struct OutletVelocityResult {
 
 Expected<OutletVelocityResult> outlet_velocity(const OutletVelocityInputs& inputs, Steps& steps);
 
-const Method& outlet_velocity_method();
+const SizingMethod& outlet_velocity_method();
 
 }  // namespace proofstone

@@ -8,10 +8,17 @@ namespace {
 
 using Inputs = ScsOutletApronInputs;
 using Result = ScsOutletApronResult;
-using Described = TypedMethod<Inputs, Result>;
+using Described = TypedSizingMethod<Inputs, Result>;
 
 const char* const quoted = "SCS practice as quoted in an engineering forum; not an SCS document";
 const char* const epa = "EPA construction-site practice (from memory; confirm)";
+
+std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+  Inputs in;
+  if (zone.stated.discharge) in.discharge = *zone.stated.discharge;
+  in.tailwater = zone.stated.tailwater_depth;
+  return in;
+}
 
 MethodDescription describe() {
   MethodDescription about;
@@ -31,7 +38,10 @@ MethodDescription describe() {
 }
 
 Described build() {
-  Described method(describe(), &scs_outlet_apron);
+  Described method(describe(), &scs_outlet_apron, &from_zone,
+                   [](const Result& result) { return RequiredSize{50, result.d50}; },
+                   {ZonePlace::outfall});
+  method.for_comparison("it is quoted second hand.");
   method.required({"discharge", "Q", "discharge of the pipe"}, &Inputs::discharge,
                   unit::cubic_foot_per_second, AllowedRange::positive_to(1e5));
   method.required({"diameter", "Do", "diameter of the pipe"}, &Inputs::diameter, unit::foot,
@@ -86,7 +96,7 @@ Expected<ScsOutletApronResult> scs_outlet_apron(const ScsOutletApronInputs& inpu
   return result;
 }
 
-const Method& scs_outlet_apron_method() {
+const SizingMethod& scs_outlet_apron_method() {
   static const Described method = build();
   return method;
 }

@@ -2,7 +2,7 @@
 
 #include <optional>
 
-#include "engine/method/typed_method.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 
@@ -31,6 +31,6 @@ struct ScsOutletApronResult {
 
 Expected<ScsOutletApronResult> scs_outlet_apron(const ScsOutletApronInputs& inputs, Steps& steps);
 
-const Method& scs_outlet_apron_method();
+const SizingMethod& scs_outlet_apron_method();
 
 }  // namespace proofstone

@@ -77,6 +77,13 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     why_for_comparison_ = std::move(reason);
   }
 
+  /// The answer only ever stands beside the others, for `reason`, unless the designer has this
+  /// method govern the zone.
+  void for_comparison(std::string reason) {
+    only_compared_ = true;
+    why_for_comparison_ = std::move(reason);
+  }
+
   SizingAnswer size(const ZoneSetting& zone) const override {
     SizingAnswer answer;
     if (!serves(*this, zone.place)) {
@@ -103,7 +110,7 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     const bool all_told = std::all_of(untold_.begin(), untold_.end(), [&](const auto& key) {
       return choices != nullptr && choices->contains(key);
     });
-    if (!all_told) answer.for_comparison = why_for_comparison_;
+    if (only_compared_ || !all_told) answer.for_comparison = why_for_comparison_;
     auto result = this->run_typed(inputs, answer.evaluation);
     if (!result) {
       answer.problems = result.problems();
@@ -125,6 +132,7 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
   ToRequired to_required_;
   std::vector<ZonePlace> places_;
   std::vector<std::string> untold_;
+  bool only_compared_ = false;
   std::string why_for_comparison_;
 };
 
