@@ -64,7 +64,9 @@
 #include "engine/scour/blench_scour.h"
 #include "engine/scour/clear_water_contraction_scour.h"
 #include "engine/scour/cohesive_competent_velocity.h"
+#include "engine/scour/competent_depth.h"
 #include "engine/scour/competent_velocity.h"
+#include "engine/scour/degradation_above_control.h"
 #include "engine/scour/dune_allowance.h"
 #include "engine/scour/hec11_toe_depth.h"
 #include "engine/scour/lacey_scour.h"
@@ -94,6 +96,7 @@
 #include "engine/sizing/layer_thickness.h"
 #include "engine/sizing/length_protected_below_bend.h"
 #include "engine/sizing/lining_roughness_balance.h"
+#include "engine/sizing/lining_roughness_trial.h"
 #include "engine/sizing/pier_riprap.h"
 #include "engine/sizing/pier_riprap_layout.h"
 #include "engine/sizing/pilarczyk.h"
@@ -183,12 +186,14 @@ const std::vector<const Method*>& all_methods() {
         &live_bed_contraction_scour_method(),
         &clear_water_contraction_scour_method(),
         &competent_velocity_method(),
+        &competent_depth_method(),
         &cohesive_competent_velocity_method(),
         &antidune_allowance_method(),
         &dune_allowance_method(),
         &armouring_scour_method(),
         &schoklitsch_slope_method(),
         &meyer_peter_muller_slope_method(),
+        &degradation_above_control_method(),
         &pier_scour_method(),
         &hec11_toe_depth_method(),
         &toe_depth_method(),
@@ -201,6 +206,7 @@ const std::vector<const Method*>& all_methods() {
         &thickened_toe_method(),
         &peaked_stone_toe_method(),
         &lining_roughness_balance_method(),
+        &lining_roughness_trial_method(),
         &ice_and_debris_method(),
         &propeller_wash_method(),
         &normal_depth_method(),

@@ -45,8 +45,6 @@ TypedMethod<Inputs, Result> build() {
   method.optional({"approach_velocity", "V1", "mean velocity upstream"}, &Inputs::approach_velocity,
                   unit::meter_per_second, AllowedRange::positive_to(20),
                   "not compared with the critical velocity");
-  method.output({"critical_velocity", "Vc", "velocity at which the bed upstream begins to move"},
-                &Result::critical_velocity, unit::foot_per_second);
   method.output({"depth", "y2", "mean depth in the contraction after scour"}, &Result::depth,
                 unit::meter);
   method.output({"scour", "d_s", "contraction scour"}, &Result::scour, unit::meter);
@@ -76,10 +74,10 @@ Expected<ClearWaterContractionResult> clear_water_contraction_scour(
   steps.given_rock("D50", "median grain size of the bed", inputs.bed_grain);
   steps.computed_rock("Dm", "smallest grain that stays", "1.25·D50", Length::meters(Dm), page);
   if (inputs.approach_depth) {
-    result.critical_velocity = critical_velocity(*inputs.approach_depth, inputs.bed_grain);
+    const Velocity Vc = critical_velocity(*inputs.approach_depth, inputs.bed_grain);
     steps.given("y1", "depth upstream", measure(*inputs.approach_depth));
-    steps.computed("Vc", "critical velocity upstream", "11.17·y1^⅙·D50^⅓ (ft, ft/s)",
-                   measure(result.critical_velocity), critical_velocity_source());
+    steps.computed("Vc", "critical velocity upstream", "11.17·y1^⅙·D50^⅓ (ft, ft/s)", measure(Vc),
+                   critical_velocity_source());
   }
   steps.computed("y2", "mean depth after scour", "[0.025·Q²/(Dm^⅔·W²)]^(3/7) (m, m³/s)",
                  measure(result.depth), page);

@@ -20,7 +20,6 @@ struct ClearWaterContractionInputs {
 };
 
 struct ClearWaterContractionResult {
-  Velocity critical_velocity;  ///< upstream; 0 while the approach depth is not known
   Length depth;
   Length scour;
 };

@@ -1,6 +1,5 @@
 #include "engine/scour/competent_velocity.h"
 
-#include <algorithm>
 #include <cmath>
 
 #include "engine/method/typed_method.h"
@@ -19,15 +18,12 @@ const char* const page = "FHWA HEC-18 (2012) eq. 6.1 (from memory; confirm)";
 TypedMethod<Inputs, Result> build() {
   MethodDescription about;
   about.id = "competent-velocity";
-  about.title = "Critical velocity and competent depth";
+  about.title = "Critical velocity of a bed";
   about.purpose =
-      "The velocity at which the grains of a bed begin to move, and the depth to which water must "
-      "scour before it is slow enough to leave them; for beds of sand, gravel and cobble.";
+      "The velocity at which the grains of a bed begin to move; for sand, gravel and cobble.";
   about.group = MethodGroup::scour;
   about.sources = {
-      {"FHWA HEC-18, Evaluating Scour at Bridges (2012)", "eq. 6.1", SourceStanding::memory},
-      {"USBR, Pemberton and Lara, Computing Degradation and Local Scour (1984)",
-       "competent velocity", SourceStanding::memory}};
+      {"FHWA HEC-18, Evaluating Scour at Bridges (2012)", "eq. 6.1", SourceStanding::memory}};
   about.cautions = {"The critical velocity is a mean one; turbulence moves grains below it.",
                     "Cohesive beds need the other table: see cohesive-competent-velocity."};
   TypedMethod<Inputs, Result> method(about, &competent_velocity);
@@ -35,14 +31,8 @@ TypedMethod<Inputs, Result> build() {
                   AllowedRange::positive_to(200));
   method.required({"bed_grain", "D50", "median grain size of the bed"}, &Inputs::bed_grain,
                   unit::foot, AllowedRange::positive_to(5), LengthUse::rock);
-  method.optional({"unit_discharge", "q", "discharge for each unit of width"},
-                  &Inputs::unit_discharge, unit::square_foot_per_second,
-                  AllowedRange::positive_to(5000), "no competent depth is computed");
   method.output({"critical_velocity", "Vc", "velocity at which the grains begin to move"},
                 &Result::critical_velocity, unit::foot_per_second);
-  method.output({"competent_depth", "y_c", "depth at which the discharge moves them no more"},
-                &Result::competent_depth, unit::foot);
-  method.output({"scour", "d_s", "competent depth less the depth"}, &Result::scour, unit::foot);
   method.limit({"Grains of at least 0.2 mm: smaller ones cohere", page},
                [](const Inputs& in) { return in.bed_grain.millimeters() >= 0.2; });
   return method;
@@ -66,15 +56,6 @@ Expected<CompetentVelocityResult> competent_velocity(const CompetentVelocityInpu
   steps.given_rock("D50", "median grain size of the bed", inputs.bed_grain);
   steps.computed("Vc", "critical velocity", "11.17·y^⅙·D50^⅓ (ft, ft/s)",
                  measure(result.critical_velocity), page);
-  if (!inputs.unit_discharge) return result;
-  const double q = inputs.unit_discharge->square_feet_per_second();
-  const double D = inputs.bed_grain.feet();
-  result.competent_depth = Length::feet(std::pow(q / (ku * std::pow(D, 1.0 / 3)), 6.0 / 7));
-  result.scour = std::max(Length::feet(0), result.competent_depth - inputs.depth);
-  steps.given("q", "discharge for each unit of width", measure(*inputs.unit_discharge));
-  steps.computed("y_c", "competent depth", "[q/(11.17·D50^⅓)]^(6/7) (ft, ft²/s)",
-                 measure(result.competent_depth), page);
-  steps.computed("d_s", "scour below the bed", "max(0, y_c − y)", measure(result.scour));
   return result;
 }
 

@@ -1,7 +1,5 @@
 #pragma once
 
-#include <optional>
-
 #include "engine/method/method.h"
 #include "engine/quantity/quantity.h"
 
@@ -15,18 +13,13 @@ Velocity critical_velocity(Length depth, Length grain);
 /// Where it is printed, for steps.
 const char* critical_velocity_source();
 
-/// What the velocity at which grains begin to move says about a flow: whether the bed moves, and to
-/// which depth scour must go before it comes to rest.
 struct CompetentVelocityInputs {
   Length depth;
   Length bed_grain;  ///< D50 of the bed
-  std::optional<UnitDischarge> unit_discharge;
 };
 
 struct CompetentVelocityResult {
   Velocity critical_velocity;
-  Length competent_depth;  ///< 0 while no unit discharge is known
-  Length scour;            ///< competent depth less the depth, not below 0
 };
 
 Expected<CompetentVelocityResult> competent_velocity(const CompetentVelocityInputs& inputs,

@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "engine/method/typed_method.h"
+
 namespace proofstone {
 
 namespace {
@@ -16,16 +18,11 @@ TypedMethod<Inputs, Result> build() {
   MethodDescription about;
   about.id = "meyer-peter-muller-slope";
   about.title = "Limiting slope by Meyer-Peter and Müller";
-  about.purpose =
-      "Slope to which a coarse bed flattens when little sediment comes from upstream, and how far "
-      "it lowers itself here.";
+  about.purpose = "Slope to which a coarse bed flattens when little sediment comes from upstream.";
   about.group = MethodGroup::scour;
   about.sources = {{"USBR, Pemberton and Lara, Computing Degradation and Local Scour (1984)",
-                    "Meyer-Peter and Müller's equation", SourceStanding::memory},
-                   {"NRCS National Engineering Handbook Part 654 (2007)",
-                    "Technical Supplement 14B, lowering above a control", SourceStanding::memory}};
-  about.cautions = {"It holds for a bed that gets no sediment; supply makes the slope steeper.",
-                    "What holds the bed must itself stand."};
+                    "Meyer-Peter and Müller's equation", SourceStanding::memory}};
+  about.cautions = {"It holds for a bed that gets no sediment; supply makes the slope steeper."};
   TypedMethod<Inputs, Result> method(about, &meyer_peter_muller_slope);
   method.defaulted({"discharge_ratio", "Q/Q_B", "whole discharge over that above the bed"},
                    &Inputs::discharge_ratio, unit::number, AllowedRange::between(1, 5));
@@ -37,7 +34,8 @@ TypedMethod<Inputs, Result> build() {
                   unit::millimeter, AllowedRange::positive_to(500), LengthUse::rock);
   method.required({"depth", "d", "mean depth"}, &Inputs::depth, unit::foot,
                   AllowedRange::positive_to(200));
-  describe_reach(method);
+  method.output({"limiting_slope", "S_L", "slope at which the bed moves no more"},
+                &Result::limiting_slope, unit::rise_per_run);
   return method;
 }
 
@@ -60,7 +58,6 @@ Expected<MeyerPeterMullerResult> meyer_peter_muller_slope(const MeyerPeterMuller
   steps.given("d", "mean depth", measure(inputs.depth));
   steps.computed("S_L", "limiting slope", "0.19·(Q/Q_B)·(n_s/D90^⅙)^1.5·D/d (mm, ft)",
                  measure(result.limiting_slope), page);
-  result.degradation = degradation_above_control(inputs, result.limiting_slope, steps);
   return result;
 }
 

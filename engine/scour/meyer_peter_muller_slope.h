@@ -1,13 +1,14 @@
 #pragma once
 
-#include "engine/scour/reach_to_control.h"
+#include "engine/method/method.h"
+#include "engine/quantity/quantity.h"
 
 namespace proofstone {
 
 /// Slope at which a bed moves no more by Meyer-Peter and Müller,
-/// S = 0.19·(Q/Q_B)·(n_s/D90^⅙)^1.5·D/d with D and D90 in millimetres and d in feet; and the
-/// long-term lowering it means. USBR (Pemberton and Lara 1984) [memory].
-struct MeyerPeterMullerInputs : ReachToControl {
+/// S = 0.19·(Q/Q_B)·(n_s/D90^⅙)^1.5·D/d with D and D90 in millimetres and d in feet. USBR
+/// (Pemberton and Lara 1984) [memory].
+struct MeyerPeterMullerInputs {
   Dimensionless discharge_ratio = Dimensionless::number(1);  ///< Q/Q_B, whole over that of the bed
   Dimensionless bed_roughness;                               ///< n_s
   Length d90;
@@ -17,7 +18,6 @@ struct MeyerPeterMullerInputs : ReachToControl {
 
 struct MeyerPeterMullerResult {
   Slope limiting_slope;
-  Length degradation;
 };
 
 Expected<MeyerPeterMullerResult> meyer_peter_muller_slope(const MeyerPeterMullerInputs& inputs,

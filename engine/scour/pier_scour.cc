@@ -124,10 +124,6 @@ TypedMethod<Inputs, Result> build() {
   method.output({"froude_number", "Fr1", "Froude number upstream"}, &Result::froude_number,
                 unit::number);
   method.output({"scour", "ys", "pier scour"}, &Result::scour, unit::foot);
-  method.output(
-      {"rule_of_thumb", "ys_max",
-       "most scour by a rule of thumb for round noses in line with the flow; 0 otherwise"},
-      &Result::rule_of_thumb, unit::foot);
   return method;
 }
 
@@ -174,7 +170,6 @@ Expected<PierScourResult> pier_scour(const PierScourInputs& inputs, Steps& steps
   result.wide_pier_factor = Dimensionless::number(Kw);
   result.froude_number = Dimensionless::number(Fr);
   result.scour = Length::feet(ys);
-  result.rule_of_thumb = Length::feet(widths ? *widths * a : 0);
   return result;
 }
 

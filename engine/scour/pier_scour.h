@@ -35,7 +35,6 @@ struct PierScourResult {
   Dimensionless wide_pier_factor;  ///< 1 where it does not apply
   Dimensionless froude_number;
   Length scour;
-  Length rule_of_thumb;  ///< 0 where there is none
 };
 
 Expected<PierScourResult> pier_scour(const PierScourInputs& inputs, Steps& steps);

@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "engine/method/typed_method.h"
+
 namespace proofstone {
 
 namespace {
@@ -16,16 +18,11 @@ TypedMethod<Inputs, Result> build() {
   MethodDescription about;
   about.id = "schoklitsch-slope";
   about.title = "Limiting slope by Schoklitsch";
-  about.purpose =
-      "Slope to which a bed flattens when little sediment comes from upstream, and how far it "
-      "lowers itself here.";
+  about.purpose = "Slope to which a bed flattens when little sediment comes from upstream.";
   about.group = MethodGroup::scour;
   about.sources = {{"USBR, Pemberton and Lara, Computing Degradation and Local Scour (1984)",
-                    "Schoklitsch's equation", SourceStanding::memory},
-                   {"NRCS National Engineering Handbook Part 654 (2007)",
-                    "Technical Supplement 14B, lowering above a control", SourceStanding::memory}};
-  about.cautions = {"It holds for a bed that gets no sediment; supply makes the slope steeper.",
-                    "What holds the bed must itself stand."};
+                    "Schoklitsch's equation", SourceStanding::memory}};
+  about.cautions = {"It holds for a bed that gets no sediment; supply makes the slope steeper."};
   TypedMethod<Inputs, Result> method(about, &schoklitsch_slope);
   method.required({"bed_grain", "D", "mean grain size of the bed"}, &Inputs::bed_grain,
                   unit::millimeter, AllowedRange::positive_to(500), LengthUse::rock);
@@ -33,7 +30,8 @@ TypedMethod<Inputs, Result> build() {
                   AllowedRange::positive_to(1e5));
   method.required({"discharge", "Q", "discharge that forms the channel"}, &Inputs::discharge,
                   unit::cubic_foot_per_second, AllowedRange::positive_to(1e7));
-  describe_reach(method);
+  method.output({"limiting_slope", "S_L", "slope at which the bed moves no more"},
+                &Result::limiting_slope, unit::rise_per_run);
   return method;
 }
 
@@ -50,7 +48,6 @@ Expected<SchoklitschResult> schoklitsch_slope(const SchoklitschInputs& inputs, S
   steps.given("Q", "discharge", measure(inputs.discharge));
   steps.computed("S_L", "limiting slope", "0.00174·(D·B/Q)^¾ (mm, ft, ft³/s)",
                  measure(result.limiting_slope), page);
-  result.degradation = degradation_above_control(inputs, result.limiting_slope, steps);
   return result;
 }
 

@@ -1,13 +1,14 @@
 #pragma once
 
-#include "engine/scour/reach_to_control.h"
+#include "engine/method/method.h"
+#include "engine/quantity/quantity.h"
 
 namespace proofstone {
 
 /// Slope at which a bed moves no more by Schoklitsch, S = 0.00174·(D·B/Q)^¾ with D in millimetres,
-/// B in feet and Q in ft³/s; and the long-term lowering it means. USBR (Pemberton and Lara 1984)
+/// B in feet and Q in ft³/s. USBR (Pemberton and Lara 1984)
 /// [memory].
-struct SchoklitschInputs : ReachToControl {
+struct SchoklitschInputs {
   Length bed_grain;  ///< mean grain size
   Length width;
   Discharge discharge;  ///< that forms the channel
@@ -15,7 +16,6 @@ struct SchoklitschInputs : ReachToControl {
 
 struct SchoklitschResult {
   Slope limiting_slope;
-  Length degradation;
 };
 
 Expected<SchoklitschResult> schoklitsch_slope(const SchoklitschInputs& inputs, Steps& steps);

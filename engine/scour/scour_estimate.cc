@@ -89,7 +89,7 @@ json neill_inputs(const ScourWater& w) {
       .take();
 }
 
-json competent_inputs(const ScourWater& w) {
+json competent_depth_inputs(const ScourWater& w) {
   return InputTexts()
       .put("depth", w.mean_depth, unit::meter)
       .put("bed_grain", w.bed_d50, unit::meter)
@@ -162,7 +162,7 @@ const std::vector<Estimator>& estimators() {
       {"lacey-scour", ScourAllowance::general, "scour", &lacey_inputs},
       {"blench-scour", ScourAllowance::general, "scour", &blench_inputs},
       {"neill-scour", ScourAllowance::general, "scour", &neill_inputs},
-      {"competent-velocity", ScourAllowance::general, "scour", &competent_inputs},
+      {"competent-depth", ScourAllowance::general, "scour", &competent_depth_inputs},
       {"zeller-bend-scour", ScourAllowance::general, "scour", &zeller_inputs},
       {"maynord-bend-scour", ScourAllowance::bend, "bend_depth", &maynord_inputs, true},
       {"thorne-bend-scour", ScourAllowance::bend, "bend_depth", &thorne_inputs, true},
@@ -172,8 +172,7 @@ const std::vector<Estimator>& estimators() {
       {"antidune-allowance", ScourAllowance::bedform, "trough", &antidune_inputs},
       {"dune-allowance", ScourAllowance::bedform, "trough", &dune_inputs},
       {"armouring-scour", ScourAllowance::long_term, "degradation", &nothing_from_the_zone},
-      {"schoklitsch-slope", ScourAllowance::long_term, "degradation", &nothing_from_the_zone},
-      {"meyer-peter-muller-slope", ScourAllowance::long_term, "degradation",
+      {"degradation-above-control", ScourAllowance::long_term, "degradation",
        &nothing_from_the_zone},
       {"pier-scour", ScourAllowance::local, "scour", &nothing_from_the_zone},
       {"hec11-toe-depth", ScourAllowance::whole, "scour", &bed_grain_input},

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/scour/clear_water_contraction_scour.h"
+#include "engine/scour/competent_depth.h"
 #include "engine/scour/competent_velocity.h"
 #include "engine/scour/lacey_scour.h"
 #include "engine/scour/maynord_bend_scour.h"
@@ -114,15 +115,15 @@ RC_GTEST_PROP(ScourProperties, AFasterFlowNeverScoursAPierLess, ()) {
 
 // At the competent depth the water runs at the critical velocity of that depth.
 RC_GTEST_PROP(ScourProperties, TheCompetentDepthIsWhereTheBedComesToRest, ()) {
-  CompetentVelocityInputs in;
+  CompetentDepthInputs in;
   in.depth = Length::feet(between(1, 40));
   in.bed_grain = Length::feet(between(0.001, 1));
   in.unit_discharge = UnitDischarge::square_feet_per_second(between(1, 500));
   Steps steps;
-  const auto result = competent_velocity(in, steps);
+  const auto result = competent_depth(in, steps);
   RC_ASSERT(static_cast<bool>(result));
   const Length depth = result->competent_depth;
-  const double velocity = in.unit_discharge->square_feet_per_second() / depth.feet();
+  const double velocity = in.unit_discharge.square_feet_per_second() / depth.feet();
   RC_ASSERT(std::abs(velocity / critical_velocity(depth, in.bed_grain).feet_per_second() - 1) <
             1e-9);
 }

@@ -2,9 +2,8 @@
 
 #include <optional>
 
-#include "engine/hydraulics/rock_roughness_flow.h"
 #include "engine/sizing/layer_thickness.h"
-#include "engine/sizing/usace_bank_and_bed.h"
+#include "engine/sizing/rock_lined_channel.h"
 
 namespace proofstone {
 
@@ -15,34 +14,12 @@ namespace proofstone {
 /// The size is found with the low roughness (K 0.034: the faster water) and the level with the high
 /// one (K 0.038: the deeper water), both reported: USACE EM 1110-2-1601 eqs. 3-2 and 3-3, App. H
 /// Problem 2 by trial; WES Streambank Handbook (1997) App. A.
-struct LiningRoughnessInputs {
-  Length bottom_width;
-  Slope side_slope;
-  Slope bed_slope;
-  Discharge discharge;
-  ZonePlace place = ZonePlace::bank;
-  ChannelForm channel_form = ChannelForm::trapezoidal;
-  std::optional<Length> bend_radius;
-  std::optional<Dimensionless> velocity_ratio;  ///< V_SS/V read by hand
-  Dimensionless specific_gravity = Dimensionless::number(2.65);
-  Angularity angularity = Angularity::angular;
-  Dimensionless safety_factor = Dimensionless::number(1.1);
+struct LiningRoughnessInputs : RockLinedChannelInputs {
   Dimensionless velocity_coefficient = Dimensionless::number(0.034);
   Dimensionless level_coefficient = Dimensionless::number(0.038);
   Dimensionless d90_over_d30 = Dimensionless::number(1.45);  ///< of the smallest rock allowed
-  Placement placement = Placement::dry;          ///< rock placed through water lies rougher
-  std::optional<Length> chosen_d90;              ///< of the class chosen, smallest allowed
-  std::optional<Length> trial_d90;               ///< a size to look at beside the fixed point
-  std::optional<Dimensionless> trial_roughness;  ///< n of that trial, where it is stated
-};
-
-/// Water and rock at one size.
-struct LiningTrial {
-  Dimensionless roughness;
-  RockLinedFlow flow;
-  Length local_depth;
-  Velocity attacking_velocity;
-  Length required_d30;
+  Placement placement = Placement::dry;  ///< rock placed through water lies rougher
+  std::optional<Length> chosen_d90;      ///< of the class chosen, smallest allowed
 };
 
 struct LiningRoughnessResult {
@@ -56,12 +33,6 @@ struct LiningRoughnessResult {
   Dimensionless level_roughness;  ///< high, with the class chosen or the fixed point
   Length level_depth;
   Velocity level_velocity;
-  Dimensionless trial_roughness;  ///< 0 while no trial is asked for
-  Length trial_depth;
-  Length trial_top_width;
-  Velocity trial_velocity;
-  Length trial_local_depth;
-  Length trial_required_d30;
 };
 
 /// Problems: as rock_lined_flow and usace_bank_and_bed; "no-size-holds" where even 20 ft of D30

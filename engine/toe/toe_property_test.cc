@@ -4,7 +4,6 @@
 
 #include <cmath>
 
-#include "engine/sizing/lining_roughness_balance.h"
 #include "engine/toe/launchable_toe.h"
 #include "engine/toe/thickened_toe.h"
 #include "engine/toe/trench_toe.h"
@@ -72,40 +71,6 @@ RC_GTEST_PROP(ToeProperties, ATrenchIsNeverSmallerThanItsRock, ()) {
   const auto toe = trench_toe(in, steps);
   RC_ASSERT(static_cast<bool>(toe));
   RC_ASSERT(toe->excavation_section.square_feet() >= toe->cross_section.square_feet());
-}
-
-LiningRoughnessInputs any_channel() {
-  LiningRoughnessInputs in;
-  in.bottom_width = Length::feet(between(5, 300));
-  in.side_slope = Slope::ratio(1 / between(1.6, 4));
-  in.bed_slope = Slope::ratio(between(0.0005, 0.01));
-  in.discharge = Discharge::cubic_feet_per_second(between(50, 20'000));
-  return in;
-}
-
-// The size found asks, through its own roughness, for itself; and a little more rock holds.
-RC_GTEST_PROP(LiningRoughnessProperties, TheSizeAsksForItself, ()) {
-  auto in = any_channel();
-  Steps steps;
-  const auto found = lining_roughness_balance(in, steps);
-  RC_ASSERT(static_cast<bool>(found));
-  RC_PRE(found->d30 > Length::feet(0.021));
-  in.trial_d90 = found->d90;
-  const auto same = lining_roughness_balance(in, steps);
-  RC_ASSERT(static_cast<bool>(same));
-  RC_ASSERT(std::abs(same->trial_required_d30 / found->d30 - 1) < 1e-9);
-  in.trial_d90 = between(1.01, 3) * found->d90;
-  const auto larger = lining_roughness_balance(in, steps);
-  RC_ASSERT(static_cast<bool>(larger));
-  RC_ASSERT(larger->trial_required_d30 <= *in.trial_d90 / in.d90_over_d30.number());
-}
-
-RC_GTEST_PROP(LiningRoughnessProperties, LevelIsNeverBelowTheWaterThatSizes, ()) {
-  const auto in = any_channel();
-  Steps steps;
-  const auto found = lining_roughness_balance(in, steps);
-  RC_ASSERT(static_cast<bool>(found));
-  RC_ASSERT(found->level_depth >= found->depth);
 }
 
 }  // namespace
