@@ -11,6 +11,7 @@
 #include "engine/finding/json_pointer.h"
 #include "engine/finding/quoted_text.h"
 #include "engine/quantity/measure.h"
+#include "formats/centreline_csv.h"
 #include "formats/problem_list.h"
 #include "formats/section_csv.h"
 #include "formats/stone_count_csv.h"
@@ -29,7 +30,7 @@ constexpr std::size_t most_rows_in_all = 1000000;
 
 /// A place where a document asks for a file.
 struct FileMention {
-  std::string key;  ///< survey, stones or groups
+  std::string key;  ///< survey, course, stones or groups
   std::string pointer;
   json* value = nullptr;  ///< {"file": "<name>"}
 
@@ -37,7 +38,7 @@ struct FileMention {
 };
 
 bool asks_for_file(const std::string& key, const json& value) {
-  const bool may = key == "survey" || key == "stones" || key == "groups";
+  const bool may = key == "survey" || key == "course" || key == "stones" || key == "groups";
   return may && value.is_object() && value.size() == 1 && value.begin().key() == "file" &&
          value.begin()->is_string();
 }
@@ -109,6 +110,17 @@ Expected<json> survey_json(const SuppliedFile& file) {
   return json{{"points", std::move(points)}};
 }
 
+Expected<json> course_json(const SuppliedFile& file) {
+  const auto table = read_centreline_csv(file.text, file.name);
+  if (!table) return table.problems();
+  json points = json::array();
+  for (const auto& point : table->points) {
+    points.push_back({{"easting", text_of(point.x, table->easting_unit)},
+                      {"northing", text_of(point.y, table->northing_unit)}});
+  }
+  return json{{"points", std::move(points)}};
+}
+
 /// {"larger_than": …, "not_larger_than": …, "stones": …}; an absent lower end is left out.
 json range_json(const std::optional<Length>& larger_than, const Unit& larger_than_unit,
                 Length not_larger_than, const Unit& not_larger_unit, int stones) {
@@ -150,6 +162,7 @@ Expected<json> groups_json(const SuppliedFile& file) {
 
 Expected<json> table_json(const std::string& key, const SuppliedFile& file) {
   if (key == "survey") return survey_json(file);
+  if (key == "course") return course_json(file);
   if (key == "stones") return stones_json(file);
   return groups_json(file);
 }

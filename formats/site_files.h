@@ -15,13 +15,15 @@ struct SuppliedFile {
 };
 
 /// The names of the files that a site document asks for, each once, in the order they appear. A
-/// file is asked for where a revision sets `survey`, `stones` or `groups`, at any depth, to
+/// file is asked for where a revision sets `survey`, `course`, `stones` or `groups`, at any depth,
+/// to
 /// {"file": "<name>"}.
 std::vector<std::string> files_named_in(const nlohmann::json& site_document);
 
 /// The document with every file read into it:
 ///
 ///  - survey: {"points": [{"station": "12 ft", "elevation": "101.3 ft", "roughness": "0.035"}, …]}
+///  - course: {"points": [{"easting": "2110 ft", "northing": "880.5 ft"}, …]}
 ///  - stones: {"axes": ["11.5 in", …]}, or {"bins": [{"larger_than": "3 in",
 ///    "not_larger_than": "6 in", "stones": 7}, …]}
 ///  - groups: {"groups": [{"larger_than": "3 in", "not_larger_than": "6 in", "mass": "310 lb",

@@ -12,6 +12,7 @@
 #include "report/html_style.h"
 #include "report/markup.h"
 #include "report/outcome_mark.h"
+#include "report/plan_picture.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
 
@@ -162,6 +163,7 @@ std::string pictures(const Findings& findings) {
   std::string html;
   for (const auto& p : findings.gradation_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.section_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.plan_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.stones_pictures) html += figure(p, findings.units);
   return html.empty() ? html : "<section>\n<h2>Pictures</h2>\n" + html + "</section>\n";
 }

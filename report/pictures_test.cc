@@ -1,4 +1,4 @@
-// The three kinds of picture: whole and well formed whatever they are asked to show.
+// The kinds of picture: whole and well formed whatever they are asked to show.
 #include <gtest/gtest.h>
 
 #include <functional>
@@ -7,6 +7,7 @@
 
 #include "report/gradation_picture.h"
 #include "report/markup_check.h"
+#include "report/plan_picture.h"
 #include "report/sample_pictures.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
@@ -53,6 +54,48 @@ std::vector<DrawnText> texts_of(const std::string& svg) {
     texts.push_back({number(at, " x"), number(at, " y"), number(at, "font-size")});
   }
   return texts;
+}
+
+TEST(PlanPicture, IsWholeForGoodAndForHostileContent) {
+  expect_whole(samples::plan(), "sample");
+  auto picture = samples::plan();
+  picture.id = picture.title = picture.description = hostile;
+  picture.bends[0].label = picture.zones[0].label = hostile;
+  expect_whole(picture, "hostile");
+}
+
+TEST(PlanPicture, IsWholeWhenPartsAreMissingOrNotFinite) {
+  expect_whole(PlanPicture{}, "empty");
+  const std::vector<std::function<void(PlanPicture&)>> losses{
+      [](auto& p) { p.course.clear(); },
+      [](auto& p) { p.course.resize(1); },
+      [](auto& p) { p.course.assign(5, {}); },
+      [](auto& p) { p.course[3].x = Length::meters(nan); },
+      [](auto& p) { p.course[3].y = Length::meters(infinite); },
+      [](auto& p) { p.width = Length::meters(nan); },
+      [](auto& p) { p.width = {}; },
+      [](auto& p) { p.bends[0].line.clear(); },
+      [](auto& p) { p.zones[0].line.resize(1); },
+      [](auto& p) { p.zones.assign(60, p.zones[0]); }};
+  for (const auto& lose : losses) {
+    auto picture = samples::plan();
+    lose(picture);
+    expect_whole(picture, "part missing");
+  }
+}
+
+TEST(SectionPicture, DrawsVelocityAndShearUnderTheGround) {
+  const auto svg = draw(samples::section(), UnitSystem::us_customary, 360);
+  EXPECT_NE(svg.find("velocity-strip"), std::string::npos);
+  EXPECT_NE(svg.find("shear-strip"), std::string::npos);
+  auto picture = samples::section();
+  picture.across[3].velocity = Velocity::meters_per_second(nan);
+  picture.across[4].left = Length::meters(infinite);
+  picture.across[5].shear = Stress::pascals(-1);
+  picture.across_of = hostile;
+  expect_whole(picture, "hostile across");
+  picture.across.clear();
+  EXPECT_EQ(draw(picture, UnitSystem::si, 360).find("velocity-strip"), std::string::npos);
 }
 
 TEST(GradationPicture, IsWholeForGoodAndForHostileContent) {

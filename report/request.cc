@@ -17,6 +17,7 @@
 #include "report/descriptions_json.h"
 #include "report/gradation_picture.h"
 #include "report/html_report.h"
+#include "report/plan_picture.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
 
@@ -98,6 +99,7 @@ json assess_request(FieldReader& request, Problems& problems) {
     json drawn = json::array();
     draw_all(findings.gradation_pictures, "gradation", units, *width, drawn);
     draw_all(findings.section_pictures, "section", units, *width, drawn);
+    draw_all(findings.plan_pictures, "plan", units, *width, drawn);
     draw_all(findings.stones_pictures, "stones", units, *width, drawn);
     answer["pictures"] = std::move(drawn);
   }

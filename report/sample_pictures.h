@@ -2,6 +2,8 @@
 
 // Pictures for tests, of an invented site.
 
+#include <cmath>
+
 #include "engine/site/pictures.h"
 
 namespace proofstone::samples {
@@ -44,6 +46,36 @@ inline SectionPicture section() {
   layer.thickness = Length::inches(24);
   layer.median_stone = Length::inches(12.75);
   picture.layers = {layer};
+  picture.across_of = "Design flood";
+  for (int i = 0; i < 30; ++i) {
+    const double share = (i + 0.5) / 30;
+    picture.across.push_back({ft(40 + 4.0 * i), ft(44 + 4.0 * i),
+                              Velocity::feet_per_second(12 * share * (2 - share)),
+                              Stress::pounds_per_square_foot(3 * share * (1.5 - share))});
+  }
+  return picture;
+}
+
+inline PlanPicture plan() {
+  PlanPicture picture;
+  picture.id = "plan.main-channel";
+  picture.title = "Main channel in plan";
+  picture.description = "The channel seen from above.";
+  picture.width = Length::feet(130);
+  PlanPicture::Mark bend{"radius 380 ft", {}};
+  PlanPicture::Mark zone{"Outer bank", {}};
+  for (int i = 0; i <= 40; ++i) {
+    const double turn = 0.04 * i;
+    const auto at = [&](double radius) {
+      return PlanPoint{Length::feet(radius * std::sin(turn)),
+                       Length::feet(radius * std::cos(turn))};
+    };
+    picture.course.push_back(at(380));
+    bend.line.push_back(at(445));
+    if (i > 10 && i < 30) zone.line.push_back(at(445));
+  }
+  picture.bends = {bend};
+  picture.zones = {zone};
   return picture;
 }
 

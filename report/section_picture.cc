@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "report/across_strips.h"
 #include "report/axis_ticks.h"
 #include "report/section_view.h"
 #include "report/text_width.h"
@@ -223,6 +224,7 @@ std::string draw(const SectionPicture& picture, UnitSystem units, double width) 
                      : fmt::format("heights drawn {} times as large as lengths", whole.stretch));
   double end = below + (width < phone && whole.stretch != 1 ? 86 : 70);
   if (!legend.empty()) end = draw_legend(canvas, legend, 0, width - 4, end + 4);
+  end = draw_across_strips(canvas, picture, whole.view, units, end + 4);
 
   constexpr std::size_t most_enlarged = 3;
   std::size_t enlarged = 0;

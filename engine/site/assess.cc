@@ -4,10 +4,12 @@
 
 #include <algorithm>
 
+#include "engine/site/frequent_water.h"
 #include "engine/site/lot_evidence.h"
 #include "engine/site/remedies.h"
 #include "engine/site/rock_in_zone.h"
 #include "engine/site/site_pictures.h"
+#include "engine/site/top_of_rock.h"
 #include "engine/site/zone_sizing.h"
 #include "engine/site/zone_toe.h"
 
@@ -24,6 +26,21 @@ struct ZoneWork {
 
 void move_into(std::vector<Finding>& all, std::vector<Finding>&& more) {
   std::move(more.begin(), more.end(), std::back_inserter(all));
+}
+
+void push_if(std::vector<Finding>& all, std::optional<Finding>&& one) {
+  if (one) all.push_back(std::move(*one));
+}
+
+void add_plans(const Site& site, const std::vector<ZoneWork>& work, const Wording& wording,
+               Findings& findings) {
+  std::vector<ZoneInPlan> zones;
+  zones.reserve(work.size());
+  for (const ZoneWork& one : work) zones.push_back({one.zone, &one.water});
+  for (const auto& [id, centreline] : site.centrelines) {
+    auto picture = plan_picture(centreline, zones, wording);
+    if (picture) findings.plan_pictures.push_back(std::move(*picture));
+  }
 }
 
 Finding nothing_to_size(const std::string& what, const std::string& next) {
@@ -139,12 +156,19 @@ Findings assess(const Site& site, UnitSystem units) {
     one.water = water_at_zone(site, zone, wording);
     one.sizing = size_zone(site, zone, one.water, wording);
     for (auto& at : one.water) findings.findings.push_back(std::move(at.finding));
+    if (!zone.section.empty()) {
+      const auto& section = site.sections.at(zone.section);
+      push_if(findings.findings, frequent_water(zone, section, one.water, wording));
+      push_if(findings.findings, top_of_rock(zone, section, one.water, wording));
+    }
     move_into(findings.findings, std::move(one.sizing.findings));
     move_into(findings.findings, toe_findings(zone, one.water, wording));
     if (!zone.section.empty()) {
       findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
     }
   }
+
+  add_plans(site, work, wording, findings);
 
   for (const auto& [id, lot] : site.lots) {
     auto evidence = weigh_lot(site, lot, wording);

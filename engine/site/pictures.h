@@ -6,6 +6,7 @@
 
 #include "engine/evidence/confidence.h"
 #include "engine/finding/outcome.h"
+#include "engine/hydraulics/centreline.h"
 #include "engine/rock/gradation_band.h"
 #include "engine/rock/rock_properties.h"
 
@@ -63,6 +64,30 @@ struct SectionPicture {
     Angularity angularity = Angularity::angular;
   };
   std::vector<RockLayer> layers;
+  /// Velocity and shear over one slice of the section, as in a straight reach.
+  struct AcrossValue {
+    Length left;
+    Length right;
+    Velocity velocity;
+    Stress shear;
+  };
+  std::string across_of;            ///< the flow case they belong to
+  std::vector<AcrossValue> across;  ///< from left to right; may be empty
+};
+
+/// A channel in plan with its bends and the zones along its banks.
+struct PlanPicture {
+  std::string id;  ///< "plan.main-channel"
+  std::string title;
+  std::string description;
+  std::vector<PlanPoint> course;  ///< downstream
+  Length width;                   ///< of the water
+  struct Mark {
+    std::string label;
+    std::vector<PlanPoint> line;  ///< along a bank
+  };
+  std::vector<Mark> bends;  ///< their outer banks
+  std::vector<Mark> zones;
 };
 
 /// Stones drawn to scale beside a one-foot rule: what a class asks for, what was measured.

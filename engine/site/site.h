@@ -10,6 +10,7 @@
 
 #include "engine/evidence/measured_gradation.h"
 #include "engine/hydraulics/bank.h"
+#include "engine/hydraulics/centreline.h"
 #include "engine/hydraulics/section_flow.h"
 #include "engine/rock/rock_class.h"
 #include "engine/site/zone_scour.h"
@@ -30,7 +31,8 @@ struct FlowCase {
   std::string name;
   FlowPurpose purpose = FlowPurpose::design;
   Discharge discharge;
-  std::optional<Dimensionless> return_period_years;
+  std::optional<Dimensionless> return_period_years;  ///< of annual greatest floods
+  std::optional<Dimensionless> days_per_year;        ///< at or above the discharge
 };
 
 /// A surveyed section with what is needed to run water through it.
@@ -45,6 +47,13 @@ struct SiteSection {
   CompositeRoughness composite_roughness = CompositeRoughness::horton;
 };
 
+/// The course of a channel in plan.
+struct SiteCentreline {
+  std::string id;
+  std::string name;
+  Centreline course;
+};
+
 /// A quarry or pit and what is known of its rock.
 struct RockSource {
   std::string id;
@@ -56,6 +65,13 @@ struct RockSource {
 struct Bend {
   BendSide side = BendSide::outside;
   Length radius;  ///< of the centreline
+};
+
+/// Where along a centreline a zone lies, from its first point downstream.
+struct AlongCentreline {
+  std::string centreline;
+  Length from;
+  Length to;
 };
 
 /// How the methods that apply are brought to one answer.
@@ -73,7 +89,8 @@ struct Zone {
   BankSide bank = BankSide::left;
   std::optional<Length> toe_station;
   std::optional<Length> top_station;
-  std::optional<Bend> bend;
+  std::optional<Bend> bend;  ///< as stated; stands before the centreline's
+  std::optional<AlongCentreline> along;
   ChannelForm channel_form = ChannelForm::natural;
   Turbulence turbulence = Turbulence::low;
   std::map<std::string, StatedWater> water;  ///< by flow case
@@ -83,6 +100,8 @@ struct Zone {
   Placement placement = Placement::dry;
   std::optional<ZoneScour> scour;
   std::optional<ZoneToe> toe;
+  /// Rule and choices for the freeboard method, as the document writes them; empty: none wanted.
+  nlohmann::json freeboard = nlohmann::json::object();
   GoverningPolicy policy = GoverningPolicy::envelope;
   std::string chosen_method;
   nlohmann::json method_choices = nlohmann::json::object();
@@ -140,6 +159,7 @@ struct Site {
   std::string revision;  ///< id of the last revision
   std::map<std::string, FlowCase> flow_cases;
   std::map<std::string, SiteSection> sections;
+  std::map<std::string, SiteCentreline> centrelines;
   std::map<std::string, RockSource> sources;
   std::map<std::string, Zone> zones;
   std::map<std::string, Lot> lots;

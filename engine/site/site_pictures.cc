@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "engine/site/local_attack.h"
+
 namespace proofstone {
 namespace {
 
@@ -47,6 +49,26 @@ std::vector<StonesPicture::Stone> stones_of(
   return stones;
 }
 
+/// The flow whose velocity and shear are drawn: the governing one, else the largest computed.
+const ZoneWater* drawn_across(const std::vector<ZoneWater>& water, const ZoneSizing& sizing) {
+  const ZoneWater* governing = sizing.governing ? sizing.asked[*sizing.governing].water : nullptr;
+  if (governing != nullptr && governing->flow) return governing;
+  for (auto at = water.rbegin(); at != water.rend(); ++at) {
+    if (at->flow) return &*at;
+  }
+  return nullptr;
+}
+
+void add_across(SectionPicture& picture, const SiteSection& section,
+                const std::vector<ZoneWater>& water, const ZoneSizing& sizing) {
+  const ZoneWater* drawn = drawn_across(water, sizing);
+  if (drawn == nullptr) return;
+  picture.across_of = drawn->flow_case->name;
+  for (const FlowSlice& slice : slices_across(section, *drawn->flow)) {
+    picture.across.push_back({slice.left, slice.right, slice.velocity, slice.shear});
+  }
+}
+
 }  // namespace
 
 SectionPicture section_picture(const Site& site, const Zone& zone,
@@ -58,6 +80,7 @@ SectionPicture section_picture(const Site& site, const Zone& zone,
   for (const auto& point : section.survey.points()) {
     picture.ground.push_back({point.station, point.elevation});
   }
+  add_across(picture, section, water, sizing);
   std::vector<std::string> levels;
   const ZoneWater* governing = sizing.governing ? sizing.asked[*sizing.governing].water : nullptr;
   for (const auto& at : water) {

@@ -11,6 +11,17 @@ namespace proofstone {
 SectionPicture section_picture(const Site& site, const Zone& zone,
                                const std::vector<ZoneWater>& water, const ZoneSizing& sizing);
 
+/// The channel of a centreline in plan, with its bends and the zones along it, at the width of the
+/// largest flow that could be computed at one of them. Nothing where
+/// none could.
+struct ZoneInPlan {
+  const Zone* zone = nullptr;
+  const std::vector<ZoneWater>* water = nullptr;
+};
+std::optional<PlanPicture> plan_picture(const SiteCentreline& centreline,
+                                        const std::vector<ZoneInPlan>& zones,
+                                        const Wording& wording);
+
 /// The measured curve of a lot in the band of its class, with what each method asks for.
 GradationPicture gradation_picture(const Site& site, const LotEvidence& evidence,
                                    const std::vector<const RockInZone*>& zones);

@@ -63,6 +63,10 @@ Problems check_references(const Site& site) {
       check_reference(site.flow_cases, flow_case, at + "/water/" + flow_case, "flow case",
                       problems);
     }
+    if (zone.along) {
+      check_reference(site.centrelines, zone.along->centreline, at + "/along/centreline",
+                      "centreline", problems);
+    }
     check_reference(site.sources, zone.source, at + "/source", "source", problems);
     check_class(zone.rock_class, at + "/class", problems);
   }
@@ -108,6 +112,10 @@ Expected<Site> site_from(nlohmann::json document) {
                                           [&problems](FieldReader& item, const std::string& id) {
                                             return read_section(item, id, problems);
                                           });
+  site.centrelines = collection<SiteCentreline>(
+      reader, "centrelines", problems, [&problems](FieldReader& item, const std::string& id) {
+        return read_centreline(item, id, problems);
+      });
   site.sources = collection<RockSource>(
       reader, "sources", problems,
       [](FieldReader& item, const std::string& id) { return read_source(item, id); });

@@ -37,6 +37,35 @@ std::optional<Section> read_survey(FieldReader& reader, Problems& problems) {
   return std::move(*section);
 }
 
+std::optional<Centreline> read_course(FieldReader& reader, Problems& problems) {
+  const auto* course = reader.required("course");
+  if (course == nullptr || is_unread_file(reader, "course", *course)) return std::nullopt;
+  FieldReader table(*course, reader.pointer() + "/course", problems);
+  std::vector<PlanPoint> points;
+  const auto before = problems.size();
+  if (table.required("points") != nullptr) {
+    if (const auto* list = table.optional_list("points")) {
+      points.reserve(list->size());
+      for (std::size_t i = 0; i < list->size(); ++i) {
+        FieldReader row((*list)[i], fmt::format("{}/points/{}", table.pointer(), i), problems);
+        PlanPoint point;
+        point.x = row.required_quantity<Length>("easting");
+        point.y = row.required_quantity<Length>("northing");
+        row.finish();
+        points.push_back(point);
+      }
+    }
+  }
+  table.finish();
+  if (problems.size() != before) return std::nullopt;
+  auto centreline = Centreline::make(std::move(points));
+  if (!centreline) {
+    add_located(problems, centreline.problems(), table.pointer());
+    return std::nullopt;
+  }
+  return std::move(*centreline);
+}
+
 }  // namespace
 
 FlowCase read_flow_case(FieldReader& reader, const std::string& id) {
@@ -51,6 +80,11 @@ FlowCase read_flow_case(FieldReader& reader, const std::string& id) {
   flow.discharge =
       reader.required_positive<Discharge>("discharge", "A discharge is more than zero.");
   flow.return_period_years = reader.optional_quantity<Dimensionless>("return_period_years");
+  flow.days_per_year = reader.optional_quantity<Dimensionless>("days_per_year");
+  if (flow.days_per_year &&
+      !(flow.days_per_year->number() >= 0 && flow.days_per_year->number() <= 366)) {
+    reader.report("out-of-range", "A year has not so many days.", "days_per_year", "0 to 366");
+  }
   return flow;
 }
 
@@ -79,6 +113,14 @@ std::optional<SiteSection> read_section(FieldReader& reader, const std::string& 
                   left ? "left_bank" : "right_bank", "stations of the survey");
   }
   return SiteSection{id, name, std::move(*survey), left_bank, right_bank, slope, composite};
+}
+
+std::optional<SiteCentreline> read_centreline(FieldReader& reader, const std::string& id,
+                                              Problems& problems) {
+  const auto name = reader.required_text("name");
+  auto course = read_course(reader, problems);
+  if (!course) return std::nullopt;
+  return SiteCentreline{id, name, std::move(*course)};
 }
 
 }  // namespace proofstone

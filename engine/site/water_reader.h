@@ -12,4 +12,8 @@ FlowCase read_flow_case(FieldReader& reader, const std::string& id);
 std::optional<SiteSection> read_section(FieldReader& reader, const std::string& id,
                                         Problems& problems);
 
+/// One of /centrelines; absent when its course could not be read.
+std::optional<SiteCentreline> read_centreline(FieldReader& reader, const std::string& id,
+                                              Problems& problems);
+
 }  // namespace proofstone

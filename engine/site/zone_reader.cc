@@ -23,6 +23,34 @@ std::optional<Bend> read_bend(FieldReader& zone, Problems& problems) {
   return bend;
 }
 
+std::optional<AlongCentreline> read_along(FieldReader& zone, Problems& problems) {
+  const auto* json = zone.optional("along");
+  if (json == nullptr) return std::nullopt;
+  FieldReader reader(*json, zone.pointer() + "/along", problems);
+  AlongCentreline along;
+  along.centreline = reader.required_text("centreline");
+  along.from = reader.required_quantity<Length>("from");
+  along.to = reader.required_quantity<Length>("to");
+  if (along.from.meters() < 0 || along.to < along.from) {
+    reader.report("bad-stretch", "The stretch does not run downstream from the first point.", "to",
+                  "0 or more, from before to");
+  }
+  reader.finish();
+  return along;
+}
+
+/// The choices are read by the method itself when the water is known.
+void read_freeboard(FieldReader& reader, Zone& zone) {
+  const auto* json = reader.optional("freeboard");
+  if (json == nullptr) return;
+  if (!json->is_object() || !json->contains("rule")) {
+    reader.report("not-a-rule", "A freeboard names its rule.", "freeboard",
+                  "{ \"rule\": \"usace-riprap\" }, or another rule of the freeboard method");
+    return;
+  }
+  zone.freeboard = *json;
+}
+
 StatedWater read_stated_water(FieldReader& reader) {
   StatedWater water;
   water.from = reader.required_text("from");
@@ -108,6 +136,8 @@ Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
   zone.toe_station = reader.optional_quantity<Length>("toe_station");
   zone.top_station = reader.optional_quantity<Length>("top_station");
   zone.bend = read_bend(reader, problems);
+  zone.along = read_along(reader, problems);
+  read_freeboard(reader, zone);
   zone.channel_form = reader.choice<ChannelForm>(
       "channel_form",
       {{"natural", ChannelForm::natural}, {"trapezoidal", ChannelForm::trapezoidal}},

@@ -5,6 +5,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/site/local_attack.h"
+#include "engine/site/zone_in_plan.h"
+
 namespace proofstone {
 namespace {
 
@@ -244,6 +247,7 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
   ZoneSetting setting = setting_of(site, zone, flow_case);
   take_channel(setting, section, *channel);
   water.channel = *channel;
+  take_bend_from_plan(setting, site, zone, finding, wording);
   finding.steps.computed("V", "mean velocity of the main channel", "Q_channel / A_channel",
                          measure(setting.average_velocity));
   finding.steps.computed("Fr", "Froude number of the main channel", "V / √(g·A/T)",
@@ -273,6 +277,7 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
   caution_about_ground(finding, water, wording);
   word_outcome(finding, water, zone, wording);
   state_values(finding, water);
+  add_local_attack(water, zone, section, wording);
   return water;
 }
 

@@ -55,7 +55,7 @@ function screenAt(world, posture, colorScheme) {
           room: figure.querySelector('svg').getBoundingClientRect().width,
         })),
       );
-      for (const kind of ['gradation', 'section', 'stones']) {
+      for (const kind of ['gradation', 'section', 'plan', 'stones']) {
         assert.ok(
           pictures.some((picture) => picture.kind === kind),
           `no picture of kind ${kind}`,
