@@ -141,10 +141,7 @@ PlanBend bend_between(const std::vector<CurvePoint>& curve, std::size_t first, s
   bend.outer_bank = sign > 0 ? BankSide::right : BankSide::left;
   double sharpest = 0;
   for (std::size_t i = first; i <= last; ++i) {
-    const double curvature = sign * curve[i].curvature_si;
-    if (curvature <= sharpest) continue;
-    sharpest = curvature;
-    bend.sharpest_at = curve[i].along;
+    sharpest = std::max(sharpest, sign * curve[i].curvature_si);
   }
   const bool from_start = first == 0;
   const bool to_end = last + 1 == curve.size();

@@ -56,7 +56,6 @@ struct PlanBend {
   BankSide outer_bank = BankSide::left;
   Length least_radius;  ///< of the smoothed centreline
   Length mean_radius;   ///< length over turn
-  Length sharpest_at;   ///< where the least radius lies
 };
 
 /// The stretches in which the radius is below `limit` widths (ten: above that bend curves read 1 or
