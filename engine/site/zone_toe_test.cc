@@ -121,6 +121,10 @@ TEST(ZoneToe, MethodsTakeTheWaterOfTheZone) {
   const auto toe = toe_of(example);
   EXPECT_NEAR(value_of(toe, "required_depth") / 0.3048, 9.037, 0.001);
   EXPECT_EQ(toe.outcome, Outcome::meets);
+  // What the method warns of is said beside the finding.
+  EXPECT_TRUE(std::any_of(toe.cautions.begin(), toe.cautions.end(), [](const std::string& one) {
+    return one.find("lowest point of the bed") != std::string::npos;
+  }));
 }
 
 TEST(ZoneToe, ABendAsksHowSharpItIs) {
