@@ -108,7 +108,7 @@ MethodDescription describe() {
   about.purpose =
       "How much shear bare soil bears, and its roughness: what lies under grass, blankets and "
       "topsoil cover.";
-  about.group = MethodGroup::layer;
+  about.group = MethodGroup::cover;
   about.sources = {
       {"FHWA HEC-15 3rd ed. (2005), FHWA-NHI-05-114", "ch. 4", SourceStanding::memory}};
   about.cautions = {"Topsoil on rock is a cover to be lost in a flood; the rock must hold bare."};

@@ -16,7 +16,7 @@ MethodDescription describe() {
       "Depth of flow over grass in a channel or swale, the shear that reaches the soil, and "
       "whether "
       "grass and soil bear it; for the frequent flow it tells where a topsoil cover survives.";
-  about.group = MethodGroup::layer;
+  about.group = MethodGroup::cover;
   about.sources = {
       {"FHWA HEC-15 3rd ed. (2005), FHWA-NHI-05-114", "ch. 4", SourceStanding::memory}};
   about.cautions = {

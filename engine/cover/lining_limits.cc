@@ -24,7 +24,7 @@ MethodDescription describe() {
   about.purpose =
       "Published ranges of permissible shear and velocity of soils, grasses, mats, plantings and "
       "rock; tells where a cover of topsoil and plants survives beside rock.";
-  about.group = MethodGroup::layer;
+  about.group = MethodGroup::cover;
   about.sources = {
       {"Fischenich (2001), Stability Thresholds for Stream Restoration Materials, ERDC "
        "TN-EMRRP-SR-29",

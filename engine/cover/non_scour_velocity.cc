@@ -35,7 +35,7 @@ MethodDescription describe() {
   about.purpose =
       "Mean velocity that a bed or bank material bears at a depth; tells what bare ground beside "
       "the rock, or a cover on it, survives.";
-  about.group = MethodGroup::water;
+  about.group = MethodGroup::cover;
   about.sources = {{"FHWA HDS 6, River Engineering for Highway Encroachments (2001)", "Table 3.5",
                     SourceStanding::published}};
   about.cautions = {"For straight channels and mean velocity; bends and turbulence take less."};

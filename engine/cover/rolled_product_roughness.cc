@@ -19,7 +19,7 @@ MethodDescription describe() {
   about.id = "rolled-product-roughness";
   about.title = "Roughness of a blanket or mat";
   about.purpose = "Manning's n of a rolled erosion control product at a shear, from its tests.";
-  about.group = MethodGroup::water;
+  about.group = MethodGroup::cover;
   about.sources = {
       {"FHWA HEC-15 3rd ed. (2005), FHWA-NHI-05-114", "ch. 5", SourceStanding::memory}};
   return about;

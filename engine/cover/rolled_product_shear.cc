@@ -20,7 +20,7 @@ MethodDescription describe() {
   about.purpose =
       "How much shear a rolled erosion control product and the soil under it bear together, from "
       "the product's test.";
-  about.group = MethodGroup::layer;
+  about.group = MethodGroup::cover;
   about.sources = {
       {"FHWA HEC-15 3rd ed. (2005), FHWA-NHI-05-114", "ch. 5", SourceStanding::memory}};
   about.cautions = {

@@ -16,7 +16,7 @@ MethodDescription describe() {
   about.title = "Cover factor of a turf-reinforcement mat";
   about.purpose =
       "Cover factor of grass grown through a mat, from tests of the grass with and without it.";
-  about.group = MethodGroup::layer;
+  about.group = MethodGroup::cover;
   about.sources = {
       {"FHWA HEC-15 3rd ed. (2005), FHWA-NHI-05-114", "ch. 5", SourceStanding::memory}};
   about.cautions = {"It holds once the grass has grown through the mat."};

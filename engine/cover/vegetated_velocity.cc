@@ -36,7 +36,7 @@ MethodDescription describe() {
   about.purpose =
       "Permissible velocity over established grass by species, channel slope and soil; a second "
       "opinion beside the shear of a grass lining.";
-  about.group = MethodGroup::water;
+  about.group = MethodGroup::cover;
   about.sources = {{tp61, "permissible velocities for channels lined with vegetation",
                     SourceStanding::published}};
   about.cautions = {

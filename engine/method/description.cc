@@ -40,6 +40,8 @@ std::string_view group_name(MethodGroup group) {
       return "scour";
     case MethodGroup::toe:
       return "toe";
+    case MethodGroup::cover:
+      return "cover";
     case MethodGroup::water:
       return "water";
     case MethodGroup::evidence:

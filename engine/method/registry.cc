@@ -243,6 +243,9 @@ const std::vector<const Method*>& all_methods() {
     };
     // clang-format on
     all.insert(all.end(), others.begin(), others.end());
+    std::stable_sort(all.begin(), all.end(), [](const Method* a, const Method* b) {
+      return a->description().group < b->description().group;
+    });
     return all;
   }();
   return methods;

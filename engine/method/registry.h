@@ -9,7 +9,7 @@ namespace proofstone {
 
 class SizingMethod;
 
-/// Every method the engine knows, in the order lists show them.
+/// Every method the engine knows, group by group, in the order lists show them.
 const std::vector<const Method*>& all_methods();
 
 /// Those that size rock, in the same order.

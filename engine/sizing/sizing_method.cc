@@ -3,12 +3,25 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace proofstone {
 
 bool serves(const SizingMethod& method, ZonePlace place) {
   const auto& places = method.places();
   return std::find(places.begin(), places.end(), place) != places.end();
+}
+
+const nlohmann::json* choices_for(const std::string& method, const ZoneSetting& zone) {
+  if (zone.method_choices == nullptr) return nullptr;
+  const auto chosen = zone.method_choices->find(method);
+  return chosen == zone.method_choices->end() ? nullptr : &*chosen;
+}
+
+bool all_chosen(const nlohmann::json* choices, const std::vector<std::string>& keys) {
+  return std::all_of(keys.begin(), keys.end(), [choices](const std::string& key) {
+    return choices != nullptr && choices->contains(key);
+  });
 }
 
 NotApplicable made_for_other_places(const std::vector<ZonePlace>& places, ZonePlace place) {

@@ -1,7 +1,6 @@
 #pragma once
 
-#include <algorithm>
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
 #include <utility>
@@ -46,6 +45,12 @@ class SizingMethod : public Method {
 
 /// Whether zones of this place are what the method is made for.
 bool serves(const SizingMethod& method, ZonePlace place);
+
+/// What the designer chose for a method in a zone; nullptr where nothing was chosen.
+const nlohmann::json* choices_for(const std::string& method, const ZoneSetting& zone);
+
+/// Whether the designer chose every one of these inputs.
+bool all_chosen(const nlohmann::json* choices, const std::vector<std::string>& keys);
 
 /// Why a method for `places` is silent about a zone elsewhere.
 NotApplicable made_for_other_places(const std::vector<ZonePlace>& places, ZonePlace place);
@@ -96,7 +101,7 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
       return answer;
     }
     Inputs inputs = std::get<Inputs>(std::move(filled));
-    const auto* choices = choices_in(zone);
+    const auto* choices = choices_for(this->description().id, zone);
     if (choices != nullptr) {
       auto read = this->read(*choices, std::move(inputs), false);
       if (!read) {
@@ -107,10 +112,9 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     }
     answer.problems = located_under(this->not_given(inputs), "/" + this->description().id);
     if (!answer.problems.empty()) return answer;
-    const bool all_told = std::all_of(untold_.begin(), untold_.end(), [&](const auto& key) {
-      return choices != nullptr && choices->contains(key);
-    });
-    if (only_compared_ || !all_told) answer.for_comparison = why_for_comparison_;
+    if (only_compared_ || !all_chosen(choices, untold_)) {
+      answer.for_comparison = why_for_comparison_;
+    }
     auto result = this->run_typed(inputs, answer.evaluation);
     if (!result) {
       answer.problems = result.problems();
@@ -121,13 +125,6 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
   }
 
  private:
-  /// What the designer chose for this method in the zone; nullptr where nothing was chosen.
-  const nlohmann::json* choices_in(const ZoneSetting& zone) const {
-    if (zone.method_choices == nullptr) return nullptr;
-    const auto chosen = zone.method_choices->find(this->description().id);
-    return chosen == zone.method_choices->end() ? nullptr : &*chosen;
-  }
-
   FromZone from_zone_;
   ToRequired to_required_;
   std::vector<ZonePlace> places_;
