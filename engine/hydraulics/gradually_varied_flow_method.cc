@@ -40,8 +40,7 @@ Expected<Reach> reach_of(const Inputs& in) {
   upstream->to_next = ReachLengths::all(in.distance);
   upstream->losses = {Dimensionless::number(0), Dimensionless::number(0)};
   upstream->energy_coefficient = downstream->energy_coefficient = in.energy_coefficient;
-  return Reach::make({*upstream, *downstream}, CompositeRoughness::horton,
-                     (1 / in.steps.number()) * in.distance);
+  return Reach::make({*upstream, *downstream}, (1 / in.steps.number()) * in.distance);
 }
 
 /// 1 above normal and critical depth, 2 between them, 3 below both.

@@ -8,7 +8,7 @@
 namespace proofstone {
 
 Expected<HydraulicJump> hydraulic_jump(const ReachSection& section, Discharge discharge,
-                                       Length level_before, CompositeRoughness composite) {
+                                       Length level_before) {
   if (!(level_before > section.section.lowest())) {
     return Problem{"dry", "The water level does not stand above the lowest ground.", "",
                    "level before the jump", "a level above the lowest ground"};
@@ -18,7 +18,7 @@ Expected<HydraulicJump> hydraulic_jump(const ReachSection& section, Discharge di
     return Problem{"discharge-not-positive", "The discharge is not a positive number.", "",
                    "discharge", "a discharge above 0"};
   }
-  const LevelTable table(section, composite);
+  const LevelTable table(section);
   const auto energy = energy_branches(table, q);
   if (!energy) {
     return Problem{"too-much-water", "The section is too small for the discharge.", "", "section",

@@ -18,6 +18,6 @@ struct HydraulicJump {
 /// Problems: the discharge is not positive; the level is not above the bed ("dry"), or not in rapid
 /// flow ("not-rapid").
 Expected<HydraulicJump> hydraulic_jump(const ReachSection& section, Discharge discharge,
-                                       Length level_before, CompositeRoughness composite);
+                                       Length level_before);
 
 }  // namespace proofstone

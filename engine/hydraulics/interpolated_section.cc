@@ -184,6 +184,7 @@ Expected<ReachSection> interpolated_section(const ReachSection& upstream,
   between_them.right_bank = between(upstream.right_bank, downstream.right_bank, share);
   between_them.ineffective = ineffective_between(upstream, downstream, share);
   between_them.losses = upstream.losses;
+  between_them.composite = upstream.composite;
   if (upstream.energy_coefficient && downstream.energy_coefficient) {
     between_them.energy_coefficient =
         *upstream.energy_coefficient +

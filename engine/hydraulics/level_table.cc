@@ -50,9 +50,9 @@ std::vector<double> levels_of(const ReachSection& section) {
 
 }  // namespace
 
-LevelTable::LevelTable(const ReachSection& section, CompositeRoughness composite)
+LevelTable::LevelTable(const ReachSection& section)
     : section_(section),
-      divided_(section.section, banks_of(section), composite, section.ineffective,
+      divided_(section.section, banks_of(section), section.composite, section.ineffective,
                alpha_of(section)),
       has_left_(section.left_bank && *section.left_bank > section.section.left_end()),
       has_right_(section.right_bank && *section.right_bank < section.section.right_end()) {

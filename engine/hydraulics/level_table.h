@@ -15,7 +15,7 @@ namespace proofstone {
 /// outlive it. Internal to the hydraulics.
 class LevelTable {
  public:
-  LevelTable(const ReachSection& section, CompositeRoughness composite);
+  explicit LevelTable(const ReachSection& section);
 
   const ReachSection& section() const { return section_; }
   const DividedSection& divided() const { return divided_; }

@@ -124,7 +124,7 @@ class ProfileWriter {
 struct ProfileSolver::Prepared {
   explicit Prepared(const Reach& from) : reach(from) {
     for (const ReachSection& section : reach.sections()) {
-      tables.emplace_back(section, reach.composite());
+      tables.emplace_back(section);
     }
   }
   Reach reach;

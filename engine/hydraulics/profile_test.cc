@@ -83,7 +83,7 @@ TEST(Profile, InterpolatedSectionsFollowAPrismaticChannel) {
   const auto given = channel({{0.001, 1000, 10}});
   const std::vector<ReachSection> two = {trapezoid(6, 2, 1, 0.025 / to_standard_gravity, 1000),
                                          trapezoid(6, 2, 0, 0.025 / to_standard_gravity, 1)};
-  const auto reach = Reach::make(two, CompositeRoughness::horton, Length::meters(100));
+  const auto reach = Reach::make(two, Length::meters(100));
   ASSERT_TRUE(reach);
   ASSERT_EQ(reach->sections().size(), 11u);
   const auto flow_case = flow(computed_discharge, Boundary::known(Length::meters(3.5)));

@@ -117,7 +117,7 @@ std::size_t steps_to_next(const ReachSection& section, std::optional<Length> gre
 
 }  // namespace
 
-Expected<Reach> Reach::make(std::vector<ReachSection> sections, CompositeRoughness composite,
+Expected<Reach> Reach::make(std::vector<ReachSection> sections,
                             std::optional<Length> greatest_step) {
   if (sections.size() < 2 || sections.size() > most_sections) {
     return whole_reach("section-count", fmt::format("The reach has {} sections.", sections.size()),
@@ -151,7 +151,7 @@ Expected<Reach> Reach::make(std::vector<ReachSection> sections, CompositeRoughne
     }
   }
   all.push_back(sections.back());
-  return Reach(std::move(all), composite);
+  return Reach(std::move(all));
 }
 
 }  // namespace proofstone

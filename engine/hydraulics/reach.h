@@ -37,6 +37,7 @@ struct ReachSection {
   std::vector<IneffectivePart> ineffective = {};
   ReachLengths to_next = {};     ///< of no account in the last section
   LossCoefficients losses = {};  ///< on the way to the next section
+  CompositeRoughness composite = CompositeRoughness::horton;
   /// α from a measurement, in place of the one of the divided conveyance.
   std::optional<Dimensionless> energy_coefficient = {};
   bool interpolated = false;
@@ -52,17 +53,13 @@ class Reach {
   /// Problems name the section ("section 3, left bank"). With a `greatest_step`, sections are
   /// interpolated wherever the channel length is greater.
   static Expected<Reach> make(std::vector<ReachSection> sections,
-                              CompositeRoughness composite = CompositeRoughness::horton,
                               std::optional<Length> greatest_step = {});
 
   const std::vector<ReachSection>& sections() const { return sections_; }
-  CompositeRoughness composite() const { return composite_; }
 
  private:
-  Reach(std::vector<ReachSection> sections, CompositeRoughness composite)
-      : sections_(std::move(sections)), composite_(composite) {}
+  explicit Reach(std::vector<ReachSection> sections) : sections_(std::move(sections)) {}
   std::vector<ReachSection> sections_;
-  CompositeRoughness composite_;
 };
 
 }  // namespace proofstone

@@ -30,7 +30,6 @@ class Numbers {
 struct RandomReach {
   std::vector<ReachSection> sections;
   ProfileCase flow_case;
-  CompositeRoughness composite = CompositeRoughness::horton;
 };
 
 Section any_section(Numbers& numbers, double bed) {
@@ -76,9 +75,13 @@ RandomReach any_reach(std::uint32_t seed) {
   const int count = 2 + numbers.below(4);
   const bool banks = numbers.chance(0.6);
   const double steepest = std::pow(10.0, numbers.between(-3.5, -0.7));
+  const auto composite =
+      std::vector<CompositeRoughness>{CompositeRoughness::horton, CompositeRoughness::pavlovskii,
+                                      CompositeRoughness::lotter}[numbers.below(3)];
   double bed = 100;
   for (int i = 0; i < count; ++i) {
     ReachSection one{"", any_section(numbers, bed)};
+    one.composite = composite;
     const Length width = one.section.right_end() - one.section.left_end();
     if (banks) {
       one.left_bank = one.section.left_end() + numbers.between(0, 0.45) * width;
@@ -100,9 +103,6 @@ RandomReach any_reach(std::uint32_t seed) {
     bed -= length * steepest * numbers.between(-0.3, 1);
     reach.sections.push_back(std::move(one));
   }
-  reach.composite =
-      std::vector<CompositeRoughness>{CompositeRoughness::horton, CompositeRoughness::pavlovskii,
-                                      CompositeRoughness::lotter}[numbers.below(3)];
   ProfileCase& flow_case = reach.flow_case;
   flow_case.discharge =
       Discharge::cubic_meters_per_second(std::pow(10.0, numbers.between(-2, 3.3)));
@@ -147,7 +147,7 @@ RC_GTEST_PROP(ReachProperties, EverySectionEndsWithALevelAndEnergyNeverRises, ()
   for (int i = 0; i < reaches_in_each; ++i) {
     const RandomReach random = any_reach(seed + static_cast<std::uint32_t>(i));
     RC_LOG() << "reach " << seed + static_cast<std::uint32_t>(i) << "\n";
-    const auto reach = Reach::make(random.sections, random.composite);
+    const auto reach = Reach::make(random.sections);
     RC_ASSERT(static_cast<bool>(reach));
     const auto profile = water_profile(*reach, random.flow_case);
     if (!profile) {
@@ -160,7 +160,7 @@ RC_GTEST_PROP(ReachProperties, EverySectionEndsWithALevelAndEnergyNeverRises, ()
 
 RC_GTEST_PROP(ReachProperties, InterpolatedReachesAreSoundToo, ()) {
   RandomReach random = any_reach(*rc::gen::arbitrary<std::uint32_t>());
-  const auto reach = Reach::make(random.sections, random.composite, Length::meters(40));
+  const auto reach = Reach::make(random.sections, Length::meters(40));
   RC_ASSERT(static_cast<bool>(reach));
   const auto profile = water_profile(*reach, random.flow_case);
   if (!profile) {

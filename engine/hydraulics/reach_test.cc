@@ -62,7 +62,7 @@ TEST(Reach, NamesWhatIsWrongWithItsSections) {
 TEST(Reach, AStepThatAsksForTooManySectionsIsRefused) {
   const auto sections = channel({{0.001, 100, 2}});
   for (const double step : {0.0, -1.0, 1e-9, 1e-300}) {
-    EXPECT_FALSE(Reach::make(sections, CompositeRoughness::horton, Length::meters(step))) << step;
+    EXPECT_FALSE(Reach::make(sections, Length::meters(step))) << step;
   }
 }
 
