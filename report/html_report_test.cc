@@ -116,7 +116,7 @@ TEST(HtmlReport, EscapesEveryText) {
   all.cautions = {hostile};
   auto& f = all.findings[0];
   f.id = f.title = f.sentence = f.next = hostile;
-  f.about = {hostile, hostile, hostile, hostile, hostile, hostile};
+  f.about = {hostile, hostile, hostile, hostile, hostile, hostile, hostile};
   f.values[0].symbol = f.values[0].meaning = hostile;
   f.steps.given(hostile, hostile, measure(1.0), hostile);
   f.steps.computed(hostile, hostile, hostile, measure(1.0), hostile);

@@ -88,12 +88,20 @@ class PartSums {
  private:
   void add_to_strip(const WetPiece& piece) {
     const bool wall = !(piece.width > 0);
-    if (!wall && strip_.width > 0 && std::abs(strip_.n - piece.roughness) > 1e-12) close_strip();
+    if (wall) {
+      // A wall counts with the ground it stands on, which may be the next one.
+      Strip& ground = piece.foot_right ? wall_ahead_ : strip_;
+      ground.perimeter += piece.perimeter;
+      ground.perimeter_growth += piece.perimeter_growth;
+      return;
+    }
+    if (strip_.width > 0 && std::abs(strip_.n - piece.roughness) > 1e-12) close_strip();
     strip_.area += piece.area;
-    strip_.perimeter += piece.perimeter;
-    strip_.perimeter_growth += piece.perimeter_growth;
+    strip_.perimeter += piece.perimeter + wall_ahead_.perimeter;
+    strip_.perimeter_growth += piece.perimeter_growth + wall_ahead_.perimeter_growth;
     strip_.width += piece.width;
-    if (!wall) strip_.n = piece.roughness;
+    strip_.n = piece.roughness;
+    wall_ahead_ = {};
   }
   void close_strip() {
     if (!(strip_.area > 0)) return;
@@ -112,6 +120,7 @@ class PartSums {
   double first_moment_ = 0;
   WeightedRoughness weighted_;
   Strip strip_;
+  Strip wall_ahead_;
   double strips_conveyance_ = 0;
   double strips_growth_ = 0;
 };

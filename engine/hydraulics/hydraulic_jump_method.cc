@@ -41,8 +41,7 @@ Expected<Result> compute(const Inputs& in, Steps& steps) {
   const auto section =
       trapezoidal_section(channel, Length::meters(0), 100 * in.depth_before + Length::meters(10));
   if (!section) return section.problems();
-  const auto jump =
-      hydraulic_jump(*section, in.discharge, in.depth_before);
+  const auto jump = hydraulic_jump(*section, in.discharge, in.depth_before);
   if (!jump) return jump.problems();
   Result result;
   result.depth_after = jump->after.wet.deepest;

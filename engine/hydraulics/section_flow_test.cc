@@ -74,6 +74,14 @@ TEST(FlowAtLevel, LotterInsideOnePartEqualsDivision) {
   EXPECT_NEAR(one.conveyance_si / three.conveyance_si, 1, 1e-12);
 }
 
+TEST(FlowAtLevel, LotterCountsAWallWithTheGroundItStandsOn) {
+  // The channel's walls stand on its bed, whichever side one looks from.
+  const Length level = Length::meters(4);
+  const auto whole = flow_at_level(compound(), {}, level, CompositeRoughness::lotter);
+  const auto parts = flow_at_level(compound(), channel_edges, level, CompositeRoughness::lotter);
+  EXPECT_NEAR(whole.conveyance_si / parts.conveyance_si, 1, 1e-12);
+}
+
 TEST(FlowAtLevel, AWallCountsWithItsOwnRoughness) {
   // A flume: bed n 0.03 between concrete walls n 0.012, water 1 m deep.
   const Section flume = *Section::make(

@@ -20,6 +20,7 @@ struct WetPiece {
   bool starts_wet = false;  ///< water stands above its left end
   bool ends_wet = false;    ///< water stands above its right end
   bool added_wall = false;  ///< not ground: the wall put up at an end of the section
+  bool foot_right = false;  ///< a wall that stands on the ground right of it
 };
 
 namespace wet_piece_detail {
@@ -74,6 +75,7 @@ inline std::optional<WetPiece> wall_piece(double station, double depth_before, d
       wall_under_water(std::abs(depth_after - depth_before), std::max(depth_before, depth_after));
   piece.starts_wet = depth_before > 0;
   piece.ends_wet = depth_after > 0;
+  piece.foot_right = faces_right;
   return piece;
 }
 

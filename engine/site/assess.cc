@@ -6,6 +6,7 @@
 
 #include "engine/site/frequent_water.h"
 #include "engine/site/lot_evidence.h"
+#include "engine/site/reach_water.h"
 #include "engine/site/remedies.h"
 #include "engine/site/rock_in_zone.h"
 #include "engine/site/site_pictures.h"
@@ -148,12 +149,15 @@ Findings assess(const Site& site, UnitSystem units) {
   findings.cautions = usual_cautions();
   note_what_is_missing(site, findings);
 
+  auto reaches = water_in_reaches(site, wording);
+  for (auto& water : reaches) findings.findings.push_back(std::move(water.finding));
+
   std::vector<ZoneWork> work(site.zones.size());
   std::size_t index = 0;
   for (const auto& [id, zone] : site.zones) {
     auto& one = work[index++];
     one.zone = &zone;
-    one.water = water_at_zone(site, zone, wording);
+    one.water = water_at_zone(site, zone, reaches, wording);
     one.sizing = size_zone(site, zone, one.water, wording);
     for (auto& at : one.water) findings.findings.push_back(std::move(at.finding));
     if (!zone.section.empty()) {

@@ -28,6 +28,7 @@ json about_json(const About& about) {
     if (!id.empty()) into[key] = id;
   };
   put("zone", about.zone);
+  put("reach", about.reach);
   put("flow_case", about.flow_case);
   put("lot", about.lot);
   put("look", about.look);

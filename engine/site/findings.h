@@ -15,6 +15,7 @@ namespace proofstone {
 /// What a finding is about; ids of the document, empty where they do not apply.
 struct About {
   std::string zone;
+  std::string reach;
   std::string flow_case;
   std::string lot;
   std::string look;

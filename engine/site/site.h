@@ -13,6 +13,7 @@
 #include "engine/hydraulics/centreline.h"
 #include "engine/hydraulics/section_flow.h"
 #include "engine/rock/rock_class.h"
+#include "engine/site/site_reach.h"
 #include "engine/site/zone_scour.h"
 #include "engine/sizing/layer_thickness.h"
 #include "engine/sizing/zone_setting.h"
@@ -160,6 +161,7 @@ struct Site {
   std::map<std::string, FlowCase> flow_cases;
   std::map<std::string, SiteSection> sections;
   std::map<std::string, SiteCentreline> centrelines;
+  std::map<std::string, SiteReach> reaches;
   std::map<std::string, RockSource> sources;
   std::map<std::string, Zone> zones;
   std::map<std::string, Lot> lots;

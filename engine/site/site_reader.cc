@@ -4,6 +4,7 @@
 #include "engine/json/strict_json.h"
 #include "engine/site/item_reader.h"
 #include "engine/site/lot_reader.h"
+#include "engine/site/reach_reader.h"
 #include "engine/site/revision.h"
 #include "engine/site/rock_reader.h"
 #include "engine/site/site.h"
@@ -116,6 +117,10 @@ Expected<Site> site_from(nlohmann::json document) {
       reader, "centrelines", problems, [&problems](FieldReader& item, const std::string& id) {
         return read_centreline(item, id, problems);
       });
+  site.reaches = collection<SiteReach>(reader, "reaches", problems,
+                                       [&problems](FieldReader& item, const std::string& id) {
+                                         return read_reach(item, id, problems);
+                                       });
   site.sources = collection<RockSource>(
       reader, "sources", problems,
       [](FieldReader& item, const std::string& id) { return read_source(item, id); });
@@ -138,7 +143,10 @@ Expected<Site> site_from(nlohmann::json document) {
   reader.finish();
   // References are only judged when every item could be read; else each unread item would be
   // reported a second time by all that point at it.
-  if (problems.empty()) add_all(problems, check_references(site));
+  if (problems.empty()) {
+    add_all(problems, check_references(site));
+    add_all(problems, reach_reference_problems(site));
+  }
   if (!problems.empty()) return problems;
   return site;
 }

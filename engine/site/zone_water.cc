@@ -74,11 +74,11 @@ ZoneSetting setting_of(const Site& site, const Zone& zone, const FlowCase& flow_
   return setting;
 }
 
-void take_channel(ZoneSetting& setting, const SiteSection& section, const FlowPart& channel) {
+void take_channel(ZoneSetting& setting, Slope energy_slope, const FlowPart& channel) {
   setting.average_velocity = channel.velocity;
   setting.water_top_width = channel.top_width;
   setting.mean_depth = mean_depth_of(channel);
-  setting.energy_slope = section.energy_slope;
+  setting.energy_slope = energy_slope;
   setting.froude_number = Dimensionless::number(froude_of(channel));
 }
 
@@ -220,32 +220,82 @@ ZoneWater stated_water_in(const Site& site, const Zone& zone, const FlowCase& fl
   return water;
 }
 
-ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& section,
-                   const FlowCase& flow_case, const Wording& wording) {
-  ZoneWater water;
-  water.flow_case = &flow_case;
-  water.finding = begin_finding(zone, flow_case);
-  auto& finding = water.finding;
+/// The water of a section, by a profile or as uniform flow.
+struct SectionWater {
+  SectionFlow flow;
+  Slope energy_slope;
+};
+
+Expected<SectionWater> uniform_water(const SiteSection& section, const FlowCase& flow_case,
+                                     Finding& finding) {
   finding.sources.push_back(
       {"Chow, Open-Channel Hydraulics, 1959", "chapters 5 and 6", SourceStanding::memory});
   finding.cautions.push_back(
       "Uniform flow at the stated energy slope: no backwater, no drawdown. Where a bridge, a "
       "confluence or a weir acts, use a computed profile.");
-
   auto flow = normal_flow(section.survey, divisions_of(section), flow_case.discharge,
                           section.energy_slope, section.composite_roughness, finding.steps);
-  if (!flow) {
-    report_problems(finding, flow.problems());
+  if (!flow) return flow.problems();
+  return SectionWater{std::move(*flow), section.energy_slope};
+}
+
+Expected<SectionWater> profile_water(const SiteSection& section, const ReachWater& reach,
+                                     Finding& finding, const Wording& wording) {
+  finding.sources.push_back(
+      {"Chow, Open-Channel Hydraulics, 1959", "chapters 9 to 11", SourceStanding::memory});
+  const ProfileSection* at = reach.at(section.id);
+  if (at == nullptr) {
+    return Problem{"no-profile",
+                   fmt::format("The profile through {} could not be computed.", reach.reach->name),
+                   "", "", "see the finding on the profile"};
+  }
+  finding.steps.given("Q", "discharge", measure(reach.profile->discharge));
+  finding.steps.computed("w",
+                         fmt::format("water level of the profile through {}", reach.reach->name),
+                         "energy balanced from section to section", measure(at->flow.water_level),
+                         "standard step method");
+  explain_flow(at->flow, finding.steps);
+  finding.steps.computed("Sf", "slope of the energy line at the section", "(Q/K)²",
+                         measure(at->friction_slope));
+  for (const ProfileNote note : at->notes) {
+    finding.cautions.emplace_back(profile_note_sentence(note));
+  }
+  if (const ProfileJump* jump = reach.jump_beside(section.id)) {
+    finding.cautions.push_back(fmt::format(
+        "A hydraulic jump stands beside this section, from {} to {}: the rock must suit both, and "
+        "the jump's travel.",
+        wording.ground(jump->level_before), wording.ground(jump->level_after)));
+  }
+  return SectionWater{at->flow, at->friction_slope};
+}
+
+/// Whether the profile put critical flow at the section because nothing else would balance.
+bool is_assumed(const ReachWater* reach, const SiteSection& section) {
+  const ProfileSection* at = reach == nullptr ? nullptr : reach->at(section.id);
+  return at != nullptr && at->has(ProfileNote::critical_assumed);
+}
+
+ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& section,
+                   const FlowCase& flow_case, const ReachWater* reach, const Wording& wording) {
+  ZoneWater water;
+  water.flow_case = &flow_case;
+  water.finding = begin_finding(zone, flow_case);
+  auto& finding = water.finding;
+  const auto there = reach == nullptr ? uniform_water(section, flow_case, finding)
+                                      : profile_water(section, *reach, finding, wording);
+  if (!there) {
+    report_problems(finding, there.problems());
     return water;
   }
-  water.flow = *flow;
+  water.flow = there->flow;
+  const SectionFlow* flow = &there->flow;
   const FlowPart* channel = main_channel(*flow, section);
   if (channel == nullptr || channel->top_width.si() <= 0) {
     report_problems(finding, {{"dry", "The main channel carries no water.", "", "", ""}});
     return water;
   }
   ZoneSetting setting = setting_of(site, zone, flow_case);
-  take_channel(setting, section, *channel);
+  take_channel(setting, there->energy_slope, *channel);
   water.channel = *channel;
   take_bend_from_plan(setting, site, zone, finding, wording);
   finding.steps.computed("V", "mean velocity of the main channel", "Q_channel / A_channel",
@@ -276,6 +326,10 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
   water.setting = std::move(setting);
   caution_about_ground(finding, water, wording);
   word_outcome(finding, water, zone, wording);
+  if (is_assumed(reach, section)) {
+    finding.outcome = Outcome::ask_the_designer;
+    finding.next = "The level is assumed critical: add sections to the reach, then look again.";
+  }
   state_values(finding, water);
   add_local_attack(water, zone, section, wording);
   return water;
@@ -283,7 +337,9 @@ ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& sectio
 
 }  // namespace
 
-std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone, const Wording& wording) {
+std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone,
+                                     const std::vector<ReachWater>& reaches,
+                                     const Wording& wording) {
   std::vector<const FlowCase*> cases;
   for (const auto& [id, flow_case] : site.flow_cases) cases.push_back(&flow_case);
   std::sort(cases.begin(), cases.end(), [](const FlowCase* a, const FlowCase* b) {
@@ -297,7 +353,8 @@ std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone, const W
   for (const auto* flow_case : cases) {
     all.push_back(zone.section.empty()
                       ? stated_water_in(site, zone, *flow_case, wording)
-                      : water_in(site, zone, site.sections.at(zone.section), *flow_case, wording));
+                      : water_in(site, zone, site.sections.at(zone.section), *flow_case,
+                                 reach_water_of(reaches, zone.section, *flow_case), wording));
   }
   return all;
 }

@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "engine/site/findings.h"
+#include "engine/site/reach_water.h"
 #include "engine/site/site.h"
 #include "engine/site/wording.h"
 
@@ -19,9 +20,12 @@ struct ZoneWater {
   Finding finding;
 };
 
-/// Runs every flow case of the site through the zone's section as uniform flow and takes the local
-/// water at the zone: smallest discharge first. What the zone states of its water stands before
-/// what is computed; a zone without a section has only what it states.
-std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone, const Wording& wording);
+/// Takes the local water at the zone in every flow case of the site, smallest discharge first: from
+/// the profile of the reach to which the zone's section belongs, else as uniform flow. What the
+/// zone states of its water stands before what is computed; a zone without a section has only what
+/// it states.
+std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone,
+                                     const std::vector<ReachWater>& reaches,
+                                     const Wording& wording);
 
 }  // namespace proofstone
