@@ -134,7 +134,9 @@ void draw_north(SvgCanvas& canvas, PixelPoint foot) {
 
 void draw_scale(SvgCanvas& canvas, const PlanView& view, UnitSystem units, PixelPoint left) {
   const Unit& unit = ground_unit(units);
-  const auto ticks = even_ticks(0, 0.3 * canvas.width() / view.scale() / unit.si_factor, 2);
+  const double room = 0.3 * canvas.width() / view.scale() / unit.si_factor;
+  auto ticks = even_ticks(0, room, 2);
+  if (ticks.size() < 2) ticks = even_ticks(0, room, 4);
   if (ticks.size() < 2) return;
   const double length = ticks.back().value * unit.si_factor * view.scale();
   const Paint dark{Ink::ink, 1, Ink::ink, 1, {}, "scale-bar"};

@@ -10,6 +10,9 @@
 namespace proofstone {
 namespace {
 
+/// Years above which the two ways to count floods differ by less than their return period is known.
+constexpr double rarely = 10;
+
 /// The slope of a zone from its toe to its top, along the ground.
 struct ZoneSlope {
   Length toe_elevation;
@@ -43,11 +46,14 @@ std::string how_often(const FlowCase& flow_case, Steps& steps) {
   }
   if (flow_case.return_period_years && flow_case.return_period_years->number() > 1) {
     const double annual = flow_case.return_period_years->number();
+    words += words.empty() ? "" : ", ";
+    if (annual > rarely) {
+      return words + fmt::format("about every {} years", significant(annual, 3));
+    }
     const double years = partial_duration_years(annual);
     steps.computed("T_p", "mean years between floods like " + flow_case.name,
                    "1/(ln T_a − ln(T_a − 1))", measure(Dimensionless::number(years)),
                    "Langbein 1949 (from memory; confirm)");
-    words += words.empty() ? "" : ", ";
     words += years < 1 ? fmt::format("about {} times a year", significant(1 / years, 2))
                        : fmt::format("about every {} years", significant(years, 2));
   }

@@ -39,6 +39,12 @@ std::vector<PlanPoint> bank_line(const std::vector<CurvePoint>& curve, Length fr
   return line;
 }
 
+/// A length to three figures: a radius is known no better.
+std::string rounded(Length length, UnitSystem units) {
+  const Unit& unit = units == UnitSystem::si ? unit::meter : unit::foot;
+  return fmt::format("{} {}", significant(length.in(unit), 3), unit.symbol);
+}
+
 }  // namespace
 
 std::optional<PlanPicture> plan_picture(const SiteCentreline& centreline,
@@ -53,7 +59,7 @@ std::optional<PlanPicture> plan_picture(const SiteCentreline& centreline,
   picture.width = width;
   for (const CurvePoint& point : *curve) picture.course.push_back(point.place);
   for (const PlanBend& bend : bends_along(*curve, width)) {
-    picture.bends.push_back({"radius " + wording.ground(bend.least_radius),
+    picture.bends.push_back({"radius " + rounded(bend.least_radius, wording.units()),
                              bank_line(*curve, bend.begin, bend.end, bend.outer_bank, width)});
   }
   std::vector<std::string> names;
