@@ -186,7 +186,7 @@ Expected<RasterGrid> read_raster_grid(const std::string& path) {
 }
 
 Problems compare_frames(const RasterGrid& one, const RasterGrid& other) {
-  const auto differ = [&](std::string what) {
+  const auto differ = [&](const std::string& what) {
     return Problems{in_file(other.file, "grids-differ",
                             fmt::format("This grid and {} differ in {}.", one.file, what),
                             "grids of the same cells, written by one run")};

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "engine/rock/embedded_catalog.h"
 #include "engine/site/assess.h"
 #include "engine/site/example_document.h"
 
@@ -177,6 +178,17 @@ TEST(ZoneToe, WhatIsWrongInTheDocumentIsNamed) {
   EXPECT_EQ(first_problem(example), "/zones/bank/toe/depth missing-field");
   zone["toe"] = {{"kind", "trench"}, {"depth", "4 ft"}, {"stored", "20 ft²"}};
   EXPECT_EQ(first_problem(example), "/zones/bank/toe/stored unknown-field");
+}
+
+TEST(ZoneToe, TheSchemaNamesTheMethodsTheEngineKnows) {
+  const auto& schemas = embedded_schemas();
+  const auto site = std::find_if(schemas.begin(), schemas.end(), [](const EmbeddedFile& file) {
+    return file.name == "site.schema.json";
+  });
+  ASSERT_NE(site, schemas.end());
+  const auto schema = json::parse(site->text);
+  const auto& methods = schema["$defs"]["scour"]["properties"]["methods"]["items"]["enum"];
+  EXPECT_EQ(methods.get<std::vector<std::string>>(), scour_method_ids());
 }
 
 }  // namespace
