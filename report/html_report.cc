@@ -13,6 +13,7 @@
 #include "report/markup.h"
 #include "report/outcome_mark.h"
 #include "report/plan_picture.h"
+#include "report/profile_picture.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
 
@@ -74,6 +75,7 @@ std::string outcome_html(Outcome outcome, double mark_size) {
 /// What a finding stands under: its zone, or its lot, or the site.
 std::string heading_of(const Finding& finding) {
   if (!finding.about.zone.empty()) return "Zone: " + readable(finding.about.zone);
+  if (!finding.about.reach.empty()) return "Reach: " + readable(finding.about.reach);
   if (!finding.about.lot.empty()) return "Lot: " + readable(finding.about.lot);
   return "The site";
 }
@@ -164,6 +166,7 @@ std::string pictures(const Findings& findings) {
   for (const auto& p : findings.gradation_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.section_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.plan_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.profile_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.stones_pictures) html += figure(p, findings.units);
   return html.empty() ? html : "<section>\n<h2>Pictures</h2>\n" + html + "</section>\n";
 }

@@ -8,6 +8,7 @@
 #include "report/gradation_picture.h"
 #include "report/markup_check.h"
 #include "report/plan_picture.h"
+#include "report/profile_picture.h"
 #include "report/sample_pictures.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
@@ -185,6 +186,36 @@ TEST(Pictures, UseNoColourButTheInks) {
             << value;
       }
     }
+  }
+}
+
+TEST(ProfilePicture, IsWholeForGoodAndForHostileContent) {
+  expect_whole(samples::profile(), "sample");
+  expect_whole(ProfilePicture{}, "empty");
+  auto picture = samples::profile();
+  picture.id = picture.title = picture.description = hostile;
+  picture.places[0].name = picture.water_lines[0].name = hostile;
+  expect_whole(picture, "hostile");
+  for (const double bad : {nan, infinite, -infinite}) {
+    auto broken = samples::profile();
+    broken.places[1].bed = broken.water_lines[0].points[1].level = Length::meters(bad);
+    broken.water_lines[1].jumps[0].level_after = Length::meters(bad);
+    expect_whole(broken, "not finite");
+  }
+  auto flat = samples::profile();
+  for (auto& place : flat.places) place.distance = place.bed = Length::meters(0);
+  for (auto& line : flat.water_lines) {
+    for (auto& point : line.points) point = {};
+  }
+  expect_whole(flat, "no extent");
+}
+
+TEST(ProfilePicture, MarksJumpsAndNamesSectionsAndWater) {
+  const auto svg = draw(samples::profile(), UnitSystem::us_customary, 900);
+  for (const char* said :
+       {"class=\"jump\"", "hydraulic jump", "Section 3+00", "Design flood", "Base flow",
+        "critical level", "lower bank", "Distance downstream, ft"}) {
+    EXPECT_NE(svg.find(said), std::string::npos) << said;
   }
 }
 

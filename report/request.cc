@@ -18,6 +18,7 @@
 #include "report/gradation_picture.h"
 #include "report/html_report.h"
 #include "report/plan_picture.h"
+#include "report/profile_picture.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
 
@@ -100,6 +101,7 @@ json assess_request(FieldReader& request, Problems& problems) {
     draw_all(findings.gradation_pictures, "gradation", units, *width, drawn);
     draw_all(findings.section_pictures, "section", units, *width, drawn);
     draw_all(findings.plan_pictures, "plan", units, *width, drawn);
+    draw_all(findings.profile_pictures, "profile", units, *width, drawn);
     draw_all(findings.stones_pictures, "stones", units, *width, drawn);
     answer["pictures"] = std::move(drawn);
   }

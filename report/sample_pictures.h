@@ -79,6 +79,34 @@ inline PlanPicture plan() {
   return picture;
 }
 
+inline ProfilePicture profile() {
+  const auto ft = [](double length) { return Length::feet(length); };
+  ProfilePicture picture;
+  picture.id = "profile.upper-run";
+  picture.title = "Upper run: water surface";
+  picture.description = "Elevation of bed and water along the run.";
+  picture.places = {{"Section 6+00", ft(0), ft(108), ft(116)},
+                    {"", ft(150), ft(106), ft(114)},
+                    {"Section 3+00", ft(300), ft(104), ft(112)},
+                    {"Section 0+00", ft(600), ft(103.4), ft(111.5)}};
+  ProfilePicture::WaterLine flood;
+  flood.name = "Design flood";
+  flood.largest = true;
+  flood.points = {{ft(0), ft(114), ft(114)},
+                  {ft(150), ft(110), ft(112)},
+                  {ft(300), ft(111), ft(110)},
+                  {ft(600), ft(110.8), ft(109.4)}};
+  flood.jumps = {{ft(240), ft(109), ft(111.1)}};
+  ProfilePicture::WaterLine low;
+  low.name = "Base flow";
+  low.points = {{ft(0), ft(109), ft(109)},
+                {ft(150), ft(107), ft(107)},
+                {ft(300), ft(105.5), ft(105)},
+                {ft(600), ft(105), ft(104)}};
+  picture.water_lines = {low, flood};
+  return picture;
+}
+
 inline StonesPicture stones() {
   const auto in = [](double size) { return Length::inches(size); };
   StonesPicture picture;

@@ -7,6 +7,7 @@
 
 #include "report/across_strips.h"
 #include "report/axis_ticks.h"
+#include "report/ground_axes.h"
 #include "report/section_view.h"
 #include "report/text_width.h"
 
@@ -72,38 +73,6 @@ WholeView whole_view(const DrawnSection& section, double width) {
   window.top += 24 / whole.view.pixels_up;
   whole.view.corner = {axis_room + (room - across * scale) / 2, 28};
   return whole;
-}
-
-void draw_axes(SvgCanvas& canvas, const SectionView& view, UnitSystem units) {
-  const Unit& unit = ground_unit(units);
-  const PixelBox box = view.box();
-  const Paint mark{Ink::none, 1, Ink::muted, 1, {}, "axis"};
-  canvas.text({0, 15}, fmt::format("Elevation, {}", unit.symbol), quiet_text);
-  canvas.line({box.left, box.top}, {box.left, box.bottom}, mark);
-  for (const auto& tick :
-       even_ticks(view.window.bottom / unit.si_factor, view.window.top / unit.si_factor,
-                  std::max(2, static_cast<int>(view.height() / 36)))) {
-    const double y = view.at({0, tick.value * unit.si_factor}).y;
-    canvas.line({box.left - 4, y}, {box.left, y}, mark);
-    if (y > box.bottom - 4) continue;
-    canvas.text({box.left - 7, y + 4.5}, tick.label,
-                {font_size, TextAnchor::end, Ink::muted, false, false, {}});
-  }
-  canvas.line({box.left, box.bottom}, {box.right, box.bottom}, mark);
-  double free_from = 0;
-  for (const auto& tick :
-       even_ticks(view.window.left / unit.si_factor, view.window.right / unit.si_factor,
-                  std::max(2, static_cast<int>(view.width() / 70)))) {
-    const double x = view.at({tick.value * unit.si_factor, 0}).x;
-    const double half = text_width(tick.label, font_size) / 2;
-    canvas.line({x, box.bottom}, {x, box.bottom + 4}, mark);
-    if (x - half < free_from || x + half > canvas.width()) continue;
-    canvas.text({x, box.bottom + 18}, tick.label,
-                {font_size, TextAnchor::middle, Ink::muted, false, false, {}});
-    free_from = x + half + 8;
-  }
-  canvas.text({canvas.width() - 10, box.bottom + 36}, fmt::format("Station, {}", unit.symbol),
-              {font_size, TextAnchor::end, Ink::muted, false, false, {}});
 }
 
 /// A bar of a round length from `left`, and how the heights are drawn.
@@ -216,7 +185,7 @@ std::string draw(const SectionPicture& picture, UnitSystem units, double width) 
   const auto whole = whole_view(section, width);
   const auto legend =
       draw_view(canvas, section, whole.view, SectionWords::levels_and_layers, picture.id);
-  draw_axes(canvas, whole.view, units);
+  draw_ground_axes(canvas, whole.view, units, "Station");
   const double below = whole.view.box().bottom;
   draw_scale_bar(canvas, whole.view, units, {axis_room, below + 60},
                  whole.stretch == 1

@@ -19,6 +19,12 @@ Length along(double from, double to, double share) {
   return Length::meters(from + share * (to - from));
 }
 
+Length lower_bank(const ReachSection& section) {
+  const Section& ground = section.section;
+  return std::min(ground.ground_at(section.left_bank.value_or(ground.left_end())),
+                  ground.ground_at(section.right_bank.value_or(ground.right_end())));
+}
+
 /// Turns what the passes found into the profile that is told.
 class ProfileWriter {
  public:
@@ -49,6 +55,7 @@ class ProfileWriter {
     one.name = table.section().name;
     one.interpolated = table.section().interpolated;
     one.distance = distance;
+    one.lower_bank = lower_bank(table.section());
     one.flow = carrying(table.divided().flow(Length::meters(level.kept.state.level)), discharge_);
     one.regime = level.regime;
     one.energy_level = Length::meters(energy_level(level.kept.state, q));

@@ -76,8 +76,9 @@ std::string_view profile_note_sentence(ProfileNote note);
 struct ProfileSection {
   std::string name;
   bool interpolated = false;
-  Length distance;   ///< along the channel from the first section
-  SectionFlow flow;  ///< level, parts with their velocities, α, Froude number
+  Length distance;    ///< along the channel from the first section
+  Length lower_bank;  ///< elevation of the ground at the lower of the two banks
+  SectionFlow flow;   ///< level, parts with their velocities, α, Froude number
   FlowRegime regime = FlowRegime::subcritical;
   Length energy_level;
   Length critical_level;

@@ -6,6 +6,7 @@
 
 #include "engine/site/frequent_water.h"
 #include "engine/site/lot_evidence.h"
+#include "engine/site/profile_picture_of.h"
 #include "engine/site/reach_water.h"
 #include "engine/site/remedies.h"
 #include "engine/site/rock_in_zone.h"
@@ -151,6 +152,10 @@ Findings assess(const Site& site, UnitSystem units) {
 
   auto reaches = water_in_reaches(site, wording);
   for (auto& water : reaches) findings.findings.push_back(std::move(water.finding));
+  for (const auto& [id, reach] : site.reaches) {
+    auto picture = profile_picture(site, reach, reaches);
+    if (picture) findings.profile_pictures.push_back(std::move(*picture));
+  }
 
   std::vector<ZoneWork> work(site.zones.size());
   std::size_t index = 0;

@@ -92,6 +92,7 @@ struct Findings {
   std::vector<GradationPicture> gradation_pictures;
   std::vector<SectionPicture> section_pictures;
   std::vector<PlanPicture> plan_pictures;
+  std::vector<ProfilePicture> profile_pictures;
   std::vector<StonesPicture> stones_pictures;
   std::vector<std::string> cautions;
 

@@ -90,6 +90,37 @@ struct PlanPicture {
   std::vector<Mark> zones;
 };
 
+/// The water surface along a reach, from upstream on the left to downstream on the right.
+struct ProfilePicture {
+  std::string id;  ///< "profile.lower-run"
+  std::string title;
+  std::string description;
+  struct Place {
+    std::string name;  ///< empty where the section is interpolated
+    Length distance;   ///< along the channel from the first section
+    Length bed;
+    Length lower_bank;  ///< elevation of the lower bank top
+  };
+  std::vector<Place> places;
+  struct WaterPoint {
+    Length distance;
+    Length level;
+    Length critical;
+  };
+  struct Jump {
+    Length distance;
+    Length level_before;
+    Length level_after;
+  };
+  struct WaterLine {
+    std::string name;  ///< "Design flood"
+    bool largest = false;
+    std::vector<WaterPoint> points;
+    std::vector<Jump> jumps;
+  };
+  std::vector<WaterLine> water_lines;
+};
+
 /// Stones drawn to scale beside a one-foot rule: what a class asks for, what was measured.
 struct StonesPicture {
   std::string id;  ///< "stones.first-deliveries"
