@@ -108,13 +108,14 @@ Length rise_at_zone(const ZoneSetting& setting) {
                              *setting.bend_radius, setting.froude_number.number() >= 1);
 }
 
-std::vector<FlowSlice> slices_across(const SiteSection& section, const SectionFlow& flow) {
+std::vector<FlowSlice> slices_across(const SiteSection& section, const SectionFlow& flow,
+                                     Slope energy_slope) {
   std::vector<FlowSlice> all;
   for (const FlowPart& part : flow.parts) {
     if (!(part.discharge.si() > 0)) continue;
     const auto slices =
         slice_flow(section.survey, {part.left, part.right, part.top_width / slices_across_part},
-                   {flow.water_level, part.discharge, section.energy_slope});
+                   {flow.water_level, part.discharge, energy_slope});
     if (slices) all.insert(all.end(), slices->begin(), slices->end());
   }
   return all;
@@ -127,7 +128,7 @@ void add_local_attack(ZoneWater& water, const Zone& zone, const SiteSection& sec
   const Length station = place_of(water, section);
   const FlowPart* part = part_at(*water.flow, station);
   if (part == nullptr) return;
-  const auto slices = slices_across(section, *water.flow);
+  const auto slices = slices_across(section, *water.flow, water.setting->energy_slope);
   const FlowSlice* slice = slice_at(slices, station);
   if (slice == nullptr) return;
   explain_slice(*slice, *part, station, finding.steps);

@@ -17,7 +17,8 @@ void add_local_attack(ZoneWater& water, const Zone& zone, const SiteSection& sec
 
 /// The water of a section slice by slice, from left to right; each part of the flow shares its own
 /// discharge. Empty where nothing flows.
-std::vector<FlowSlice> slices_across(const SiteSection& section, const SectionFlow& flow);
+std::vector<FlowSlice> slices_across(const SiteSection& section, const SectionFlow& flow,
+                                     Slope energy_slope);
 
 /// How far the water stands higher than its mean level along the zone: the superelevation at the
 /// outer bank of a bend, else zero.

@@ -52,9 +52,9 @@ std::vector<StonesPicture::Stone> stones_of(
 /// The flow whose velocity and shear are drawn: the governing one, else the largest computed.
 const ZoneWater* drawn_across(const std::vector<ZoneWater>& water, const ZoneSizing& sizing) {
   const ZoneWater* governing = sizing.governing ? sizing.asked[*sizing.governing].water : nullptr;
-  if (governing != nullptr && governing->flow) return governing;
+  if (governing != nullptr && governing->flow && governing->setting) return governing;
   for (auto at = water.rbegin(); at != water.rend(); ++at) {
-    if (at->flow) return &*at;
+    if (at->flow && at->setting) return &*at;
   }
   return nullptr;
 }
@@ -64,7 +64,8 @@ void add_across(SectionPicture& picture, const SiteSection& section,
   const ZoneWater* drawn = drawn_across(water, sizing);
   if (drawn == nullptr) return;
   picture.across_of = drawn->flow_case->name;
-  for (const FlowSlice& slice : slices_across(section, *drawn->flow)) {
+  for (const FlowSlice& slice :
+       slices_across(section, *drawn->flow, drawn->setting->energy_slope)) {
     picture.across.push_back({slice.left, slice.right, slice.velocity, slice.shear});
   }
 }
