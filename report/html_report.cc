@@ -11,6 +11,7 @@
 #include "report/gradation_picture.h"
 #include "report/html_style.h"
 #include "report/markup.h"
+#include "report/method_sizes_picture.h"
 #include "report/outcome_mark.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
@@ -168,6 +169,7 @@ std::string pictures(const Findings& findings) {
   for (const auto& p : findings.plan_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.profile_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.stones_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.method_sizes_pictures) html += figure(p, findings.units);
   return html.empty() ? html : "<section>\n<h2>Pictures</h2>\n" + html + "</section>\n";
 }
 

@@ -48,6 +48,7 @@ Findings findings() {
   all.gradation_pictures = {samples::gradation()};
   all.section_pictures = {samples::section()};
   all.stones_pictures = {samples::stones()};
+  all.method_sizes_pictures = {samples::method_sizes()};
   all.cautions = {"Stay off the pile."};
   return all;
 }

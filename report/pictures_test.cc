@@ -7,6 +7,7 @@
 
 #include "report/gradation_picture.h"
 #include "report/markup_check.h"
+#include "report/method_sizes_picture.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
 #include "report/sample_pictures.h"
@@ -97,6 +98,43 @@ TEST(SectionPicture, DrawsVelocityAndShearUnderTheGround) {
   expect_whole(picture, "hostile across");
   picture.across.clear();
   EXPECT_EQ(draw(picture, UnitSystem::si, 360).find("velocity-strip"), std::string::npos);
+}
+
+TEST(MethodSizesPicture, IsWholeForGoodAndForHostileContent) {
+  expect_whole(samples::method_sizes(), "sample");
+  expect_whole(MethodSizesPicture{}, "empty");
+  auto picture = samples::method_sizes();
+  picture.id = picture.title = picture.description = picture.class_name = hostile;
+  picture.rows[0].label = picture.rows[0].symbol = hostile;
+  expect_whole(picture, "hostile");
+}
+
+TEST(MethodSizesPicture, LeavesOutWhatCannotBeDrawnAndNamesTheRest) {
+  for (const double bad : {nan, infinite, -infinite, 0.0, -3.0}) {
+    auto picture = samples::method_sizes();
+    picture.rows[0].required = Length::meters(bad);
+    picture.rows[1].class_least = Length::meters(bad);
+    picture.rows[2].class_most = Length::meters(bad);
+    picture.rows[1].weight = bad;
+    expect_whole(picture, "bad size");
+    const auto svg = draw(picture, UnitSystem::us_customary, 360);
+    EXPECT_EQ(svg.find("USACE"), std::string::npos);
+    EXPECT_NE(svg.find("Isbash"), std::string::npos);
+  }
+  const auto svg = draw(samples::method_sizes(), UnitSystem::us_customary, 900);
+  EXPECT_NE(svg.find("weight 75 %, governs"), std::string::npos);
+  EXPECT_NE(svg.find("outside its published range"), std::string::npos);
+}
+
+// On a phone as on a desk, no text leaves the picture on the left or below.
+TEST(MethodSizesPicture, KeepsItsTextInside) {
+  for (const double width : {240.0, 360.0, 900.0}) {
+    for (const auto& text : texts_of(draw(samples::method_sizes(), UnitSystem::si, width))) {
+      EXPECT_GE(text.x, 0) << width;
+      EXPECT_LE(text.x, width) << width;
+      EXPECT_GE(text.y, 0) << width;
+    }
+  }
 }
 
 TEST(GradationPicture, IsWholeForGoodAndForHostileContent) {

@@ -17,6 +17,7 @@
 #include "report/descriptions_json.h"
 #include "report/gradation_picture.h"
 #include "report/html_report.h"
+#include "report/method_sizes_picture.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
 #include "report/section_picture.h"
@@ -103,6 +104,7 @@ json assess_request(FieldReader& request, Problems& problems) {
     draw_all(findings.plan_pictures, "plan", units, *width, drawn);
     draw_all(findings.profile_pictures, "profile", units, *width, drawn);
     draw_all(findings.stones_pictures, "stones", units, *width, drawn);
+    draw_all(findings.method_sizes_pictures, "method sizes", units, *width, drawn);
     answer["pictures"] = std::move(drawn);
   }
   return answer;

@@ -122,4 +122,22 @@ inline StonesPicture stones() {
   return picture;
 }
 
+inline MethodSizesPicture method_sizes() {
+  const auto in = [](double size) { return Length::inches(size); };
+  MethodSizesPicture picture;
+  picture.id = "sizes.outer-bank";
+  picture.title = "What each method asks for in the outer bank";
+  picture.description = "One line a method on one axis of stone sizes.";
+  picture.class_name = "Class III";
+  picture.rows = {{"USACE bank and bed equation, Design flood", "D30", in(8.1), in(9.1), in(12),
+                   true, true, true, 0.75, Outcome::meets},
+                  {"FHWA shear-based channel lining, Design flood", "D50", in(13), in(11.5), in(14),
+                   true, true, false, 0.25, Outcome::falls_short},
+                  {"Isbash equation, Design flood", "D50", in(9.1), in(11.5), std::nullopt, true,
+                   false, false, std::nullopt, Outcome::meets},
+                  {"Front Range channel equation, Design flood", "D50", in(7.6), std::nullopt,
+                   std::nullopt, false, false, false, std::nullopt, Outcome::ask_the_designer}};
+  return picture;
+}
+
 }  // namespace proofstone::samples

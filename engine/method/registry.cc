@@ -91,6 +91,7 @@
 #include "engine/sizing/freeboard.h"
 #include "engine/sizing/front_range_channel.h"
 #include "engine/sizing/guide_bank.h"
+#include "engine/sizing/hudson.h"
 #include "engine/sizing/ice_and_debris.h"
 #include "engine/sizing/isbash.h"
 #include "engine/sizing/layer_thickness.h"
@@ -101,6 +102,8 @@
 #include "engine/sizing/pier_riprap_layout.h"
 #include "engine/sizing/pilarczyk.h"
 #include "engine/sizing/propeller_wash.h"
+#include "engine/sizing/protection_extents.h"
+#include "engine/sizing/reservoir_wave_rock.h"
 #include "engine/sizing/side_slope_stability_factor.h"
 #include "engine/sizing/spur_spacing.h"
 #include "engine/sizing/stilling_basin_riprap.h"
@@ -108,10 +111,18 @@
 #include "engine/sizing/tractive_force.h"
 #include "engine/sizing/usace_bank_and_bed.h"
 #include "engine/sizing/usace_steep_slope.h"
+#include "engine/sizing/van_der_meer.h"
 #include "engine/toe/launchable_toe.h"
 #include "engine/toe/peaked_stone_toe.h"
 #include "engine/toe/thickened_toe.h"
 #include "engine/toe/trench_toe.h"
+#include "engine/waves/cem_wave_growth.h"
+#include "engine/waves/effective_fetch.h"
+#include "engine/waves/reservoir_run_up.h"
+#include "engine/waves/smb_wave_growth.h"
+#include "engine/waves/spm_wave_growth.h"
+#include "engine/waves/wave_run_up.h"
+#include "engine/waves/wind_over_water.h"
 
 namespace proofstone {
 
@@ -150,6 +161,9 @@ const std::vector<const SizingMethod*>& sizing_methods() {
       &sloping_rock_drop_method(),
       &loose_rock_drop_table_method(),
       &constructed_riffle_method(),
+      &hudson_method(),
+      &reservoir_wave_rock_method(),
+      &van_der_meer_method(),
   };
   // clang-format on
   return methods;
@@ -209,6 +223,15 @@ const std::vector<const Method*>& all_methods() {
         &lining_roughness_trial_method(),
         &ice_and_debris_method(),
         &propeller_wash_method(),
+        &protection_extents_method(),
+        &effective_fetch_method(),
+        &wind_over_water_method(),
+        &spm_wave_growth_method(),
+        &smb_wave_growth_method(),
+        &cem_wave_growth_method(),
+        &revetment_run_up_method(),
+        &rock_slope_run_up_method(),
+        &reservoir_run_up_method(),
         &normal_depth_method(),
         &critical_depth_method(),
         &section_conveyance_method(),

@@ -25,13 +25,24 @@ std::vector<RockClass> classes_of_catalog() {
 
 }  // namespace
 
-Expected<Length> least_size_of(const RockClass& rock_class, double percent) {
+namespace {
+
+Expected<Length> least_size_as_stated(const RockClass& rock_class, double percent) {
   const auto& stated = rock_class.stated_sizes;
   const auto printed = std::find_if(stated.begin(), stated.end(), [&](const StatedSize& size) {
     return std::abs(size.percent_smaller - percent) < 1e-9;
   });
   if (printed != stated.end()) return printed->least;
   return rock_class.band.smallest_size_at(percent);
+}
+
+}  // namespace
+
+Expected<Length> least_size_of(const RockClass& rock_class, double percent,
+                               std::optional<Density> rock) {
+  auto size = least_size_as_stated(rock_class, percent);
+  if (!size || !rock || !rock_class.mass_density) return size;
+  return *size * std::pow(*rock_class.mass_density / *rock, 1.0 / 3);
 }
 
 const std::vector<RockClass>& class_catalog() {

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -10,6 +9,8 @@
 #include "engine/rock/gradation_band.h"
 
 namespace proofstone {
+
+class FieldReader;
 
 /// A size that a class's own table prints beside its band: "D30 at least 0.73 ft".
 struct StatedSize {
@@ -32,11 +33,16 @@ struct RockClass {
   std::vector<std::string> notes;
   /// Least sizes the class's own table prints, which go before those read off its band.
   std::vector<StatedSize> stated_sizes = {};
+  /// Density at which the masses of the class became the sizes of its band; absent where the class
+  /// is stated in sizes.
+  std::optional<Density> mass_density = std::nullopt;
 };
 
 /// The least size of which `percent` is smaller in rock of this class: as its own table prints it,
-/// or on the fine limit of its band.
-Expected<Length> least_size_of(const RockClass& rock_class, double percent);
+/// or on the fine limit of its band. Where the class is stated in masses and the density of the
+/// rock is given, it is the size of that mass in this very rock: lighter rock makes larger stones.
+Expected<Length> least_size_of(const RockClass& rock_class, double percent,
+                               std::optional<Density> rock = std::nullopt);
 
 /// The classes that come with the engine, by family and then by size; read once from the data in
 /// catalog/.
@@ -46,9 +52,9 @@ const std::vector<RockClass>& class_catalog();
 const RockClass* find_rock_class(std::string_view id);
 
 /// Reads one class that stands by itself, with what catalog data state once a family: a class of
-/// the user's own. `id` is its name in the document; problems are put down under `pointer`.
-std::optional<RockClass> read_own_rock_class(const nlohmann::json& object, const std::string& id,
-                                             const std::string& pointer, Problems& problems);
+/// the user's own. `id` is its name in the document. The caller finishes the reader.
+std::optional<RockClass> read_own_rock_class(FieldReader& reader, const std::string& id,
+                                             Problems& problems);
 
 /// Reads classes from catalog data; Problems are located by JSON pointer. The format is described
 /// by schema/rock-classes.schema.json.

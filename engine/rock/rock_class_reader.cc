@@ -111,6 +111,9 @@ std::optional<RockClass> read_class_body(FieldReader& reader, const Family& fami
     }
   }
   rock_class.stated_sizes = read_stated_sizes(reader, problems);
+  if (reader.has("mass_windows") || reader.has("mass_percent_windows")) {
+    rock_class.mass_density = family.rock_density;
+  }
   auto band = read_band_wording(reader, family.basis, family.rock_density, problems);
   if (!band) return std::nullopt;
   rock_class.largest_stone = largest_stone(*band);
@@ -162,12 +165,10 @@ Family read_family(FieldReader& reader, Problems& problems) {
 
 }  // namespace
 
-std::optional<RockClass> read_own_rock_class(const json& object, const std::string& id,
-                                             const std::string& pointer, Problems& problems) {
-  FieldReader reader(object, pointer, problems);
+std::optional<RockClass> read_own_rock_class(FieldReader& reader, const std::string& id,
+                                             Problems& problems) {
   const Family family = read_family(reader, problems);
   auto rock_class = read_class_body(reader, family, problems);
-  reader.finish();
   if (!rock_class) return std::nullopt;
   rock_class->id = id;
   rock_class->source = family.source;

@@ -4,8 +4,10 @@
 
 #include <algorithm>
 
+#include "engine/site/extents_in_zone.h"
 #include "engine/site/frequent_water.h"
 #include "engine/site/lot_evidence.h"
+#include "engine/site/method_sizes.h"
 #include "engine/site/profile_picture_of.h"
 #include "engine/site/reach_water.h"
 #include "engine/site/remedies.h"
@@ -172,6 +174,10 @@ Findings assess(const Site& site, UnitSystem units) {
     }
     move_into(findings.findings, std::move(one.sizing.findings));
     move_into(findings.findings, toe_findings(zone, one.water, wording));
+    push_if(findings.findings, extents_finding(zone, one.water, wording));
+    if (!one.sizing.asked.empty()) {
+      findings.method_sizes_pictures.push_back(method_sizes_picture(one.sizing));
+    }
     if (!zone.section.empty()) {
       findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
     }

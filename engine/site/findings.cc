@@ -104,6 +104,8 @@ std::string_view topic_name(Topic topic) {
       return "layer";
     case Topic::toe:
       return "toe";
+    case Topic::extent:
+      return "extent";
     case Topic::gradation:
       return "gradation";
     case Topic::rock_in_zone:

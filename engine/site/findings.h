@@ -30,12 +30,13 @@ enum class Topic {
   rock_class,
   layer,
   toe,
+  extent,
   gradation,
   rock_in_zone,
-  remedy
+  remedy,
 };
-/// "document", "water", "rock size", "class", "layer", "toe", "gradation", "rock in the zone",
-/// "remedy".
+/// "document", "water", "rock size", "class", "layer", "toe", "extent", "gradation",
+/// "rock in the zone", "remedy".
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.
@@ -94,6 +95,7 @@ struct Findings {
   std::vector<PlanPicture> plan_pictures;
   std::vector<ProfilePicture> profile_pictures;
   std::vector<StonesPicture> stones_pictures;
+  std::vector<MethodSizesPicture> method_sizes_pictures;
   std::vector<std::string> cautions;
 
   const Finding* find(std::string_view id) const;

@@ -213,7 +213,7 @@ Finding lot_finding(LotEvidence& evidence, double confidence, const Wording& wor
 LotEvidence weigh_lot(const Site& site, const Lot& lot, const Wording& wording) {
   LotEvidence evidence;
   evidence.lot = &lot;
-  evidence.ordered = find_rock_class(lot.rock_class);
+  evidence.ordered = find_class(site, lot.rock_class);
   const double confidence = site.evidence.confidence;
   std::vector<MeasuredGradation> measured;
   for (const auto& [id, look] : site.looks) {

@@ -121,6 +121,28 @@ struct ProfilePicture {
   std::vector<WaterLine> water_lines;
 };
 
+/// What every method asks for, side by side on one axis of sizes, with the band of the class.
+/// Methods ask for different percents: each stands over what the class has at that percent.
+struct MethodSizesPicture {
+  std::string id;  ///< "sizes.outer-bank"
+  std::string title;
+  std::string description;
+  std::string class_name;
+  struct Row {
+    std::string label;                  ///< "Isbash equation, Design flood"
+    std::string symbol;                 ///< "D50"
+    Length required;                    ///< as the class measures stones
+    std::optional<Length> class_least;  ///< least the class has at that percent
+    std::optional<Length> class_most;
+    bool within_limits = true;
+    bool counts = true;  ///< under the zone's policy
+    bool governs = false;
+    std::optional<double> weight;  ///< share of the weights, under a weighted policy
+    Outcome outcome = Outcome::not_yet_known;
+  };
+  std::vector<Row> rows;
+};
+
 /// Stones drawn to scale beside a one-foot rule: what a class asks for, what was measured.
 struct StonesPicture {
   std::string id;  ///< "stones.first-deliveries"

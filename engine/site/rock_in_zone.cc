@@ -129,9 +129,15 @@ Outcome bring_together(const Zone& zone, const std::vector<MeasuredMargin>& marg
 std::string why_it_does_not_count(const Zone& zone, const SizeAsked& asked) {
   if (counts(zone, asked)) return {};
   if (!asked.within_limits) return " Shown only: the zone stands outside its published range.";
-  return zone.policy == GoverningPolicy::envelope
-             ? " Shown for comparison: some of its inputs are defaults, not known of the zone."
-             : " Shown only: another method was chosen to govern.";
+  switch (zone.policy) {
+    case GoverningPolicy::envelope:
+      return " Shown for comparison: some of its inputs are defaults, not known of the zone.";
+    case GoverningPolicy::chosen:
+      return " Shown only: another method was chosen to govern.";
+    case GoverningPolicy::weighted:
+      break;
+  }
+  return " Shown only: it has no weight.";
 }
 
 void list_methods(Finding& finding, const RockInZone& result) {
@@ -157,6 +163,10 @@ Finding zone_finding(const RockInZone& result, const LotEvidence& evidence) {
       "The design of the zone must be the designer's own before rock of another gradation is "
       "placed in it.");
   list_methods(finding, result);
+  if (zone.policy == GoverningPolicy::weighted) {
+    finding.reasons.push_back(
+        "Measured rock is judged by every method that has a weight, not by their mean.");
+  }
   if (!result.governing) {
     finding.sentence = "No method speaks for this zone within its published range.";
     finding.next = "Ask the designer.";
@@ -244,8 +254,11 @@ RockInZone rock_in_zone(const Site& site, const ZoneSizing& sizing, const LotEvi
   for (const auto& asked : sizing.asked) {
     ZoneSetting setting = *asked.water->setting;
     setting.rock = site.sources.at(evidence.lot->source).rock;
-    const auto answer = asked.method->size(setting);
+    auto answer = asked.method->size(setting);
     if (!answer.required) continue;
+    // As the curve measures stones.
+    answer.required->size = size_as(*answer.required, evidence.together->curve.basis().size);
+    answer.required->by_mass = false;
     auto margin = size_margin(*evidence.together, answer.required->percent_smaller,
                               answer.required->size, site.evidence.confidence);
     if (!margin) continue;

@@ -79,6 +79,7 @@ struct AlongCentreline {
 enum class GoverningPolicy {
   envelope,  ///< the largest size any of them asks for
   chosen,    ///< the one method the designer named; the others are shown beside it
+  weighted,  ///< a mean by weights that the owner states, each shown with its size
 };
 
 /// A part of the works with one lining.
@@ -105,6 +106,7 @@ struct Zone {
   nlohmann::json freeboard = nlohmann::json::object();
   GoverningPolicy policy = GoverningPolicy::envelope;
   std::string chosen_method;
+  std::map<std::string, double> weights;  ///< by method; of the weighted policy
   nlohmann::json method_choices = nlohmann::json::object();
 };
 
@@ -163,12 +165,16 @@ struct Site {
   std::map<std::string, SiteCentreline> centrelines;
   std::map<std::string, SiteReach> reaches;
   std::map<std::string, RockSource> sources;
+  std::map<std::string, RockClass> classes;  ///< the user's own
   std::map<std::string, Zone> zones;
   std::map<std::string, Lot> lots;
   std::map<std::string, Look> looks;
   std::map<std::string, Material> materials;
   EvidencePolicy evidence;
 };
+
+/// The class called `id`: one of the document's own, else one of the catalog; nullptr otherwise.
+const RockClass* find_class(const Site& site, const std::string& id);
 
 /// Reads a whole site document: envelope, fold, state. All problems at once; those of the state are
 /// located by JSON pointer in the folded state. schema/site.schema.json describes the format.

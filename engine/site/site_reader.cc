@@ -45,9 +45,13 @@ void check_reference(const std::map<std::string, Item>& items, const std::string
                       allowed.empty() ? fmt::format("there is no {} yet", kind) : allowed});
 }
 
-void check_class(const std::string& id, const std::string& pointer, Problems& problems) {
-  if (find_rock_class(id) != nullptr) return;
+void check_class(const Site& site, const std::string& id, const std::string& pointer,
+                 Problems& problems) {
+  if (find_class(site, id) != nullptr) return;
   std::string allowed;
+  for (const auto& [own, rock_class] : site.classes) {
+    allowed += (allowed.empty() ? "" : ", ") + own;
+  }
   for (const auto& known : class_catalog()) allowed += (allowed.empty() ? "" : ", ") + known.id;
   problems.push_back(
       {"no-such-class", fmt::format("No class is called \"{}\".", id), "", pointer, allowed});
@@ -69,12 +73,12 @@ Problems check_references(const Site& site) {
                       "centreline", problems);
     }
     check_reference(site.sources, zone.source, at + "/source", "source", problems);
-    check_class(zone.rock_class, at + "/class", problems);
+    check_class(site, zone.rock_class, at + "/class", problems);
   }
   for (const auto& [id, lot] : site.lots) {
     const std::string at = "/lots/" + id;
     check_reference(site.sources, lot.source, at + "/source", "source", problems);
-    check_class(lot.rock_class, at + "/class", problems);
+    check_class(site, lot.rock_class, at + "/class", problems);
     for (const auto& zone : lot.zones) {
       check_reference(site.zones, zone, at + "/zones", "zone", problems);
     }
@@ -86,6 +90,11 @@ Problems check_references(const Site& site) {
 }
 
 }  // namespace
+
+const RockClass* find_class(const Site& site, const std::string& id) {
+  const auto own = site.classes.find(id);
+  return own != site.classes.end() ? &own->second : find_rock_class(id);
+}
 
 Expected<Site> read_site(std::string_view json_text) {
   auto document = parse_strict_json(json_text);
@@ -124,6 +133,10 @@ Expected<Site> site_from(nlohmann::json document) {
   site.sources = collection<RockSource>(
       reader, "sources", problems,
       [](FieldReader& item, const std::string& id) { return read_source(item, id); });
+  site.classes = collection<RockClass>(reader, "classes", problems,
+                                       [&problems](FieldReader& item, const std::string& id) {
+                                         return read_own_rock_class(item, id, problems);
+                                       });
   site.zones = collection<Zone>(reader, "zones", problems,
                                 [&problems](FieldReader& item, const std::string& id) {
                                   return read_zone(item, id, problems);

@@ -88,18 +88,48 @@ void read_stated_waters(FieldReader& zone_reader, Zone& zone, Problems& problems
   }
 }
 
+bool is_sizing_method(const std::string& id) {
+  const auto& methods = sizing_methods();
+  return std::any_of(methods.begin(), methods.end(),
+                     [&](const SizingMethod* method) { return method->description().id == id; });
+}
+
+/// Weights are the owner's and stand in the document by name; none is ever supposed.
+void read_weights(FieldReader& reader, Zone& zone) {
+  const auto* weights = reader.required("weights");
+  if (weights == nullptr) return;
+  if (!weights->is_object() || weights->empty()) {
+    reader.report("not-an-object", "Weights under the ids of sizing methods belong here.",
+                  "weights", "{ \"method id\": a number above zero }");
+    return;
+  }
+  for (const auto& [id, weight] : weights->items()) {
+    if (!is_sizing_method(id)) {
+      reader.report("unknown-method", fmt::format("No sizing method is called \"{}\".", id),
+                    "weights/" + id, "the id of a sizing method");
+    } else if (!weight.is_number() || !(weight.get<double>() > 0) ||
+               !(weight.get<double>() <= 1e6)) {
+      reader.report("not-a-number", "A weight is a number above zero.", "weights/" + id,
+                    "more than 0, at most 1000000");
+    } else {
+      zone.weights[id] = weight.get<double>();
+    }
+  }
+}
+
 void read_policy(FieldReader& reader, Zone& zone) {
   const auto policy = reader.optional_text("governing", "envelope");
   if (policy == "envelope") return;
+  if (policy == "weighted") {
+    zone.policy = GoverningPolicy::weighted;
+    read_weights(reader, zone);
+    return;
+  }
   zone.policy = GoverningPolicy::chosen;
   zone.chosen_method = policy;
-  const auto& methods = sizing_methods();
-  const bool known = std::any_of(methods.begin(), methods.end(), [&](const SizingMethod* method) {
-    return method->description().id == policy;
-  });
-  if (known) return;
-  std::string allowed = "\"envelope\"";
-  for (const auto* method : methods) allowed += ", \"" + method->description().id + "\"";
+  if (is_sizing_method(policy)) return;
+  std::string allowed = "\"envelope\", \"weighted\"";
+  for (const auto* method : sizing_methods()) allowed += ", \"" + method->description().id + "\"";
   reader.report("unknown-word", "This is not a way to govern the size.", "governing", allowed);
 }
 

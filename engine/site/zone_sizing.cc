@@ -5,24 +5,27 @@
 #include <algorithm>
 
 #include "engine/method/registry.h"
+#include "engine/site/applicability.h"
+#include "engine/site/class_choice.h"
+#include "engine/site/weighted_size.h"
 
 namespace proofstone {
 namespace {
-
-/// Smallest Dp the class allows over the Dp asked for; absent where the class does not say.
-std::optional<double> class_margin(const RockClass& rock_class, const RequiredSize& required) {
-  const auto available = least_size_of(rock_class, required.percent_smaller);
-  if (!available) return std::nullopt;
-  return *available / required.size;
-}
 
 std::string size_symbol(const RequiredSize& required) {
   return "D" + percent_number(required.percent_smaller);
 }
 
 /// A note where the class and the method mean different things by "size".
-void note_basis(Finding& finding, const RockClass& rock_class) {
-  if (rock_class.band.basis().size == SizeMeaning::sphere) return;
+void note_basis(Finding& finding, const RockClass& rock_class, const RequiredSize& required) {
+  const auto meaning = rock_class.band.basis().size;
+  if (meaning == SizeMeaning::sphere) return;
+  if (required.by_mass) {
+    finding.reasons.push_back(fmt::format(
+        "The method asks for a mass; {} states sizes as {}: a stone of that mass, 0.85·γ·d³.",
+        rock_class.name, size_meaning_name(meaning)));
+    return;
+  }
   finding.reasons.push_back(fmt::format(
       "{} states sizes as {}; the formula's size is used as it stands, without conversion, as the "
       "manual that pairs them does (the careful side: the sphere of the same mass is larger).",
@@ -33,9 +36,14 @@ void note_basis(Finding& finding, const RockClass& rock_class) {
 void add_margin_steps(Steps& steps, const RockClass& specified, const RequiredSize& required,
                       double margin) {
   const auto symbol = size_symbol(required);
-  steps.given_rock(symbol + " min",
-                   fmt::format("smallest {} that {} allows", symbol, specified.name),
-                   margin * required.size, specified.source.sentence());
+  if (required.by_mass) {
+    steps.computed_rock(symbol, "size asked for, as the class measures stones",
+                        "of the stone of that mass",
+                        size_as(required, specified.band.basis().size));
+  }
+  steps.given_rock(
+      symbol + " min", fmt::format("smallest {} that {} allows", symbol, specified.name),
+      margin * size_as(required, specified.band.basis().size), specified.source.sentence());
   steps.computed("margin", "class over requirement", fmt::format("{0} min / {0}", symbol),
                  measure(margin));
 }
@@ -58,12 +66,12 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
   finding.cautions = about.cautions;
   finding.values.push_back({"required_size", size_symbol(asked.required), "required stone size",
                             measure(asked.required.size), LengthUse::rock});
-  note_basis(finding, specified);
+  note_basis(finding, specified, asked.required);
   if (!counts(zone, asked) && asked.for_comparison) {
     finding.reasons.push_back("Shown for comparison, it does not govern: " + *asked.for_comparison);
   }
 
-  const auto margin = class_margin(specified, asked.required);
+  const auto margin = class_margin(specified, asked);
   const auto asks = required_text(asked.required, wording);
   if (!margin) {
     finding.outcome = Outcome::not_yet_known;
@@ -72,7 +80,7 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
     return finding;
   }
   finding.margin = Margin{*margin, std::nullopt, std::nullopt};
-  const Length available = *margin * asked.required.size;
+  const Length available = *margin * size_as(asked.required, specified.band.basis().size);
   add_margin_steps(finding.steps, specified, asked.required, *margin);
   finding.sentence = fmt::format("Asks for {}; {} has at least {}: margin {}.", asks,
                                  specified.name, wording.rock(available), margin_text(*margin));
@@ -95,88 +103,38 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
   return finding;
 }
 
-bool holds(const RockClass& rock_class, const Zone& zone, const std::vector<SizeAsked>& all,
-           std::string& why_not, const Wording& wording) {
-  for (const auto& asked : all) {
-    if (!counts(zone, asked)) continue;
-    const auto margin = class_margin(rock_class, asked.required);
-    if (margin && *margin >= 1) continue;
-    why_not =
-        fmt::format("{} fails by {}, which asks for {}", rock_class.name,
-                    asked.method->description().title, required_text(asked.required, wording));
-    if (margin) {
-      why_not +=
-          fmt::format(" where the class has {}", wording.rock(*margin * asked.required.size));
-    }
-    return false;
-  }
-  return true;
-}
-
-struct ClassChoice {
-  const RockClass* smallest = nullptr;
-  std::string why_next_smaller_fails;
-};
-
-ClassChoice choose_class(const ZoneSizing& sizing, const Wording& wording) {
-  std::vector<const RockClass*> family;
-  for (const auto& known : class_catalog()) {
-    if (known.family == sizing.specified->family) family.push_back(&known);
-  }
-  std::sort(family.begin(), family.end(), [](const RockClass* a, const RockClass* b) {
-    if (a->nominal_d50 < b->nominal_d50 || b->nominal_d50 < a->nominal_d50) {
-      return a->nominal_d50 < b->nominal_d50;
-    }
-    return a->id < b->id;
-  });
-  ClassChoice choice;
-  for (const auto* candidate : family) {
-    std::string why_not;
-    if (holds(*candidate, *sizing.zone, sizing.asked, why_not, wording)) {
-      choice.smallest = candidate;
+std::string policy_words(GoverningPolicy policy) {
+  switch (policy) {
+    case GoverningPolicy::envelope:
+      return "the method that leaves least margin governs";
+    case GoverningPolicy::chosen:
+      return "the designer's chosen method governs";
+    case GoverningPolicy::weighted:
       break;
-    }
-    choice.why_next_smaller_fails = why_not;
   }
-  return choice;
+  return "of the methods with a weight it leaves least margin";
 }
 
-void name_silent_methods(Finding& finding, const std::vector<std::string>& silent) {
-  for (const auto& reason : silent) finding.reasons.push_back(reason);
-}
-
-Finding class_finding(const ZoneSizing& sizing, const ClassChoice& choice,
-                      const std::vector<std::string>& silent, const Wording& wording) {
-  const auto& zone = *sizing.zone;
+Finding begin_class_finding(const ZoneSizing& sizing) {
   Finding finding;
   finding.topic = Topic::rock_class;
-  finding.about.zone = zone.id;
+  finding.about.zone = sizing.zone->id;
   finding.about.rock_class = sizing.specified->id;
-  finding.id = "class." + zone.id;
-  finding.title = fmt::format("{} for {}", sizing.specified->name, zone.name);
+  finding.id = "class." + sizing.zone->id;
+  finding.title = fmt::format("{} for {}", sizing.specified->name, sizing.zone->name);
   finding.sources.push_back(sizing.specified->source);
   finding.reasons = sizing.specified->notes;
-  name_silent_methods(finding, silent);
-  if (!sizing.governing) {
-    finding.outcome = Outcome::ask_the_designer;
-    finding.sentence = "No sizing method speaks for this zone within its published range.";
-    finding.next = "Ask the designer which method governs here.";
-    return finding;
+  for (const auto& silent : sizing.silent) {
+    finding.reasons.push_back(
+        fmt::format("{} {}: {}", silent.method->description().title,
+                    silent.applies ? "could not be computed" : "does not apply", silent.reason));
   }
-  const auto& governing = sizing.asked[*sizing.governing];
-  const auto margin = class_margin(*sizing.specified, governing.required);
-  finding.governs = true;
-  finding.about.method = governing.method->description().id;
-  finding.about.flow_case = governing.water->flow_case->id;
-  finding.margin = Margin{margin.value_or(0), std::nullopt, std::nullopt};
-  finding.steps = governing.evaluation.steps;
-  if (margin) add_margin_steps(finding.steps, *sizing.specified, governing.required, *margin);
-  const std::string policy = zone.policy == GoverningPolicy::envelope
-                                 ? "the method that leaves least margin governs"
-                                 : "the designer's chosen method governs";
-  finding.sentence = fmt::format(
-      "{} governs in the {} ({}); it asks for {}.", governing.method->description().title,
-      governing.water->flow_case->name, policy, required_text(governing.required, wording));
+  return finding;
+}
+
+/// What holds, and what to do, once the margin under the policy is known.
+void conclude_class(Finding& finding, const ZoneSizing& sizing, const ClassChoice& choice,
+                    double margin) {
   if (choice.smallest != nullptr) {
     finding.sentence +=
         fmt::format(" The smallest class of this family that holds is {}.", choice.smallest->name);
@@ -186,10 +144,8 @@ Finding class_finding(const ZoneSizing& sizing, const ClassChoice& choice,
   } else {
     finding.sentence += " No class of this family holds.";
   }
-  finding.values.push_back({"required_size", size_symbol(governing.required),
-                            "governing stone size", measure(governing.required.size),
-                            LengthUse::rock});
-  if (margin && *margin >= 1) {
+  finding.margin = Margin{margin, std::nullopt, std::nullopt};
+  if (margin >= 1) {
     finding.outcome = Outcome::meets;
     finding.next = choice.smallest != nullptr && choice.smallest != sizing.specified
                        ? fmt::format("Nothing to do; {} would hold too.", choice.smallest->name)
@@ -200,6 +156,58 @@ Finding class_finding(const ZoneSizing& sizing, const ClassChoice& choice,
                        ? fmt::format("Specify {}.", choice.smallest->name)
                        : "Rock of this family is not enough: change the lining or the water.";
   }
+}
+
+/// Under stated weights: every weight and size is shown, and a mean that lies under what some
+/// method asks for is never called safe.
+void weigh_class(Finding& finding, const ZoneSizing& sizing, const ClassChoice& choice,
+                 const Wording& wording) {
+  const auto weighted = weigh_sizes(sizing, *sizing.specified);
+  if (!weighted) {
+    finding.outcome = Outcome::not_yet_known;
+    finding.sentence = "The class does not state a size that a weighted method asks for.";
+    finding.next = "Choose a class that has a limit there, or another policy.";
+    return;
+  }
+  finding.sentence = fmt::format(
+      "By the weights stated, rock of {} needs a D50 of {}; the method that asks most needs {}.",
+      sizing.specified->name, wording.rock(weighted->d50), wording.rock(weighted->envelope_d50));
+  tell_weighted(finding, *weighted, *sizing.specified, wording);
+  conclude_class(finding, sizing, choice, weighted->margin);
+  if (weighted->margin >= 1 && weighted->envelope_margin < 1) {
+    finding.outcome = Outcome::ask_the_designer;
+    finding.next =
+        "The weighted size holds, the envelope does not: the designer must stand by the weights.";
+  }
+}
+
+Finding class_finding(const ZoneSizing& sizing, const ClassChoice& choice, const Wording& wording) {
+  auto finding = begin_class_finding(sizing);
+  if (!sizing.governing) {
+    finding.outcome = Outcome::ask_the_designer;
+    finding.sentence = "No sizing method speaks for this zone within its published range.";
+    finding.next = "Ask the designer which method governs here.";
+    return finding;
+  }
+  const auto& governing = sizing.asked[*sizing.governing];
+  const auto margin = class_margin(*sizing.specified, governing);
+  finding.governs = true;
+  finding.about.method = governing.method->description().id;
+  finding.about.flow_case = governing.water->flow_case->id;
+  finding.steps = governing.evaluation.steps;
+  if (margin) add_margin_steps(finding.steps, *sizing.specified, governing.required, *margin);
+  finding.values.push_back({"required_size", size_symbol(governing.required),
+                            "governing stone size", measure(governing.required.size),
+                            LengthUse::rock});
+  if (sizing.zone->policy == GoverningPolicy::weighted) {
+    weigh_class(finding, sizing, choice, wording);
+    return finding;
+  }
+  finding.sentence =
+      fmt::format("{} governs in the {} ({}); it asks for {}.",
+                  governing.method->description().title, governing.water->flow_case->name,
+                  policy_words(sizing.zone->policy), required_text(governing.required, wording));
+  conclude_class(finding, sizing, choice, margin.value_or(0));
   return finding;
 }
 
@@ -238,6 +246,13 @@ Finding layer_finding(const Zone& zone, const RockClass& specified, const Wordin
   return finding;
 }
 
+ClassFamily family_of(const Site& site, const RockClass& rock_class) {
+  for (auto& family : class_families(site)) {
+    if (family.name == rock_class.family) return family;
+  }
+  return {rock_class.family, {&rock_class}};
+}
+
 }  // namespace
 
 std::string required_text(const RequiredSize& required, const Wording& wording) {
@@ -246,29 +261,33 @@ std::string required_text(const RequiredSize& required, const Wording& wording) 
 
 bool counts(const Zone& zone, const SizeAsked& asked) {
   if (!asked.within_limits) return false;
-  if (zone.policy == GoverningPolicy::envelope) return !asked.for_comparison;
-  return asked.method->description().id == zone.chosen_method;
+  const auto& id = asked.method->description().id;
+  switch (zone.policy) {
+    case GoverningPolicy::envelope:
+      return !asked.for_comparison;
+    case GoverningPolicy::chosen:
+      return id == zone.chosen_method;
+    case GoverningPolicy::weighted:
+      break;
+  }
+  return zone.weights.contains(id);
 }
 
-ZoneSizing size_zone(const Site&, const Zone& zone, const std::vector<ZoneWater>& water,
+ZoneSizing size_zone(const Site& site, const Zone& zone, const std::vector<ZoneWater>& water,
                      const Wording& wording) {
   ZoneSizing sizing;
   sizing.zone = &zone;
-  sizing.specified = find_rock_class(zone.rock_class);
-  std::vector<std::string> silent;
+  sizing.specified = find_class(site, zone.rock_class);
   for (const auto& at : water) {
     if (at.flow_case->purpose != FlowPurpose::design || !at.setting) continue;
     for (const auto* method : sizing_methods()) {
       // A formula for piers is not a silence worth telling on a bank.
       if (!serves(*method, zone.place)) continue;
       auto answer = method->size(*at.setting);
-      const auto& title = method->description().title;
       if (answer.not_applicable) {
-        silent.push_back(
-            fmt::format("{} does not apply: {}", title, answer.not_applicable->reason));
+        sizing.silent.push_back({method, &at, false, answer.not_applicable->reason});
       } else if (!answer.required) {
-        silent.push_back(
-            fmt::format("{} could not be computed: {}", title, answer.problems.front().sentence()));
+        sizing.silent.push_back({method, &at, true, answer.problems.front().sentence()});
       } else {
         SizeAsked asked{method,
                         &at,
@@ -283,20 +302,24 @@ ZoneSizing size_zone(const Site&, const Zone& zone, const std::vector<ZoneWater>
   double least = 0;
   for (std::size_t i = 0; i < sizing.asked.size(); ++i) {
     if (!counts(zone, sizing.asked[i])) continue;
-    const double margin = class_margin(*sizing.specified, sizing.asked[i].required).value_or(0);
+    const double margin = class_margin(*sizing.specified, sizing.asked[i]).value_or(0);
     if (!sizing.governing || margin < least) {
       sizing.governing = i;
       least = margin;
     }
   }
-  const auto choice = sizing.governing ? choose_class(sizing, wording) : ClassChoice{};
+  const auto choice = sizing.governing
+                          ? choose_class(family_of(site, *sizing.specified), sizing, wording)
+                          : ClassChoice{};
   sizing.smallest_holding = choice.smallest;
   for (std::size_t i = 0; i < sizing.asked.size(); ++i) {
     auto finding = method_finding(zone, *sizing.specified, sizing.asked[i], wording);
     finding.governs = sizing.governing == i;
     sizing.findings.push_back(std::move(finding));
   }
-  sizing.findings.push_back(class_finding(sizing, choice, silent, wording));
+  sizing.findings.push_back(applicability_finding(sizing, wording));
+  if (sizing.governing) sizing.findings.push_back(families_finding(site, sizing, wording));
+  sizing.findings.push_back(class_finding(sizing, choice, wording));
   sizing.findings.push_back(layer_finding(zone, *sizing.specified, wording));
   return sizing;
 }

@@ -20,11 +20,20 @@ struct SizeAsked {
   std::optional<std::string> for_comparison;
 };
 
+/// A method made for such zones that gives no size in one design flow case.
+struct SilentMethod {
+  const SizingMethod* method = nullptr;
+  const ZoneWater* water = nullptr;
+  bool applies = false;  ///< it would speak, but could not compute
+  std::string reason;
+};
+
 /// The sizing of one zone.
 struct ZoneSizing {
   const Zone* zone = nullptr;
   const RockClass* specified = nullptr;
   std::vector<SizeAsked> asked;
+  std::vector<SilentMethod> silent;
   /// The asked size that leaves the specified class the least margin under the zone's policy;
   /// absent when no method within its limits speaks.
   std::optional<std::size_t> governing;

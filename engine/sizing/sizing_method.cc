@@ -5,7 +5,14 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "engine/rock/size_and_mass.h"
+
 namespace proofstone {
+
+Length size_as(const RequiredSize& required, SizeMeaning meaning) {
+  if (!required.by_mass) return required.size;
+  return convert_size(required.size, SizeMeaning::sphere, meaning);
+}
 
 bool serves(const SizingMethod& method, ZonePlace place) {
   const auto& places = method.places();

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "engine/method/typed_method.h"
+#include "engine/rock/gradation.h"
 #include "engine/sizing/zone_setting.h"
 
 namespace proofstone {
@@ -17,7 +18,13 @@ namespace proofstone {
 struct RequiredSize {
   double percent_smaller = 50;  ///< 30 for D30, 50 for D50
   Length size;
+  /// The method asks for the mass of a stone; `size` is then the sphere of that mass and is turned
+  /// into whatever the word size means in the class or measurement it is held against.
+  bool by_mass = false;
 };
+
+/// The size asked for as `meaning` measures stones.
+Length size_as(const RequiredSize& required, SizeMeaning meaning);
 
 /// Why a method does not speak about a zone.
 struct NotApplicable {
