@@ -8,6 +8,7 @@
 
 #include "engine/json/strict_json.h"
 #include "engine/site/assess.h"
+#include "engine/site/zone_sizing.h"
 #include "formats/site_files.h"
 #include "report/request.h"
 
@@ -53,6 +54,17 @@ void assess_example(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(assess(*site, UnitSystem::us_customary));
 }
 BENCHMARK(assess_example)->Unit(benchmark::kMillisecond);
+
+/// The first zone of the example in all its flow cases, by every sizing method.
+void one_zone_by_all_methods(benchmark::State& state) {
+  const auto site = site_from(example_document());
+  if (!site) return state.SkipWithError("the example could not be read");
+  const Wording wording(UnitSystem::us_customary);
+  const auto& zone = site->zones.begin()->second;
+  const auto water = water_at_zone(*site, zone, wording);
+  for (auto _ : state) benchmark::DoNotOptimize(size_zone(*site, zone, water, wording));
+}
+BENCHMARK(one_zone_by_all_methods)->Unit(benchmark::kMicrosecond);
 
 void answer_with_pictures(benchmark::State& state) {
   const auto request = nlohmann::json{

@@ -274,12 +274,20 @@ const std::vector<const Method*>& all_methods() {
   return methods;
 }
 
-const Method* find_method(std::string_view id) {
-  const auto& methods = all_methods();
-  const auto found = std::find_if(methods.begin(), methods.end(), [&](const Method* method) {
+namespace {
+
+template <class AnyMethod>
+const AnyMethod* called(std::string_view id, const std::vector<const AnyMethod*>& methods) {
+  const auto found = std::find_if(methods.begin(), methods.end(), [&](const AnyMethod* method) {
     return method->description().id == id;
   });
   return found == methods.end() ? nullptr : *found;
 }
+
+}  // namespace
+
+const Method* find_method(std::string_view id) { return called(id, all_methods()); }
+
+const SizingMethod* find_sizing_method(std::string_view id) { return called(id, sizing_methods()); }
 
 }  // namespace proofstone

@@ -18,4 +18,7 @@ const std::vector<const SizingMethod*>& sizing_methods();
 /// The method called `id`, or nullptr.
 const Method* find_method(std::string_view id);
 
+/// The sizing method called `id`, or nullptr.
+const SizingMethod* find_sizing_method(std::string_view id);
+
 }  // namespace proofstone

@@ -14,6 +14,7 @@
 #include "engine/site/rock_in_zone.h"
 #include "engine/site/site_pictures.h"
 #include "engine/site/top_of_rock.h"
+#include "engine/site/zone_chance.h"
 #include "engine/site/zone_sizing.h"
 #include "engine/site/zone_toe.h"
 
@@ -178,6 +179,7 @@ Findings assess(const Site& site, UnitSystem units) {
     if (!one.sizing.asked.empty()) {
       findings.method_sizes_pictures.push_back(method_sizes_picture(one.sizing));
     }
+    move_into(findings.findings, chance_findings(zone, one.sizing, one.water, wording));
     if (!zone.section.empty()) {
       findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
     }

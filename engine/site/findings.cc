@@ -112,6 +112,8 @@ std::string_view topic_name(Topic topic) {
       return "rock in the zone";
     case Topic::remedy:
       return "remedy";
+    case Topic::chance:
+      return "chance of instability";
   }
   return "document";
 }

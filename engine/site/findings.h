@@ -34,9 +34,10 @@ enum class Topic {
   gradation,
   rock_in_zone,
   remedy,
+  chance
 };
 /// "document", "water", "rock size", "class", "layer", "toe", "extent", "gradation",
-/// "rock in the zone", "remedy".
+/// "rock in the zone", "remedy", "chance of instability".
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.

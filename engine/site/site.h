@@ -12,6 +12,7 @@
 #include "engine/hydraulics/bank.h"
 #include "engine/hydraulics/centreline.h"
 #include "engine/hydraulics/section_flow.h"
+#include "engine/reliability/stated_spread.h"
 #include "engine/rock/rock_class.h"
 #include "engine/site/site_reach.h"
 #include "engine/site/zone_scour.h"
@@ -108,6 +109,7 @@ struct Zone {
   std::string chosen_method;
   std::map<std::string, double> weights;  ///< by method; of the weighted policy
   nlohmann::json method_choices = nlohmann::json::object();
+  std::map<std::string, StatedUncertainty> uncertainty;  ///< by sizing method
 };
 
 /// Rock judged together.

@@ -2,10 +2,9 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "engine/method/registry.h"
 #include "engine/site/scour_reader.h"
+#include "engine/site/uncertainty_reader.h"
 #include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
@@ -88,12 +87,6 @@ void read_stated_waters(FieldReader& zone_reader, Zone& zone, Problems& problems
   }
 }
 
-bool is_sizing_method(const std::string& id) {
-  const auto& methods = sizing_methods();
-  return std::any_of(methods.begin(), methods.end(),
-                     [&](const SizingMethod* method) { return method->description().id == id; });
-}
-
 /// Weights are the owner's and stand in the document by name; none is ever supposed.
 void read_weights(FieldReader& reader, Zone& zone) {
   const auto* weights = reader.required("weights");
@@ -104,7 +97,7 @@ void read_weights(FieldReader& reader, Zone& zone) {
     return;
   }
   for (const auto& [id, weight] : weights->items()) {
-    if (!is_sizing_method(id)) {
+    if (find_sizing_method(id) == nullptr) {
       reader.report("unknown-method", fmt::format("No sizing method is called \"{}\".", id),
                     "weights/" + id, "the id of a sizing method");
     } else if (!weight.is_number() || !(weight.get<double>() > 0) ||
@@ -127,7 +120,7 @@ void read_policy(FieldReader& reader, Zone& zone) {
   }
   zone.policy = GoverningPolicy::chosen;
   zone.chosen_method = policy;
-  if (is_sizing_method(policy)) return;
+  if (find_sizing_method(policy) != nullptr) return;
   std::string allowed = "\"envelope\", \"weighted\"";
   for (const auto* method : sizing_methods()) allowed += ", \"" + method->description().id + "\"";
   reader.report("unknown-word", "This is not a way to govern the size.", "governing", allowed);
@@ -185,6 +178,7 @@ Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
   read_scour_and_toe(reader, zone, problems);
   read_policy(reader, zone);
   read_method_choices(reader, zone);
+  zone.uncertainty = read_uncertainty(reader, problems);
   return zone;
 }
 

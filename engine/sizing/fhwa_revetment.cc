@@ -117,6 +117,7 @@ void describe_inputs(Described& method) {
                  {Angularity::rounded, "rounded", "river cobbles and worn boulders"}});
   method.defaulted({"safety_factor", "Sf", "safety factor on size"}, &Inputs::safety_factor,
                    unit::number, AllowedRange::between(1, 5));
+  method.safety_margin("safety_factor", 1);
   method.defaulted({"thickness_coefficient", "CT", "1 for a layer of least thickness"},
                    &Inputs::thickness_coefficient, unit::number, AllowedRange::positive_to(1));
   method.optional({"channel_slope", "S", "slope of the channel"}, &Inputs::channel_slope,

@@ -77,6 +77,7 @@ Described build() {
                    &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
   method.defaulted({"stability_factor", "SF", "stability factor, by Table 1"},
                    &Inputs::stability_factor, unit::number, AllowedRange::between(1, 5));
+  method.safety_margin("stability_factor", 1);
   method.choice(
       {"use", "", "what the rock protects"}, &Inputs::use,
       {{RevetmentUse::bank, "bank", "a bank or bed"},

@@ -96,6 +96,7 @@ Described build() {
                    &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
   method.defaulted({"stability_factor", "SF", "stability factor to be reached"},
                    &Inputs::stability_factor, unit::number, AllowedRange::between(1, 5));
+  method.safety_margin("stability_factor", 1);
   method.optional({"trial_size", "D", "a size whose own factor is asked for"}, &Inputs::trial_size,
                   unit::foot, AllowedRange::positive_to(30), "the size required is taken",
                   LengthUse::rock);

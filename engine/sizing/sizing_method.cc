@@ -14,6 +14,10 @@ Length size_as(const RequiredSize& required, SizeMeaning meaning) {
   return convert_size(required.size, SizeMeaning::sphere, meaning);
 }
 
+HeldInputs::HeldInputs() : held_(std::make_shared<nlohmann::json>(nlohmann::json::object())) {}
+
+void HeldInputs::hold(const std::string& key, double value) { (*held_)[key] = value; }
+
 bool serves(const SizingMethod& method, ZonePlace place) {
   const auto& places = method.places();
   return std::find(places.begin(), places.end(), place) != places.end();

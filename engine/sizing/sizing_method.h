@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
@@ -41,6 +42,23 @@ struct SizingAnswer {
   Evaluation evaluation;
 };
 
+/// The size a method asks for as a function of some of its inputs.
+struct VariedSize {
+  double percent_smaller = 50;
+  std::shared_ptr<const VariedOutput> size;
+};
+
+/// Inputs held at dimensionless values, as a JSON object of inputs.
+class HeldInputs {
+ public:
+  HeldInputs();
+  void hold(const std::string& key, double value);
+  const nlohmann::json& held() const { return *held_; }
+
+ private:
+  std::shared_ptr<nlohmann::json> held_;
+};
+
 /// A method that sizes rock: it can be called by name like any method, and it can read what it
 /// needs from a zone.
 class SizingMethod : public Method {
@@ -48,6 +66,13 @@ class SizingMethod : public Method {
   /// Where zones must lie for this method to speak about them.
   virtual const std::vector<ZonePlace>& places() const = 0;
   virtual SizingAnswer size(const ZoneSetting& zone) const = 0;
+  /// Those of its inputs that are margins of safety, at values that leave none.
+  virtual const nlohmann::json& without_margins() const = 0;
+  /// The size at the brink of motion in a zone, as a function of the inputs named in `varied`:
+  /// safety margins among the inputs are held where they leave none. Problems: why the method
+  /// cannot speak, and names that are no quantities of it.
+  virtual Expected<VariedSize> vary_size(const ZoneSetting& zone,
+                                         const std::vector<std::string>& varied) const = 0;
 };
 
 /// Whether zones of this place are what the method is made for.
@@ -96,33 +121,16 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     why_for_comparison_ = std::move(reason);
   }
 
+  /// The input `key` is a margin of safety that the designer asks for, and no property of water or
+  /// rock: at `none` it leaves none.
+  void safety_margin(const std::string& key, double none) { margins_.hold(key, none); }
+  const nlohmann::json& without_margins() const override { return margins_.held(); }
+
   SizingAnswer size(const ZoneSetting& zone) const override {
     SizingAnswer answer;
-    if (!serves(*this, zone.place)) {
-      answer.not_applicable = made_for_other_places(places_, zone.place);
-      return answer;
-    }
-    auto filled = from_zone_(zone);
-    if (auto* reason = std::get_if<NotApplicable>(&filled)) {
-      answer.not_applicable = std::move(*reason);
-      return answer;
-    }
-    Inputs inputs = std::get<Inputs>(std::move(filled));
-    const auto* choices = choices_for(this->description().id, zone);
-    if (choices != nullptr) {
-      auto read = this->read(*choices, std::move(inputs), false);
-      if (!read) {
-        answer.problems = located_under(read.problems(), "/" + this->description().id);
-        return answer;
-      }
-      inputs = std::move(*read);
-    }
-    answer.problems = located_under(this->not_given(inputs), "/" + this->description().id);
-    if (!answer.problems.empty()) return answer;
-    if (only_compared_ || !all_chosen(choices, untold_)) {
-      answer.for_comparison = why_for_comparison_;
-    }
-    auto result = this->run_typed(inputs, answer.evaluation);
+    const auto inputs = inputs_of(zone, answer);
+    if (!inputs) return answer;
+    auto result = this->run_typed(*inputs, answer.evaluation);
     if (!result) {
       answer.problems = result.problems();
     } else {
@@ -131,10 +139,59 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     return answer;
   }
 
+  Expected<VariedSize> vary_size(const ZoneSetting& zone,
+                                 const std::vector<std::string>& varied) const override {
+    SizingAnswer answer;
+    auto inputs = inputs_of(zone, answer);
+    if (answer.not_applicable) {
+      return Problem{"not-applicable", answer.not_applicable->reason, "", "", ""};
+    }
+    if (!inputs) return answer.problems;
+    inputs = *this->read(margins_.held(), std::move(*inputs), false);
+    auto result = this->run_typed(*inputs, answer.evaluation);
+    if (!result) return result.problems();
+    auto size = this->vary_from(std::move(*inputs), varied, [this](const Result& at) {
+      return to_required_(at).size.meters();
+    });
+    if (!size) return size.problems();
+    return VariedSize{to_required_(*result).percent_smaller, std::move(*size)};
+  }
+
  private:
+  /// The inputs that a zone gives, with the designer's choices over them; without them the answer
+  /// says why.
+  std::optional<Inputs> inputs_of(const ZoneSetting& zone, SizingAnswer& answer) const {
+    if (!serves(*this, zone.place)) {
+      answer.not_applicable = made_for_other_places(places_, zone.place);
+      return std::nullopt;
+    }
+    auto filled = from_zone_(zone);
+    if (auto* reason = std::get_if<NotApplicable>(&filled)) {
+      answer.not_applicable = std::move(*reason);
+      return std::nullopt;
+    }
+    Inputs inputs = std::get<Inputs>(std::move(filled));
+    const auto* choices = choices_for(this->description().id, zone);
+    if (choices != nullptr) {
+      auto read = this->read(*choices, std::move(inputs), false);
+      if (!read) {
+        answer.problems = located_under(read.problems(), "/" + this->description().id);
+        return std::nullopt;
+      }
+      inputs = std::move(*read);
+    }
+    answer.problems = located_under(this->not_given(inputs), "/" + this->description().id);
+    if (!answer.problems.empty()) return std::nullopt;
+    if (only_compared_ || !all_chosen(choices, untold_)) {
+      answer.for_comparison = why_for_comparison_;
+    }
+    return inputs;
+  }
+
   FromZone from_zone_;
   ToRequired to_required_;
   std::vector<ZonePlace> places_;
+  HeldInputs margins_;
   std::vector<std::string> untold_;
   bool only_compared_ = false;
   std::string why_for_comparison_;
