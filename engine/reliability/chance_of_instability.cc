@@ -81,13 +81,13 @@ TypedMethod<Inputs, Result> build() {
   describe_variation(method,
                      {"model_variation", "δC", "coefficient of variation of the formula itself"},
                      &Inputs::model_variation);
+  method.output({"probability", "Pf", "chance of instability in that flood"}, &Result::probability,
+                unit::number);
   method.output({"size_ratio", "D/Dc", "available over critical size"}, &Result::size_ratio,
                 unit::number);
   method.output({"spread", "σG", "standard deviation of the margin"}, &Result::spread,
                 unit::number);
   method.output({"beta", "β", "reliability index"}, &Result::beta, unit::number);
-  method.output({"probability", "Pf", "chance of instability in that flood"}, &Result::probability,
-                unit::number);
   method.output({"velocity_share", "", "share of the variance from velocity"},
                 &Result::velocity_share, unit::number);
   method.output({"depth_share", "", "share from depth"}, &Result::depth_share, unit::number);

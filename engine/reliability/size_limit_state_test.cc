@@ -80,6 +80,29 @@ TEST(BankByThreeWays, FirstOrderDesignPointAndSamplingAgree) {
   EXPECT_FALSE(point->bracketed);
 }
 
+// WES Streambank Handbook (1997), App. A: velocity 10 % higher asks for nearly twice the weight and
+// about 30 % more thickness; a unit weight 10 % lower for about 70 % more weight and 20 % more
+// thickness; depth matters least.
+TEST(BankSensitivity, IsWhatTheHandbookSays) {
+  const auto required =
+      find_method("usace-bank-and-bed")
+          ->vary(example_1, {"local_velocity", "local_depth", "specific_gravity"}, "d30");
+  ASSERT_TRUE(required);
+  const double velocity = *(*required)->inputs()[0].value_si;
+  const double depth = *(*required)->inputs()[1].value_si;
+  const double gravity = *(*required)->inputs()[2].value_si;
+  const auto size = [&](double v, double d, double g) {
+    return *(*required)->at(std::vector<double>{v * velocity, d * depth, g * gravity});
+  };
+  const double base = size(1, 1, 1);
+  EXPECT_NEAR(size(1.1, 1, 1) / base, 1.27, 0.005);
+  EXPECT_NEAR(std::pow(size(1.1, 1, 1) / base, 3), 2.04, 0.01);
+  EXPECT_NEAR(size(1, 1, 0.9) / base, 1.25, 0.005);
+  EXPECT_NEAR(0.9 * std::pow(size(1, 1, 0.9) / base, 3), 1.74, 0.01);
+  EXPECT_NEAR(1.1 * std::pow(size(1, 1, 1.1) / base, 3), 0.63, 0.01);
+  EXPECT_LT(std::abs(size(1, 1.1, 1) / base - 1), 0.03);
+}
+
 TEST(BankByAnyMethod, EverySizingMethodCanVary) {
   const std::vector<std::pair<std::string, nlohmann::json>> cases{
       {"isbash", {{"velocity", "9 ft/s"}}},

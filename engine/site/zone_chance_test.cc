@@ -122,12 +122,12 @@ TEST(UncertaintyInADocument, BadStatementsAreProblems) {
   EXPECT_EQ(first_code({{"isbash", json::object()}}), "missing-field");
   EXPECT_EQ(first_code({{"isbash", {{"from", "x"}, {"inputs", {{"turbulence", json::object()}}}}}}),
             "cannot-vary");
-  EXPECT_EQ(first_code({{"isbash",
-                         {{"from", "x"}, {"inputs", {{"velocity", {{"variation", "-1"}}}}}}}}),
-            "outside-allowed");
-  EXPECT_EQ(first_code({{"isbash",
-                         {{"from", "x"}, {"inputs", {{"velocity", {{"mean", "8 in"}}}}}}}}),
-            "wrong-kind");
+  EXPECT_EQ(
+      first_code({{"isbash", {{"from", "x"}, {"inputs", {{"velocity", {{"variation", "-1"}}}}}}}}),
+      "outside-allowed");
+  EXPECT_EQ(
+      first_code({{"isbash", {{"from", "x"}, {"inputs", {{"velocity", {{"mean", "8 in"}}}}}}}}),
+      "wrong-kind");
 }
 
 TEST(ChanceText, IsRoundedAsPeopleReadIt) {
