@@ -100,13 +100,12 @@ void add_methods(std::string& page, const std::vector<CheckOutcome>& outcomes) {
   }
 }
 
-void add_remarks(std::string& page, const std::vector<CheckOutcome>& outcomes) {
-  page +=
-      "\n## Where a print and the computation part\n\nRounding in the source, misprints and "
-      "constants of different sharpness, as the tables remark them.\n\n";
+/// The remarks of the tables, each once: on values that stand in a document, or on computed ones.
+void add_remarks(std::string& page, const std::vector<CheckOutcome>& outcomes, bool on_computed) {
   std::set<std::string> told;
   for (const auto& outcome : outcomes) {
-    if (outcome.remark.empty() || outcome.source.standing == SourceStanding::computed) continue;
+    const bool computed = outcome.source.standing == SourceStanding::computed;
+    if (outcome.remark.empty() || computed != on_computed) continue;
     const auto line =
         fmt::format("- {}, {} ({}, {}): {}\n", link_to(outcome.method), outcome.case_id,
                     outcome.source.document, outcome.source.place, outcome.remark);
@@ -195,7 +194,12 @@ HandbookPage validation_page(const std::vector<CheckOutcome>& outcomes) {
       "formula, apart from this engine, and prove the arithmetic but not the source.\n\n";
   add_tallies(page, outcomes);
   add_methods(page, outcomes);
-  add_remarks(page, outcomes);
+  page +=
+      "\n## Where a print and the computation part\n\nRounding in the source, misprints and "
+      "constants of different sharpness, as the tables remark them.\n\n";
+  add_remarks(page, outcomes, false);
+  page += "\n## Remarks on computed cases\n\n";
+  add_remarks(page, outcomes, true);
   return {"validation.md", page};
 }
 
