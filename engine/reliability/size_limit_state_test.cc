@@ -10,6 +10,7 @@
 #include "engine/reliability/design_point.h"
 #include "engine/reliability/first_order.h"
 #include "engine/reliability/sampling.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 namespace {
@@ -123,6 +124,15 @@ TEST(BankByAnyMethod, EverySizingMethodCanVary) {
       EXPECT_EQ(*at, evaluation->output(one.key).si) << "with and without steps: " << id;
     }
   }
+}
+
+// What a designer asks for on top must be known as such, or a chance would be computed of it.
+TEST(SafetyMargins, OfTheStreamMethodsAreMarked) {
+  for (const auto* id : {"usace-bank-and-bed", "fhwa-revetment", "fhwa-stability-factor-revetment",
+                         "side-slope-stability-factor"}) {
+    EXPECT_EQ(find_sizing_method(id)->without_margins().size(), 1U) << id;
+  }
+  EXPECT_TRUE(find_sizing_method("isbash")->without_margins().empty());
 }
 
 TEST(VariedOutputs, WhatCannotVaryIsAProblem) {
