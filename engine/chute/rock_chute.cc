@@ -102,6 +102,7 @@ Described build() {
                   AllowedRange::positive_to(2));
   method.defaulted({"safety_factor", "SF", "multiplies the size that just holds"},
                    &Inputs::safety_factor, unit::number, AllowedRange::between(1, 5));
+  method.safety_margin("safety_factor", 1);
   method.output({"unit_discharge", "q", "discharge for each unit of width"},
                 &Result::unit_discharge, unit::square_foot_per_second);
   method.output({"d50_at_failure", "D50", "median size that just holds"}, &Result::d50_at_failure,

@@ -44,6 +44,7 @@ Described build() {
                   unit::rise_per_run, AllowedRange::positive_to(0.5));
   method.defaulted({"safety_factor", "SF", "multiplies the diameter"}, &Inputs::safety_factor,
                    unit::number, AllowedRange::between(1, 5));
+  method.safety_margin("safety_factor", 1);
   method.output({"tractive_force", "τ", "tractive force"}, &Result::tractive_force, unit::pascal);
   method.output({"stable_size", "D", "diameter that is just moved"}, &Result::stable_size,
                 unit::centimeter, LengthUse::rock);

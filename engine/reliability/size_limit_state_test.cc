@@ -127,12 +127,14 @@ TEST(BankByAnyMethod, EverySizingMethodCanVary) {
 }
 
 // What a designer asks for on top must be known as such, or a chance would be computed of it.
-TEST(SafetyMargins, OfTheStreamMethodsAreMarked) {
-  for (const auto* id : {"usace-bank-and-bed", "fhwa-revetment", "fhwa-stability-factor-revetment",
-                         "side-slope-stability-factor"}) {
-    EXPECT_EQ(find_sizing_method(id)->without_margins().size(), 1U) << id;
+TEST(SafetyMargins, OfSizingMethodsAreMarked) {
+  for (const auto* method : sizing_methods()) {
+    for (const auto& input : method->description().inputs) {
+      const bool margin = input.key == "safety_factor" || input.key == "stability_factor";
+      EXPECT_EQ(method->without_margins().contains(input.key), margin)
+          << method->description().id << " " << input.key;
+    }
   }
-  EXPECT_TRUE(find_sizing_method("isbash")->without_margins().empty());
 }
 
 TEST(VariedOutputs, WhatCannotVaryIsAProblem) {
