@@ -8,6 +8,7 @@
 
 #include "engine/json/strict_json.h"
 #include "engine/site/assess.h"
+#include "engine/site/reach_water.h"
 #include "engine/site/zone_sizing.h"
 #include "formats/site_files.h"
 #include "report/request.h"
@@ -61,7 +62,7 @@ void one_zone_by_all_methods(benchmark::State& state) {
   if (!site) return state.SkipWithError("the example could not be read");
   const Wording wording(UnitSystem::us_customary);
   const auto& zone = site->zones.begin()->second;
-  const auto water = water_at_zone(*site, zone, wording);
+  const auto water = water_at_zone(*site, zone, water_in_reaches(*site, wording), wording);
   for (auto _ : state) benchmark::DoNotOptimize(size_zone(*site, zone, water, wording));
 }
 BENCHMARK(one_zone_by_all_methods)->Unit(benchmark::kMicrosecond);
