@@ -22,16 +22,19 @@ function valid(name, value, what) {
 
 const site = readJson('examples/sorrel-creek/site.json');
 valid('site', site, 'the example');
+valid('site', readJson('examples/alder-crossing/site.json'), 'the example of a crossing');
 for (const file of readdirSync(new URL('catalog/', root)).filter((name) => name.startsWith('rock-classes'))) {
   valid('rock-classes', readJson(`catalog/${file}`), file);
 }
-for (const units of ['us', 'si']) {
-  const answer = execFileSync(
-    new URL('build/native/proofstone', root).pathname,
-    ['assess', new URL('examples/sorrel-creek', root).pathname, '--json', '--units', units],
-    { encoding: 'utf8' },
-  );
-  valid('findings', JSON.parse(answer).findings, `the findings in ${units}`);
+for (const example of ['sorrel-creek', 'alder-crossing']) {
+  for (const units of ['us', 'si']) {
+    const answer = execFileSync(
+      new URL('build/native/proofstone', root).pathname,
+      ['assess', new URL(`examples/${example}`, root).pathname, '--json', '--units', units],
+      { encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 },
+    );
+    valid('findings', JSON.parse(answer).findings, `the findings of ${example} in ${units}`);
+  }
 }
 
 // Each changes one thing of the example that the engine names as a problem.

@@ -70,10 +70,12 @@ TEST(Assess, AZoneWithoutASectionHasTheWaterItStates) {
   ASSERT_NE(flood, nullptr);
   EXPECT_EQ(flood->outcome, Outcome::meets);
   EXPECT_EQ(flood->sentence, "Stated by model of 2026: velocity 9.0 ft/s and depth 6.00 ft.");
-  const auto* low = findings.find("water.bank.low");
-  ASSERT_NE(low, nullptr);
-  EXPECT_EQ(low->outcome, Outcome::not_yet_known);
+  EXPECT_EQ(findings.find("water.bank.low"), nullptr);
   EXPECT_EQ(findings.find("rock-size.bank.flood.isbash"), nullptr);
+  zone.erase("water");
+  const auto unknown = assessed(example);
+  ASSERT_NE(unknown.find("water.bank.flood"), nullptr);
+  EXPECT_EQ(unknown.find("water.bank.flood")->outcome, Outcome::not_yet_known);
 }
 
 TEST(Assess, EveryFindingIsWhole) {

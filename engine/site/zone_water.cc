@@ -351,10 +351,14 @@ std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone,
   std::vector<ZoneWater> all;
   all.reserve(cases.size());
   for (const auto* flow_case : cases) {
-    all.push_back(zone.section.empty()
-                      ? stated_water_in(site, zone, *flow_case, wording)
-                      : water_in(site, zone, site.sections.at(zone.section), *flow_case,
-                                 reach_water_of(reaches, zone.section, *flow_case), wording));
+    if (!zone.section.empty()) {
+      all.push_back(water_in(site, zone, site.sections.at(zone.section), *flow_case,
+                             reach_water_of(reaches, zone.section, *flow_case), wording));
+    } else if (stated_at(zone, *flow_case) != nullptr ||
+               flow_case->purpose == FlowPurpose::design) {
+      // Of base and frequent flows nobody has to state anything.
+      all.push_back(stated_water_in(site, zone, *flow_case, wording));
+    }
   }
   return all;
 }
