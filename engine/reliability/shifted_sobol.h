@@ -1,5 +1,8 @@
 #pragma once
 
+// Boost's table of directions uses std::size_t without the header that declares it.
+#include <cstddef>
+
 #include <boost/random/sobol.hpp>
 #include <cstdint>
 #include <span>
