@@ -36,8 +36,8 @@ double froude_before(const Inputs& in) {
 }
 
 Expected<Result> compute(const Inputs& in, Steps& steps) {
-  TrapezoidalChannel channel = in;
-  channel.roughness = Dimensionless::number(0.03);  // of no account in a jump
+  // The roughness is of no account in a jump.
+  const TrapezoidalChannel channel{in.bottom_width, in.side_slope, Dimensionless::number(0.03)};
   const auto section =
       trapezoidal_section(channel, Length::meters(0), 100 * in.depth_before + Length::meters(10));
   if (!section) return section.problems();

@@ -41,8 +41,11 @@ std::vector<double> levels_of(const ReachSection& section) {
   for (const IneffectivePart& part : section.ineffective) {
     if (part.until.meters() >= top) levels.push_back(part.until.meters());
   }
-  for (double level = top + step; level < top + far_above_m; step *= 1.5, level += step) {
+  double level = top + step;
+  while (level < top + far_above_m) {
     levels.push_back(level);
+    step *= 1.5;
+    level += step;
   }
   std::sort(levels.begin(), levels.end());
   return levels;
