@@ -17,13 +17,15 @@ constexpr double least_specific_gravity = 165 / 62.4;
 const char* const em = "USACE EM 1110-2-1601 (1994) eq. 3-5 (from memory; confirm)";
 
 std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  if (zone.energy_slope.ratio() < 0.02) {
+  // The slope of a chute is not that of the stream it hangs on: the designer gives it.
+  const bool slope_known = zone.place == ZonePlace::bed;
+  if (slope_known && zone.energy_slope.ratio() < 0.02) {
     return NotApplicable{"The equation is for slopes of 2 to 20 %; this one is milder."};
   }
   Inputs in;
   in.unit_discharge = UnitDischarge::square_feet_per_second(
       zone.average_velocity.feet_per_second() * zone.local_depth.feet());
-  in.slope = zone.energy_slope;
+  if (slope_known) in.slope = zone.energy_slope;
   in.angularity = zone.rock.angularity;
   in.specific_gravity = zone.rock.specific_gravity;
   return in;
@@ -70,7 +72,7 @@ void describe_limits(Described& method) {
 Described build() {
   Described method(describe(), &usace_steep_slope, &from_zone,
                    [](const Result& result) { return RequiredSize{30, result.d30}; },
-                   {ZonePlace::bed});
+                   {ZonePlace::bed, ZonePlace::chute});
   method.required({"unit_discharge", "Q/b", "discharge over bottom width"}, &Inputs::unit_discharge,
                   unit::square_foot_per_second, AllowedRange::positive_to(1000));
   method.defaulted(
