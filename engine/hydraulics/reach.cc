@@ -141,9 +141,10 @@ Expected<Reach> Reach::make(std::vector<ReachSection> sections,
       const double share = static_cast<double>(step) / static_cast<double>(steps);
       auto one = step == 0 ? Expected<ReachSection>(sections[i])
                            : interpolated_section(sections[i], sections[i + 1], share);
-      if (!one)
+      if (!one) {
         return located_under(one.problems(),
                              fmt::format("between sections {} and {}, ", i + 1, i + 2));
+      }
       const double part = 1.0 / static_cast<double>(steps);
       one->to_next = {part * sections[i].to_next.left, part * sections[i].to_next.channel,
                       part * sections[i].to_next.right};
