@@ -7,63 +7,52 @@
 namespace proofstone {
 namespace {
 
-std::optional<Section> read_survey(FieldReader& reader, Problems& problems) {
-  const auto* survey = reader.required("survey");
-  if (survey == nullptr || is_unread_file(reader, "survey", *survey)) return std::nullopt;
-  FieldReader table(*survey, reader.pointer() + "/survey", problems);
-  std::vector<SectionPoint> points;
+/// The rows under `field`/points, each by `read_row(reader)`, made into a Made.
+template <class Made, class ReadRow>
+std::optional<Made> made_of_points(FieldReader& reader, const std::string& field,
+                                   Problems& problems, ReadRow read_row) {
+  const auto* kept = reader.required(field);
+  if (kept == nullptr || is_unread_file(reader, field, *kept)) return std::nullopt;
+  FieldReader table(*kept, reader.pointer() + "/" + field, problems);
+  std::vector<decltype(read_row(table))> points;
   const auto before = problems.size();
   if (table.required("points") != nullptr) {
     if (const auto* list = table.optional_list("points")) {
       points.reserve(list->size());
       for (std::size_t i = 0; i < list->size(); ++i) {
         FieldReader row((*list)[i], fmt::format("{}/points/{}", table.pointer(), i), problems);
-        SectionPoint point;
-        point.station = row.required_quantity<Length>("station");
-        point.elevation = row.required_quantity<Length>("elevation");
-        point.roughness = row.required_quantity<Dimensionless>("roughness");
+        points.push_back(read_row(row));
         row.finish();
-        points.push_back(point);
       }
     }
   }
   table.finish();
   if (problems.size() != before) return std::nullopt;
-  auto section = Section::make(std::move(points));
-  if (!section) {
-    add_located(problems, section.problems(), table.pointer());
+  auto made = Made::make(std::move(points));
+  if (!made) {
+    add_located(problems, made.problems(), table.pointer());
     return std::nullopt;
   }
-  return std::move(*section);
+  return std::move(*made);
+}
+
+std::optional<Section> read_survey(FieldReader& reader, Problems& problems) {
+  return made_of_points<Section>(reader, "survey", problems, [](FieldReader& row) {
+    SectionPoint point;
+    point.station = row.required_quantity<Length>("station");
+    point.elevation = row.required_quantity<Length>("elevation");
+    point.roughness = row.required_quantity<Dimensionless>("roughness");
+    return point;
+  });
 }
 
 std::optional<Centreline> read_course(FieldReader& reader, Problems& problems) {
-  const auto* course = reader.required("course");
-  if (course == nullptr || is_unread_file(reader, "course", *course)) return std::nullopt;
-  FieldReader table(*course, reader.pointer() + "/course", problems);
-  std::vector<PlanPoint> points;
-  const auto before = problems.size();
-  if (table.required("points") != nullptr) {
-    if (const auto* list = table.optional_list("points")) {
-      points.reserve(list->size());
-      for (std::size_t i = 0; i < list->size(); ++i) {
-        FieldReader row((*list)[i], fmt::format("{}/points/{}", table.pointer(), i), problems);
-        PlanPoint point;
-        point.x = row.required_quantity<Length>("easting");
-        point.y = row.required_quantity<Length>("northing");
-        row.finish();
-        points.push_back(point);
-      }
-    }
-  }
-  table.finish();
-  if (problems.size() != before) return std::nullopt;
-  auto centreline = Centreline::make(std::move(points));
-  if (!centreline) {
-    add_located(problems, centreline.problems(), table.pointer());
-    return std::nullopt;
-  }
-  return std::move(*centreline);
+  return made_of_points<Centreline>(reader, "course", problems, [](FieldReader& row) {
+    PlanPoint point;
+    point.x = row.required_quantity<Length>("easting");
+    point.y = row.required_quantity<Length>("northing");
+    return point;
+  });
 }
 
 }  // namespace
