@@ -40,8 +40,8 @@ spoiled() {
 }
 
 gives 0 'Exit codes' help
-gives 0 'Specify Class V' assess examples/alder-crossing
-gives 0 'profile through Alder Run' assess examples/alder-crossing --units si
+gives 0 'Specify Class V' assess examples/tansy-crossing
+gives 0 'profile through Tansy Run' assess examples/tansy-crossing --units si
 gives 2 'proofstone assess SITE'
 gives 2 'is not known' dance
 gives 2 'is not known' assess "$site" --colour

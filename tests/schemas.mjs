@@ -22,11 +22,11 @@ function valid(name, value, what) {
 
 const site = readJson('examples/sorrel-creek/site.json');
 valid('site', site, 'the example');
-valid('site', readJson('examples/alder-crossing/site.json'), 'the example of a crossing');
+valid('site', readJson('examples/tansy-crossing/site.json'), 'the example of a crossing');
 for (const file of readdirSync(new URL('catalog/', root)).filter((name) => name.startsWith('rock-classes'))) {
   valid('rock-classes', readJson(`catalog/${file}`), file);
 }
-for (const example of ['sorrel-creek', 'alder-crossing']) {
+for (const example of ['sorrel-creek', 'tansy-crossing']) {
   for (const units of ['us', 'si']) {
     const answer = execFileSync(
       new URL('build/native/proofstone', root).pathname,
