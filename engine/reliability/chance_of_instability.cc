@@ -52,9 +52,9 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_variation(TypedMethod<Inputs, Result>& method, Naming name,
+void describe_variation(TypedMethod<Inputs, Result>& method, const Naming& name,
                         Dimensionless Inputs::* member) {
-  method.defaulted(std::move(name), member, unit::number, AllowedRange::between(0, 1));
+  method.defaulted(name, member, unit::number, AllowedRange::between(0, 1));
 }
 
 TypedMethod<Inputs, Result> build() {

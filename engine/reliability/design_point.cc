@@ -93,7 +93,9 @@ std::optional<double> bracket(const ScoreSpace& space, const Vector& direction) 
   double safe = 0;
   const double sign = fails_at(0) ? -1 : 1;
   constexpr double stride = 0.25;
-  for (double distance = stride; distance <= farthest; distance += stride) {
+  constexpr int strides = static_cast<int>(farthest / stride);
+  for (int step = 1; step <= strides; ++step) {
+    const double distance = step * stride;
     if (fails_at(sign * distance) == (sign < 0)) {
       safe = sign * distance;
       continue;
@@ -119,7 +121,7 @@ std::optional<Vector> bracketed_point(const ScoreSpace& space) {
   auto distance = bracket(space, direction);
   if (!distance) return std::nullopt;
   for (int turn = 0; turn < most_turns; ++turn) {
-    const Vector scores = times(*distance, direction);
+    Vector scores = times(*distance, direction);
     const auto at = margin_at(space, scores);
     if (!at || !(at->steepness > 0)) return scores;
     const Vector steepest = falling(*at);
