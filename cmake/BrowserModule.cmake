@@ -11,6 +11,8 @@ set_target_properties(engine_module PROPERTIES
   OUTPUT_NAME engine
   RUNTIME_OUTPUT_DIRECTORY "${engine_folder}")
 target_link_options(engine_module PRIVATE
+  # The page loads it whole before the first finding.
+  -Oz
   --bind
   -sMODULARIZE
   -sEXPORT_ES6
