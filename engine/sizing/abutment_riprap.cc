@@ -17,7 +17,7 @@ constexpr double branch_froude = 0.80;
 const char* const dg14 = "FHWA HEC-23 Vol. 2 (2009) DG14 (from memory; confirm)";
 
 struct Branch {
-  double K;
+  double coefficient;
   double exponent;
   const char* formula;
 };
@@ -47,8 +47,7 @@ MethodDescription describe() {
   about.sources = {{"FHWA HEC-23 Vol. 2, 3rd ed. (FHWA-NHI-09-112, 2009)", "Design Guideline 14",
                     SourceStanding::memory}};
   about.cautions = {
-      "V is the characteristic average velocity by the setback rule, not the average of the "
-      "channel.",
+      "V is the characteristic average velocity by the setback rule, not that of the channel.",
       "The form of the abutment of a zone is taken as a vertical wall, which asks for more, unless "
       "form is chosen.",
       "The two branches do not meet exactly at Froude number 0.80: near it look at both, which the "
@@ -116,7 +115,7 @@ Expected<AbutmentRiprapResult> abutment_riprap(const AbutmentRiprapInputs& input
   const Branch used = branch_of(inputs.form, rapid);
   const Branch other = branch_of(inputs.form, !rapid);
   const auto size = [&](const Branch& branch) {
-    return Length::feet(y * branch.K / (Ss - 1) * std::pow(square, branch.exponent));
+    return Length::feet(y * branch.coefficient / (Ss - 1) * std::pow(square, branch.exponent));
   };
 
   Result result;
@@ -129,7 +128,7 @@ Expected<AbutmentRiprapResult> abutment_riprap(const AbutmentRiprapInputs& input
                  measure(result.froude_number));
   steps.given(
       "K", rapid ? "coefficient above Froude number 0.80" : "coefficient up to Froude number 0.80",
-      measure(used.K), dg14);
+      measure(used.coefficient), dg14);
   steps.computed_rock("D50", "note, not used: by the other branch", other.formula, size(other),
                       dg14);
   steps.computed_rock("D50", "required median size", used.formula, result.d50, dg14);

@@ -14,9 +14,9 @@ const char* const dg14 = "FHWA HEC-23 Vol. 2 (2009) DG14 (from memory; confirm)"
 
 /// One side of the opening as this rule sees it.
 struct Overbank {
-  double ratio = 0;  ///< setback over channel depth
-  double Q = 0;      // ft³/s
-  double A = 0;      // ft²
+  double ratio = 0;      ///< setback over channel depth
+  double discharge = 0;  // ft³/s
+  double area = 0;       // ft²
   bool is_far() const { return ratio > far_setback; }
 };
 
@@ -25,20 +25,21 @@ Overbank overbank(Length setback, Discharge discharge, Area area, Length channel
 }
 
 struct Carried {
-  double Q;
-  double A;
+  double discharge;
+  double area;
   const char* formula;
 };
 
 Carried carried_by(const Inputs& in, const Overbank& here, const Overbank& there) {
   const double Q = in.channel_discharge.cubic_feet_per_second();
   const double A = in.channel_area.square_feet();
-  if (here.is_far()) return {here.Q, here.A, "Q/A of this abutment's overbank (SBR > 5)"};
+  if (here.is_far())
+    return {here.discharge, here.area, "Q/A of this abutment's overbank (SBR > 5)"};
   if (there.is_far()) {
-    return {Q + here.Q, A + here.A,
+    return {Q + here.discharge, A + here.area,
             "Q/A from this abutment to the far edge of the main channel (SBR ≤ 5 here, > 5 there)"};
   }
-  return {Q + here.Q + there.Q, A + here.A + there.A,
+  return {Q + here.discharge + there.discharge, A + here.area + there.area,
           "Q/A of the whole opening (SBR ≤ 5 at both abutments)"};
 }
 
@@ -104,7 +105,7 @@ Expected<AbutmentVelocityResult> abutment_velocity(const AbutmentVelocityInputs&
   const bool at_left = inputs.abutment == AbutmentSide::left;
   const Carried carried =
       at_left ? carried_by(inputs, left, right) : carried_by(inputs, right, left);
-  if (!(carried.Q > 0 && carried.A > 0)) {
+  if (!(carried.discharge > 0 && carried.area > 0)) {
     return Problem{"missing-input",
                    "This abutment stands back over 5 depths, and its overbank carries no water.",
                    "", at_left ? "/left_discharge" : "/right_discharge",
@@ -113,14 +114,15 @@ Expected<AbutmentVelocityResult> abutment_velocity(const AbutmentVelocityInputs&
   Result result;
   result.left_ratio = Dimensionless::number(left.ratio);
   result.right_ratio = Dimensionless::number(right.ratio);
-  result.velocity = Velocity::feet_per_second(carried.Q / carried.A);
+  result.velocity = Velocity::feet_per_second(carried.discharge / carried.area);
   steps.given("y_c", "average depth of the main channel", measure(inputs.channel_depth));
   steps.computed("SBR_l", "setback ratio of the left abutment", "setback/y_c",
                  measure(result.left_ratio), dg14);
   steps.computed("SBR_r", "setback ratio of the right abutment", "setback/y_c",
                  measure(result.right_ratio), dg14);
-  steps.given("Q", "discharge that counts", measure(Discharge::cubic_feet_per_second(carried.Q)));
-  steps.given("A", "flow area that counts", measure(Area::square_feet(carried.A)));
+  steps.given("Q", "discharge that counts",
+              measure(Discharge::cubic_feet_per_second(carried.discharge)));
+  steps.given("A", "flow area that counts", measure(Area::square_feet(carried.area)));
   steps.computed("V", "characteristic average velocity", carried.formula, measure(result.velocity),
                  dg14);
   return result;
