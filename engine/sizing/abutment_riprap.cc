@@ -48,14 +48,14 @@ MethodDescription describe() {
                     SourceStanding::memory}};
   about.cautions = {
       "V is the characteristic average velocity by the setback rule, not that of the channel.",
-      "The form of the abutment of a zone is taken as a vertical wall, which asks for more, unless "
-      "form is chosen.",
-      "The two branches do not meet exactly at Froude number 0.80: near it look at both, which the "
-      "steps show.",
-      "Carry the apron along the whole toe and round the ends to the tangent points; its top is at "
-      "or below the bed.",
-      "The layer is not thinner than 1.5·D50 and D100; half as much again under water; a filter "
-      "below all of it."};
+      ("The form of the abutment of a zone is taken as a vertical wall, which asks for more, "
+       "unless form is chosen."),
+      ("The two branches do not meet exactly at Froude number 0.80: near it look at both, which "
+       "the steps show."),
+      ("Carry the apron along the whole toe and round the ends to the tangent points; its top is "
+       "at or below the bed."),
+      ("The layer is not thinner than 1.5·D50 and D100; half as much again under water; a filter "
+       "below all of it.")};
   return about;
 }
 

@@ -70,12 +70,12 @@ MethodDescription describe() {
                     SourceStanding::memory}};
   about.cautions = {
       "Choose the class whose median size is not smaller than d50.",
-      "Protect up to the design water level and at least 2 ft more; add waves, superelevation and "
-      "ice.",
+      ("Protect up to the design water level and at least 2 ft more; add waves, superelevation and "
+       "ice."),
       "Carry the toe to the depth of scour, or lay enough rock at it to fall into the scour.",
       "Adjust the protected length by what erosion shows in the field; tie the ends into the bank.",
-      "The layer is not thinner than d100 and 1.5·d50, nor than 12 in; half as much again under "
-      "water; 6 to 12 in more where debris, ice or waves strike."};
+      ("The layer is not thinner than d100 and 1.5·d50, nor than 12 in; half as much again under "
+       "water; 6 to 12 in more where debris, ice or waves strike.")};
   return about;
 }
 

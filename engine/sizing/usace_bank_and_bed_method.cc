@@ -50,18 +50,15 @@ MethodDescription describe() {
        "App. A, Examples 1 and 2 (reproduced)", SourceStanding::published},
       {"FHWA HEC-23 Vol. 2 (2009)", "Design Guideline 4: fits of the bend and side-slope curves",
        SourceStanding::memory}};
-  about.cautions = {
-      "Do not take bend velocities from the subsections of a one-dimensional water-surface "
-      "profile.",
-      "The bend velocity rises quickly where R/W is below about 3.",
-      "Raise the safety factor for debris, ice, vandalism, poor velocity data or poor control of "
-      "placing; it is no cover for guessed inputs.",
-      "Below a bend give distance_below_bend: the bend velocity is held for one channel width, "
-      "then "
-      "fades. Cv is kept as in the bend, which the manual leaves open. A reach counts as straight "
-      "5 "
-      "to 10 widths below.",
-      "Braided flow: take the stage at or just above the tops of the bars."};
+  about.cautions = {("Do not take bend velocities from the subsections of a one-dimensional "
+                     "water-surface profile."),
+                    "The bend velocity rises quickly where R/W is below about 3.",
+                    ("Raise the safety factor for debris, ice, vandalism, poor velocity data or "
+                     "poor control of placing; it is no cover for guessed inputs."),
+                    ("Below a bend give distance_below_bend: the bend velocity is held for one "
+                     "channel width, then fades. Cv is kept as in the bend, which the manual "
+                     "leaves open. A reach counts as straight 5 to 10 widths below."),
+                    "Braided flow: take the stage at or just above the tops of the bars."};
   return about;
 }
 
