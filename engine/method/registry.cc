@@ -1,6 +1,7 @@
 #include "engine/method/registry.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "engine/chute/overtopping_abt_johnson.h"
 #include "engine/chute/overtopping_khan_ahmad.h"
@@ -266,10 +267,14 @@ const std::vector<const Method*>& all_methods() {
     };
     // clang-format on
     all.insert(all.end(), others.begin(), others.end());
-    std::stable_sort(all.begin(), all.end(), [](const Method* a, const Method* b) {
-      return a->description().group < b->description().group;
-    });
-    return all;
+    std::vector<const Method*> grouped;
+    for (const auto group : {MethodGroup::rock_size, MethodGroup::layer, MethodGroup::toe,
+                             MethodGroup::scour, MethodGroup::cover, MethodGroup::water,
+                             MethodGroup::evidence, MethodGroup::reliability}) {
+      std::copy_if(all.begin(), all.end(), std::back_inserter(grouped),
+                   [&](const Method* method) { return method->description().group == group; });
+    }
+    return grouped;
   }();
   return methods;
 }

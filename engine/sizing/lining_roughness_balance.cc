@@ -46,7 +46,8 @@ FixedPoints find_fixed_points(const Inputs& in) {
   double below = smallest.meters();
   bool below_holds = rock_holds(below);
   if (below_holds) found.sizes.push_back(below);
-  for (double size = below * step_ratio; size < largest.meters(); size *= step_ratio) {
+  while (below * step_ratio < largest.meters()) {
+    const double size = below * step_ratio;
     const bool size_holds = rock_holds(size);
     if (size_holds && !below_holds) found.sizes.push_back(turning_point(below, size, rock_holds));
     if (!size_holds && below_holds) found.sizes.push_back(turning_point(below, size, rock_moves));
