@@ -78,8 +78,10 @@ std::vector<const InputDescription*> variables(const MethodDescription& about, c
   for (const auto& input : about.inputs) {
     if (input.form == InputForm::quantity && inputs.contains(input.key)) list.push_back(&input);
   }
-  std::stable_sort(list.begin(), list.end(),
-                   [](const auto* a, const auto* b) { return rank(*a) < rank(*b); });
+  // Of one rank, in the order of the description, whose elements the pointers point to.
+  std::sort(list.begin(), list.end(), [](const auto* a, const auto* b) {
+    return rank(*a) != rank(*b) ? rank(*a) < rank(*b) : a < b;
+  });
   return list;
 }
 

@@ -152,8 +152,10 @@ Expected<Asked> limit_of(const Question& ask) {
 std::string ranking(const LimitState& limit, const std::vector<double>& shares) {
   std::vector<std::size_t> order(shares.size());
   for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-    return stated_share(shares[a]) > stated_share(shares[b]);
+  std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    const auto of_a = stated_share(shares[a]);
+    const auto of_b = stated_share(shares[b]);
+    return of_a > of_b || (!(of_b > of_a) && a < b);
   });
   const auto percent = [&](std::size_t i) { return fmt::format("{:.0f} %", 100 * shares[i]); };
   std::string words;
