@@ -12,7 +12,7 @@ namespace proofstone {
 /// A grid and the unit its numbers are in, as a person states it.
 struct StatedGrid {
   std::string path;
-  Unit unit;
+  Unit unit = unit::meter;
 };
 
 /// What a depth of exactly nothing means in a grid; models differ and the file does not say.
