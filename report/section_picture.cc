@@ -75,9 +75,9 @@ WholeView whole_view(const DrawnSection& section, double width) {
   return whole;
 }
 
-/// A bar of a round length from `left`, and how the heights are drawn.
-void draw_scale_bar(SvgCanvas& canvas, const SectionView& view, UnitSystem units, PixelPoint left,
-                    const std::string& said) {
+/// A bar of a round length from `left`, and how the heights are drawn. Returns where it ends below.
+double draw_scale_bar(SvgCanvas& canvas, const SectionView& view, UnitSystem units, PixelPoint left,
+                      const std::string& said) {
   const Unit& unit = ground_unit(units);
   const double room = 0.3 * view.width();
   const auto ticks = even_ticks(0, room / view.pixels_across / unit.si_factor, 2);
@@ -98,6 +98,7 @@ void draw_scale_bar(SvgCanvas& canvas, const SectionView& view, UnitSystem units
     canvas.text({x, y}, line, quiet_text);
     y += 17;
   }
+  return y - 17 + 7.5;
 }
 
 /// The layer at a scale at which its stones can be seen: the whole of it, or its middle.
@@ -187,11 +188,12 @@ std::string draw(const SectionPicture& picture, UnitSystem units, double width) 
       draw_view(canvas, section, whole.view, SectionWords::levels_and_layers, picture.id);
   draw_ground_axes(canvas, whole.view, units, "Station");
   const double below = whole.view.box().bottom;
-  draw_scale_bar(canvas, whole.view, units, {axis_room, below + 60},
-                 whole.stretch == 1
-                     ? "true scale"
-                     : fmt::format("heights drawn {} times as large as lengths", whole.stretch));
-  double end = below + (width < phone && whole.stretch != 1 ? 86 : 70);
+  const double bar_end = draw_scale_bar(
+      canvas, whole.view, units, {axis_room, below + 60},
+      whole.stretch == 1
+          ? "true scale"
+          : fmt::format("heights drawn {} times as large as lengths", whole.stretch));
+  double end = std::max(below + 70, bar_end);
   if (!legend.empty()) end = draw_legend(canvas, legend, 0, width - 4, end + 4);
   end = draw_across_strips(canvas, picture, whole.view, units, end + 4);
 
