@@ -14,4 +14,8 @@ endforeach()
 
 add_library(portable_libraries INTERFACE)
 target_include_directories(portable_libraries SYSTEM INTERFACE "${portable_include}")
-target_compile_definitions(portable_libraries INTERFACE FMT_HEADER_ONLY EIGEN_MPL2_ONLY)
+target_compile_definitions(portable_libraries INTERFACE EIGEN_MPL2_ONLY)
+
+add_library(fmt_compiled_once STATIC "${PROJECT_SOURCE_DIR}/cmake/fmt_compiled_once.cc")
+target_include_directories(fmt_compiled_once SYSTEM PRIVATE "${portable_include}")
+target_link_libraries(portable_libraries INTERFACE fmt_compiled_once)
