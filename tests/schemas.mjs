@@ -12,7 +12,7 @@ const readJson = (path) => JSON.parse(readFileSync(new URL(path, root), 'utf8'))
 
 const ajv = new Ajv({ allErrors: true, strict: false });
 const validators = Object.fromEntries(
-  ['site', 'findings', 'rock-classes'].map((name) => [name, ajv.compile(readJson(`schema/${name}.schema.json`))]),
+  ['site', 'findings', 'rock-classes', 'blankets'].map((name) => [name, ajv.compile(readJson(`schema/${name}.schema.json`))]),
 );
 
 function valid(name, value, what) {
@@ -26,6 +26,7 @@ valid('site', readJson('examples/tansy-crossing/site.json'), 'the example of a c
 for (const file of readdirSync(new URL('catalog/', root)).filter((name) => name.startsWith('rock-classes'))) {
   valid('rock-classes', readJson(`catalog/${file}`), file);
 }
+valid('blankets', readJson('catalog/blankets.json'), 'the types of blankets');
 for (const example of ['sorrel-creek', 'tansy-crossing']) {
   for (const units of ['us', 'si']) {
     const answer = execFileSync(

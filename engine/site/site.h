@@ -15,6 +15,8 @@
 #include "engine/reliability/stated_spread.h"
 #include "engine/rock/rock_class.h"
 #include "engine/site/site_reach.h"
+#include "engine/site/zone_cover.h"
+#include "engine/site/zone_kinds.h"
 #include "engine/site/zone_scour.h"
 #include "engine/sizing/layer_thickness.h"
 #include "engine/sizing/zone_setting.h"
@@ -103,6 +105,10 @@ struct Zone {
   Placement placement = Placement::dry;
   std::optional<ZoneScour> scour;
   std::optional<ZoneToe> toe;
+  std::vector<KindUpSlope> kinds;  ///< from the toe up; empty: nothing stated
+  ZoneConditions conditions;
+  std::optional<ZoneKey> top_key;
+  std::optional<ZoneCover> cover;
   /// Rule and choices for the freeboard method, as the document writes them; empty: none wanted.
   nlohmann::json freeboard = nlohmann::json::object();
   GoverningPolicy policy = GoverningPolicy::envelope;

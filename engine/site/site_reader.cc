@@ -3,6 +3,7 @@
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
 #include "engine/site/item_reader.h"
+#include "engine/site/kinds_reader.h"
 #include "engine/site/lot_reader.h"
 #include "engine/site/reach_reader.h"
 #include "engine/site/revision.h"
@@ -74,6 +75,7 @@ Problems check_references(const Site& site) {
     }
     check_reference(site.sources, zone.source, at + "/source", "source", problems);
     check_class(site, zone.rock_class, at + "/class", problems);
+    add_all(problems, level_reference_problems(site, zone));
   }
   for (const auto& [id, lot] : site.lots) {
     const std::string at = "/lots/" + id;

@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 
 #include "engine/method/registry.h"
+#include "engine/site/cover_reader.h"
+#include "engine/site/kinds_reader.h"
 #include "engine/site/scour_reader.h"
 #include "engine/site/uncertainty_reader.h"
 #include "engine/sizing/sizing_method.h"
@@ -176,6 +178,8 @@ Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
       "placement", {{"dry", Placement::dry}, {"under water", Placement::under_water}},
       Placement::dry);
   read_scour_and_toe(reader, zone, problems);
+  read_kinds(reader, zone, problems);
+  zone.cover = read_cover(reader, problems);
   read_policy(reader, zone);
   read_method_choices(reader, zone);
   zone.uncertainty = read_uncertainty(reader, problems);
