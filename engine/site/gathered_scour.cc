@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace proofstone {
 namespace {
@@ -59,9 +60,9 @@ void add_cautions(Finding& finding, const std::vector<std::string>& cautions) {
 void gather(const Zone& zone, const ScourWater& water, GatheredScour& gathered, Finding& finding,
             const Wording& wording) {
   for (const auto& id : zone.scour->methods) {
-    const auto own = zone.method_choices.find(id);
+    const auto own = zone.method_choices->find(id);
     const auto estimate =
-        estimate_scour(id, water, own == zone.method_choices.end() ? nullptr : &*own);
+        estimate_scour(id, water, own == zone.method_choices->end() ? nullptr : &*own);
     if (!estimate) {
       gathered.not_computed.push_back(
           fmt::format("{} could not be computed: {}", id, estimate.problems().front().sentence()));

@@ -1,7 +1,7 @@
 #pragma once
 
 #include <map>
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -12,6 +12,7 @@
 #include "engine/hydraulics/bank.h"
 #include "engine/hydraulics/centreline.h"
 #include "engine/hydraulics/section_flow.h"
+#include "engine/json/held_json.h"
 #include "engine/reliability/stated_spread.h"
 #include "engine/rock/rock_class.h"
 #include "engine/site/site_reach.h"
@@ -110,11 +111,11 @@ struct Zone {
   std::optional<ZoneKey> top_key;
   std::optional<ZoneCover> cover;
   /// Rule and choices for the freeboard method, as the document writes them; empty: none wanted.
-  nlohmann::json freeboard = nlohmann::json::object();
+  HeldJson freeboard;
   GoverningPolicy policy = GoverningPolicy::envelope;
   std::string chosen_method;
   std::map<std::string, double> weights;  ///< by method; of the weighted policy
-  nlohmann::json method_choices = nlohmann::json::object();
+  HeldJson method_choices;
   std::map<std::string, StatedUncertainty> uncertainty;  ///< by sizing method
 };
 

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <nlohmann/json.hpp>
+
 #include "engine/site/local_attack.h"
 #include "engine/sizing/freeboard.h"
 
@@ -26,7 +28,7 @@ const ZoneWater* highest_design(const std::vector<ZoneWater>& waters) {
 
 /// What the rule is asked: its own choices, and the water.
 nlohmann::json asked_of(const Zone& zone, const ZoneSetting& setting) {
-  nlohmann::json asked = zone.freeboard;
+  nlohmann::json asked = *zone.freeboard;
   asked["depth"] = exact_text(measure(setting.toe_depth), unit::meter);
   asked["velocity"] = exact_text(measure(setting.average_velocity), unit::meter_per_second);
   asked["superelevation"] = exact_text(measure(rise_at_zone(setting)), unit::meter);
@@ -75,7 +77,7 @@ void judge(Finding& finding, const Zone& zone, const SiteSection& section, Lengt
 
 std::optional<Finding> top_of_rock(const Zone& zone, const SiteSection& section,
                                    const std::vector<ZoneWater>& waters, const Wording& wording) {
-  if (zone.freeboard.empty() || zone.place != ZonePlace::bank) return std::nullopt;
+  if (zone.freeboard->empty() || zone.place != ZonePlace::bank) return std::nullopt;
   const ZoneWater* water = highest_design(waters);
   if (water == nullptr) return std::nullopt;
   Finding finding = begin(zone, *water);

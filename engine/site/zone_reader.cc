@@ -49,7 +49,7 @@ void read_freeboard(FieldReader& reader, Zone& zone) {
                   "{ \"rule\": \"usace-riprap\" }, or another rule of the freeboard method");
     return;
   }
-  zone.freeboard = *json;
+  zone.freeboard = HeldJson(*json);
 }
 
 StatedWater read_stated_water(FieldReader& reader) {
@@ -142,7 +142,7 @@ void read_method_choices(FieldReader& reader, Zone& zone) {
                     "method_choices/" + id, "the id of a sizing method");
     }
   }
-  zone.method_choices = *choices;
+  zone.method_choices = HeldJson(*choices);
 }
 
 }  // namespace

@@ -70,7 +70,7 @@ ZoneSetting setting_of(const Site& site, const Zone& zone, const FlowCase& flow_
   }
   setting.turbulence = zone.turbulence;
   setting.rock = site.sources.at(zone.source).rock;
-  setting.method_choices = &zone.method_choices;
+  setting.method_choices = &*zone.method_choices;
   return setting;
 }
 
