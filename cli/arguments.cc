@@ -6,7 +6,11 @@ namespace proofstone {
 namespace {
 
 const std::set<std::string>& options_with_value() {
-  static const std::set<std::string> names = {"units", "findings", "report"};
+  static const std::set<std::string> names = {
+      "units",           "findings",         "report",  "out",
+      "elevation-unit",  "vertical-datum",   "starts",  "energy-slope",
+      "roughness",       "roughness-field",  "layer",   "name-field",
+      "left-bank-field", "right-bank-field", "surface", "runs"};
   return names;
 }
 
@@ -17,7 +21,8 @@ const std::set<std::string>& known_flags() {
 
 Problem usage(std::string what) {
   return {"usage", std::move(what), "", "",
-          "--units us|si, --findings FILE, --report FILE, --json, --gate"};
+          "--units us|si, --findings FILE, --report FILE, --json, --gate, and what `proofstone "
+          "help` lists under a command"};
 }
 
 }  // namespace

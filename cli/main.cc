@@ -1,13 +1,14 @@
 #include <fmt/format.h>
 
-#include <cstdio>
 #include <nlohmann/json.hpp>
 #include <string>
 #include <vector>
 
 #include "cli/arguments.h"
 #include "cli/exit_codes.h"
+#include "cli/output.h"
 #include "cli/site_folder.h"
+#include "cli/survey_commands.h"
 #include "cli/terminal_text.h"
 #include "engine/site/findings.h"
 #include "geodata/water_grids_document.h"
@@ -33,6 +34,16 @@ constexpr const char* help_text =
   proofstone evaluate METHOD INPUT=VALUE…   one method by hand, such as velocity="8 ft/s"
   proofstone sample-water REQUEST    what a zone may state of its water, out of the grids of a
                                      two-dimensional model (REQUEST is a JSON file beside them)
+  proofstone read-sections FILE --out FOLDER   section lines with z (GeoPackage, Shapefile) or the
+                                     cross sections of LandXML as tables beside a site document
+      --elevation-unit ft|"US survey ft"|m     asked for, never guessed, and so are
+      --vertical-datum TEXT          the datum of the elevations,
+      --starts left|right            the bank, looking downstream, at which lines begin, and
+      --energy-slope SLOPE           the slope of the energy line
+      --roughness N                  Manning's n, or --roughness-field F
+      --layer L --name-field F --left-bank-field F --right-bank-field F --surface S
+  proofstone read-centreline FILE --out FOLDER --runs downstream|upstream   lines in plan as courses
+                                     of channels (--layer L, --name-field F)
   proofstone prove                   every published check value against this engine
   proofstone handbook FOLDER         the handbook, made from the code and the checks
   proofstone about                   version and cautions
@@ -44,14 +55,6 @@ Exit codes: 0 done · 1 a file could not be read or written, or a check was miss
 line · 3 the document or an input has problems · with --gate: 4 falls short · 5 not yet known ·
 6 ask the designer.
 )";
-
-void print(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stdout); }
-void complain(const std::string& text) { std::fwrite(text.data(), 1, text.size(), stderr); }
-
-int refuse(const Problems& problems, ExitCode code) {
-  complain(problems_text(problems_json(problems)));
-  return code;
-}
 
 json ask(const json& request) {
   // Words of a command line may hold any bytes; what is no UTF-8 is then refused by the engine.
@@ -246,6 +249,8 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"classes", 0, 0, classes_command},
                                 {"evaluate", 1, 100, evaluate_command},
                                 {"sample-water", 1, 1, sample_water_command},
+                                {"read-sections", 1, 1, read_sections_command},
+                                {"read-centreline", 1, 1, read_centreline_command},
                                 {"prove", 0, 0, prove_command},
                                 {"handbook", 1, 1, handbook_command},
                                 {"about", 0, 0, about_command}};

@@ -10,6 +10,8 @@
 #include <limits>
 #include <memory>
 
+#include "geodata/coordinate_system.h"
+
 namespace proofstone {
 
 namespace {
@@ -90,31 +92,10 @@ Expected<GridFrame> frame_of(GDALDataset& dataset, const std::string& file) {
                    static_cast<std::size_t>(dataset.GetRasterYSize())};
 }
 
-/// Web Mercator by its EPSG code or by its other common names.
-bool is_web_mercator(const OGRSpatialReference& system) {
-  const char* code = system.GetAuthorityCode(nullptr);
-  const std::string text = code == nullptr ? "" : code;
-  if (text == "3857" || text == "900913" || text == "102100" || text == "3785") return true;
-  const char* name = system.GetName();
-  return name != nullptr && std::string(name).find("Pseudo-Mercator") != std::string::npos;
-}
-
 Problems take_coordinate_system(GDALDataset& dataset, RasterGrid& grid) {
   const OGRSpatialReference* system = dataset.GetSpatialRef();
-  if (system == nullptr || system->IsEmpty()) {
-    return {in_file(grid.file, "no-coordinate-system", "The file names no coordinate system.",
-                    "a projected coordinate system")};
-  }
-  if (system->IsProjected() == 0) {
-    return {in_file(grid.file, "not-projected",
-                    "The coordinates are not those of a projected coordinate system.",
-                    "a projected coordinate system, in feet or metres")};
-  }
-  if (is_web_mercator(*system)) {
-    return {in_file(grid.file, "stretched-projection",
-                    "Web Mercator stretches lengths and areas; it is for looking at maps only.",
-                    "the projection the model was run in")};
-  }
+  auto problems = unmeasurable(system, grid.file);
+  if (!problems.empty()) return problems;
   char* wkt = nullptr;
   if (system->exportToWkt(&wkt) == OGRERR_NONE && wkt != nullptr) grid.coordinate_system = wkt;
   CPLFree(wkt);
