@@ -2,10 +2,9 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
-
 #include "engine/evidence/confidence.h"
 #include "engine/evidence/evidence_sources.h"
+#include "engine/evidence/whole_number.h"
 #include "engine/method/typed_method.h"
 
 namespace proofstone {
@@ -62,10 +61,7 @@ TypedMethod<RankLimitsInputs, RankLimitsResult> make_method() {
 
 Expected<RankLimitsResult> rank_limits(const RankLimitsInputs& in, Steps& steps) {
   const double n = in.stones.number();
-  if (std::floor(n) < n) {
-    return Problem{"not-a-count", fmt::format("{:g} is not a number of stones.", n), "", "/stones",
-                   "a whole number"};
-  }
+  if (const auto problem = problem_of_count(n, "/stones")) return *problem;
   const int stones = static_cast<int>(n);
   const double percent = in.percent.in(unit::percent);
   const double each_tail = (1 - in.confidence.number()) / 2;

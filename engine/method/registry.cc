@@ -3,6 +3,16 @@
 #include <algorithm>
 #include <iterator>
 
+#include "engine/acceptance/layer_survey.h"
+#include "engine/acceptance/load_charts.h"
+#include "engine/acceptance/percent_within_limits.h"
+#include "engine/acceptance/run_length.h"
+#include "engine/acceptance/sequential_plan.h"
+#include "engine/acceptance/single_plan.h"
+#include "engine/acceptance/stone_shape.h"
+#include "engine/acceptance/stones_for_share.h"
+#include "engine/acceptance/two_piles.h"
+#include "engine/acceptance/whole_curve_limits.h"
 #include "engine/chute/overtopping_abt_johnson.h"
 #include "engine/chute/overtopping_khan_ahmad.h"
 #include "engine/chute/overtopping_mishra.h"
@@ -260,6 +270,18 @@ const std::vector<const Method*>& all_methods() {
         &percentile_limits_method(),
         &rank_limits_method(),
         &same_rock_method(),
+        &average_run_length_method(),
+        &cumulative_sum_chart_method(),
+        &individuals_chart_method(),
+        &layer_survey_method(),
+        &moving_average_chart_method(),
+        &percent_within_limits_method(),
+        &sequential_count_method(),
+        &single_sampling_plan_method(),
+        &stone_shape_method(),
+        &stones_for_share_method(),
+        &two_piles_method(),
+        &whole_curve_limits_method(),
         &chance_of_instability_method(),
         &target_reliability_method(),
         &lognormal_margin_method(),
