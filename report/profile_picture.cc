@@ -110,7 +110,8 @@ SectionView view_of(const DrawnProfile& drawn, double width) {
   // Soil below the bed, and air above the highest level for its name.
   view.window.bottom -= 26 / view.pixels_up;
   view.window.top += 24 / view.pixels_up;
-  view.corner = {axis_room, 28};
+  // Above it stand the title of the axis and, in a line of their own, the sections' names.
+  view.corner = {axis_room, 46};
   return view;
 }
 
@@ -148,15 +149,16 @@ void draw_water(SvgCanvas& canvas, const DrawnProfile& drawn, const SectionView&
 
 /// The names of the surveyed sections above the picture, where there is room.
 void name_sections(SvgCanvas& canvas, const DrawnProfile& drawn, const SectionView& view) {
-  LabelPlacement placement({axis_room + 90, 0, canvas.width(), view.corner.y});
+  LabelPlacement placement({0, 20, canvas.width(), view.corner.y});
+  const double baseline = view.corner.y - 9;
   for (const auto& [distance, name] : drawn.sections) {
     const double x = view.at({distance, 0}).x;
     const std::string text = shortened(name, 130, font_size);
     const double room = text_width(text, font_size) + 10;
     const auto place = placement.place(room, font_size,
-                                       {{{x, 19}, TextAnchor::middle},
-                                        {{x + 2, 19}, TextAnchor::start},
-                                        {{x, 19}, TextAnchor::end}});
+                                       {{{x, baseline}, TextAnchor::middle},
+                                        {{x + 2, baseline}, TextAnchor::start},
+                                        {{x, baseline}, TextAnchor::end}});
     if (!place) continue;
     canvas.text(place->baseline, text,
                 {font_size, place->anchor, Ink::muted, false, false, "section-name"});

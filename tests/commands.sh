@@ -64,6 +64,16 @@ printf '{"from": "model"}' >"$work/grids.json"
 gives 3 'The field "depth" is missing' sample-water "$work/grids.json"
 printf '{"from": "model", "zero_depth": "dry", "moment": "one moment", "points": [[1, 2]], "depth": {"file": "d.tif", "unit": "ft"}, "velocity": {"file": "v.tif", "unit": "ft/s"}}' >"$work/grids.json"
 gives 3 'cannot be read as a raster' sample-water "$work/grids.json"
+printf '<LandXML version="1.2"><Units><Imperial linearUnit="foot"/></Units><CrossSects><CrossSect sta="240"><CrossSectSurf name="a"><PntList2D>-20 108 0 101 22 109</PntList2D></CrossSectSurf></CrossSect></CrossSects></LandXML>' >"$work/survey.xml"
+stated=(--out "$work/sections" --vertical-datum 'NAVD 88' --starts left --energy-slope 0.003 --roughness 0.035)
+gives 2 '--elevation-unit is not stated' read-sections "$work/survey.xml" "${stated[@]}"
+gives 2 'Allowed: “ft” or' read-sections "$work/survey.xml" "${stated[@]}" --elevation-unit yards
+gives 3 'you in m' read-sections "$work/survey.xml" "${stated[@]}" --elevation-unit m
+[ ! -e "$work/sections" ] || wrong "read-sections wrote files of a survey that it refused."
+gives 0 'section-240.csv' read-sections "$work/survey.xml" "${stated[@]}" --elevation-unit ft
+grep -q '/sections/section-240' "$work/sections/revision.json" || wrong "read-sections wrote no changes."
+gives 3 'cannot be read as a file of lines' read-sections "$work/survey.gpkg" "${stated[@]}" --elevation-unit ft
+gives 2 '--runs is not stated' read-centreline "$work/survey.gpkg" --out "$work/sections"
 gives 0 'The document is good' validate "$site"
 gives 0 'Steps' explain "$site" class.outer-bank
 gives 0 'Sources' explain "$site" rock-size.outer-bank.design-flood.isbash

@@ -15,6 +15,7 @@
 #include "engine/site/site_pictures.h"
 #include "engine/site/top_of_rock.h"
 #include "engine/site/zone_chance.h"
+#include "engine/site/zone_roughness.h"
 #include "engine/site/zone_sizing.h"
 #include "engine/site/zone_toe.h"
 
@@ -174,6 +175,7 @@ Findings assess(const Site& site, UnitSystem units) {
       push_if(findings.findings, top_of_rock(zone, section, one.water, wording));
     }
     move_into(findings.findings, std::move(one.sizing.findings));
+    move_into(findings.findings, roughness_findings(site, one.sizing, one.water, wording));
     move_into(findings.findings, toe_findings(zone, one.water, wording));
     push_if(findings.findings, extents_finding(zone, one.water, wording));
     if (!one.sizing.asked.empty()) {

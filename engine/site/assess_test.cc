@@ -199,12 +199,16 @@ TEST(Assess, SaysWhatIsMissingInsteadOfGuessing) {
   EXPECT_EQ(findings.headline_outcome, Outcome::ask_the_designer);
 }
 
-TEST(Assess, AnOvertoppedSectionIsNamed) {
+TEST(Assess, WaterAboveTheSurveyStandsBetweenWallsAndIsMarked) {
   ExampleDocument example;
   example.items["flow_cases"]["flood"]["discharge"] = "400000 ft³/s";
   const auto findings = assessed(example);
-  EXPECT_EQ(findings.find("water.bank.flood")->outcome, Outcome::not_yet_known);
-  EXPECT_EQ(findings.find("class.bank")->outcome, Outcome::ask_the_designer);
+  const auto* water = findings.find("water.bank.flood");
+  EXPECT_EQ(water->outcome, Outcome::ask_the_designer);
+  EXPECT_NE(water->next.find("extend the section"), std::string::npos);
+  ASSERT_FALSE(water->reasons.empty());
+  EXPECT_NE(water->reasons.front().find("cannot hold"), std::string::npos);
+  EXPECT_EQ(findings.find("class.bank")->outcome, Outcome::falls_short);
 }
 
 TEST(Assess, FineRockFallsShortAndTheBlendMendsIt) {

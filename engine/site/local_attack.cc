@@ -133,6 +133,7 @@ void add_local_attack(ZoneWater& water, const Zone& zone, const SiteSection& sec
   if (slice == nullptr) return;
   explain_slice(*slice, *part, station, finding.steps);
   state_slice(finding, *slice);
+  water.slice_velocity = slice->velocity;
   finding.sources.push_back(slice_flow_source());
   finding.sentence += fmt::format(
       " At the zone's own place a straight reach would run at {} with a "

@@ -89,6 +89,16 @@ TEST(ZoneInPlan, TakesTheBendOfTheCentreline) {
 TEST(ZoneInPlan, FeelsABendFromAboveForAWhileAndThenNoMore) {
   const auto near = assessed(with_course("1040 ft", "1090 ft"));
   EXPECT_FALSE(std::isnan(value_of(near, "water.bank.flood", "superelevation")));
+  // It is sized as in the bend: by the same velocity at the bank as a zone that lies in it.
+  const auto in_bend = assessed(with_course("450 ft", "900 ft"));
+  EXPECT_EQ(value_of(near, "water.bank.flood", "bend_velocity"),
+            value_of(in_bend, "water.bank.flood", "bend_velocity"));
+  const std::string usace = "rock-size.bank.flood.usace-bank-and-bed";
+  EXPECT_EQ(value_of(near, usace, "required_size"), value_of(in_bend, usace, "required_size"));
+  const double decayed = value_of(near, "water.bank.flood", "bend_ratio_here");
+  EXPECT_GE(decayed, 1);
+  EXPECT_LE(decayed * value_of(near, "water.bank.flood", "average_velocity"),
+            value_of(near, "water.bank.flood", "bend_velocity") * (1 + 1e-12));
   const auto above = assessed(with_course("0 ft", "200 ft"));
   EXPECT_TRUE(std::isnan(value_of(above, "water.bank.flood", "superelevation")));
 }

@@ -119,6 +119,15 @@ void read_ends(FieldReader& reach_reader, SiteReach& reach, Problems& problems) 
     if (const auto* upstream = reader.optional("upstream")) {
       ends.upstream = read_boundary(*upstream, reader.pointer() + "/upstream", problems);
     }
+    ends.regime = reader.choice<ProfileRegime>("regime",
+                                               {{"mixed", ProfileRegime::mixed},
+                                                {"tranquil", ProfileRegime::subcritical},
+                                                {"rapid", ProfileRegime::supercritical}},
+                                               ProfileRegime::mixed);
+    if (ends.regime == ProfileRegime::supercritical && !ends.upstream) {
+      reader.report("missing-field", "Rapid flow is computed downstream from the upper end.",
+                    "upstream", "what is known of the water at the upper end");
+    }
     reader.finish();
     reach.ends[flow_case] = std::move(ends);
   }

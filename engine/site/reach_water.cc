@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/site/reach_notes.h"
+
 namespace proofstone {
 namespace {
 
@@ -46,45 +48,6 @@ void report_problems(Finding& finding, const Problems& problems) {
   for (const auto& problem : problems) finding.reasons.push_back(problem.sentence());
   finding.sentence = "The profile could not be computed. " + finding.reasons.front();
   finding.next = "Mend the reach, its boundaries or the discharge; then look again.";
-}
-
-/// Notes that leave the level in doubt.
-bool is_doubtful(ProfileNote note) {
-  return note == ProfileNote::critical_assumed || note == ProfileNote::section_extended ||
-         note == ProfileNote::ineffective_height || note == ProfileNote::boundary_not_used;
-}
-
-std::string shown_name(const Site& site, const ProfileSection& section) {
-  if (section.interpolated) return "between sections, at " + section.name;
-  return site.sections.at(section.name).name;
-}
-
-/// What the sections have to tell, each sentence once with the sections it holds for.
-void tell_notes(Finding& finding, const Site& site, const WaterProfile& profile) {
-  std::vector<std::pair<ProfileNote, std::vector<std::string>>> told;
-  for (const ProfileSection& section : profile.sections) {
-    for (const ProfileNote note : section.notes) {
-      auto known = std::find_if(told.begin(), told.end(),
-                                [note](const auto& entry) { return entry.first == note; });
-      if (known == told.end()) known = told.insert(told.end(), {note, {}});
-      known->second.push_back(shown_name(site, section));
-    }
-  }
-  constexpr std::size_t most_named = 6;
-  for (auto& [note, names] : told) {
-    std::string where;
-    if (names.size() > most_named) {
-      where = fmt::format("{} sections, from {} to {}", names.size(), names.front(), names.back());
-    } else {
-      where = listed(names);
-    }
-    const auto sentence = fmt::format("{}: {}", where, profile_note_sentence(note));
-    if (is_doubtful(note)) {
-      finding.reasons.push_back(sentence);
-    } else {
-      finding.cautions.push_back(sentence);
-    }
-  }
 }
 
 void state_values(Finding& finding, const Site& site, const WaterProfile& profile) {
@@ -186,6 +149,7 @@ ReachWater water_in(const Site& site, const SiteReach& from, const ReachEnds& en
   profile_case.downstream = ends.downstream;
   profile_case.upstream = ends.upstream;
   profile_case.friction = from.friction;
+  profile_case.regime = ends.regime;
   auto profile = solver->solve(profile_case);
   if (!profile) {
     report_problems(water.finding, profile.problems());
@@ -193,6 +157,8 @@ ReachWater water_in(const Site& site, const SiteReach& from, const ReachEnds& en
   }
   water.profile = std::move(*profile);
   tell_notes(water.finding, site, *water.profile);
+  tell_rising_bed(water.finding, site, *water.profile);
+  tell_regime(water.finding, ends.regime);
   word_outcome(water.finding, site, *water.profile, wording);
   state_values(water.finding, site, *water.profile);
   show_working(water.finding, site, water);

@@ -58,6 +58,40 @@ TEST(ReachWater, AZoneTakesItsWaterFromTheProfileOfItsReach) {
               1e-9);
 }
 
+TEST(ReachWater, ABedThatRisesDownstreamIsTold) {
+  auto example = with_reach({{"known", "level"}, {"level", "117 ft"}});
+  const auto told = [&example] {
+    const auto findings = assessed(example);
+    for (const auto& caution : findings.find("profile.run.flood")->cautions) {
+      if (caution.find("adverse") != std::string::npos) return true;
+    }
+    return false;
+  };
+  EXPECT_FALSE(told());
+  std::swap(example.items["sections"]["one"], example.items["sections"]["two"]);
+  EXPECT_TRUE(told());
+}
+
+TEST(ReachWater, OneRegimeMayBeChosenForAFlowCase) {
+  auto example = with_reach({{"known", "slope"}, {"slope", "0.0031"}});
+  const auto mixed = assessed(example);
+  auto& ends = example.items["reaches"]["run"]["water"]["flood"];
+  ends["regime"] = "tranquil";
+  const auto tranquil = assessed(example);
+  const std::string id = "profile.run.flood";
+  EXPECT_EQ(value_of(tranquil, id, "water_level.one"), value_of(mixed, id, "water_level.one"));
+  EXPECT_EQ(tranquil.find(id)->cautions.size(), mixed.find(id)->cautions.size() + 1);
+  ends["regime"] = "rapid";
+  const auto refused = site_from(example.document());
+  ASSERT_FALSE(refused);
+  EXPECT_EQ(refused.problems().front().code, "missing-field");
+  ends["upstream"] = {{"known", "critical"}};
+  const auto rapid = assessed(example);
+  EXPECT_LT(value_of(rapid, id, "water_level.two"), value_of(mixed, id, "water_level.two"));
+  ends["regime"] = "sideways";
+  EXPECT_FALSE(site_from(example.document()));
+}
+
 TEST(ReachWater, AFlowCaseWithoutABoundaryStaysUniform) {
   const auto findings = assessed(with_reach({{"known", "level"}, {"level", "116.4 ft"}}));
   EXPECT_EQ(findings.find("profile.run.low"), nullptr);

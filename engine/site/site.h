@@ -18,6 +18,7 @@
 #include "engine/site/site_reach.h"
 #include "engine/site/zone_cover.h"
 #include "engine/site/zone_kinds.h"
+#include "engine/site/zone_near_structure.h"
 #include "engine/site/zone_scour.h"
 #include "engine/sizing/layer_thickness.h"
 #include "engine/sizing/zone_setting.h"
@@ -100,6 +101,7 @@ struct Zone {
   ChannelForm channel_form = ChannelForm::natural;
   Turbulence turbulence = Turbulence::low;
   std::map<std::string, StatedWater> water;  ///< by flow case
+  std::optional<NearStructure> near_structure;
   std::string rock_class;
   std::string source;
   Length layer_thickness;

@@ -21,6 +21,7 @@ struct SiteReachSection {
 struct ReachEnds {
   Boundary downstream;
   std::optional<Boundary> upstream;
+  ProfileRegime regime = ProfileRegime::mixed;
 };
 
 /// An ordered run of sections, from upstream to downstream.

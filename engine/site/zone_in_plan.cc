@@ -34,6 +34,28 @@ void explain(const ZoneBend& found, const SiteCentreline& centreline, ZoneSettin
   finding.steps.computed("φ", "turn of the bend", "∫ ds/r", measure(found.bend.turn), origin);
 }
 
+/// Below a bend: the published decay is shown, the zone is sized as in the bend.
+void tell_decay(const ZoneBend& found, const Zone& zone, const ZoneSetting& setting,
+                Finding& finding, const Wording& wording) {
+  const Length width = setting.water_top_width;
+  const auto in_bend = bend_velocity_ratio(zone.channel_form, found.bend.least_radius, width);
+  const auto here = bend_ratio_below(in_bend, found.below, width);
+  finding.steps.given("x", "from the end of the bend to the zone", measure(found.below));
+  finding.steps.computed("r_x", "bank velocity over mean velocity there, for comparison",
+                         "held for one width, then 0.1 less for each width, at least 1",
+                         measure(here), bend_decay_source().sentence());
+  finding.sources.push_back(bend_decay_source());
+  finding.values.push_back({"bend_ratio_here", "r_x",
+                            "bank velocity over mean velocity, decayed below the bend",
+                            measure(here), LengthUse::ground});
+  finding.cautions.push_back(fmt::format(
+      "The zone begins {} below the end of a bend that it still feels: there the bank velocity has "
+      "come down from {} to {} of the mean. It is sized as if it lay in the bend, on the safe "
+      "side.",
+      wording.ground(found.below), significant(in_bend.number(), 3),
+      significant(here.number(), 3)));
+}
+
 void note_difference(const ZoneBend& found, const Zone& zone, Finding& finding,
                      const Wording& wording) {
   const double ratio = zone.bend->radius / found.bend.least_radius;
@@ -89,10 +111,7 @@ void take_bend_from_plan(ZoneSetting& setting, const Site& site, const Zone& zon
   setting.bend_side = bend.side;
   setting.bend_radius = bend.bend.least_radius;
   if (!(bend.below.meters() > 0)) return;
-  finding.cautions.push_back(fmt::format(
-      "The zone begins {} below the end of a bend that it still feels; it is sized as if it lay in "
-      "the bend, on the safe side.",
-      wording.ground(bend.below)));
+  tell_decay(bend, zone, setting, finding, wording);
 }
 
 }  // namespace proofstone

@@ -5,6 +5,7 @@
 #include "engine/method/registry.h"
 #include "engine/site/cover_reader.h"
 #include "engine/site/kinds_reader.h"
+#include "engine/site/near_structure.h"
 #include "engine/site/scour_reader.h"
 #include "engine/site/uncertainty_reader.h"
 #include "engine/sizing/sizing_method.h"
@@ -170,6 +171,7 @@ Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
   zone.turbulence = reader.choice<Turbulence>(
       "turbulence", {{"low", Turbulence::low}, {"high", Turbulence::high}}, Turbulence::low);
   read_stated_waters(reader, zone, problems);
+  zone.near_structure = read_near_structure(reader, in_stream(zone.place), problems);
   zone.rock_class = reader.required_text("class");
   zone.source = reader.required_text("source");
   zone.layer_thickness =

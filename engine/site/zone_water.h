@@ -16,6 +16,12 @@ struct ZoneWater {
   std::optional<SectionFlow> flow;
   std::optional<FlowPart> channel;   ///< the part between the bank tops, where it was computed
   std::optional<BankGeometry> bank;  ///< of a bank zone that stands in this water
+  /// At the zone's own place in a straight reach, where it was computed.
+  std::optional<Velocity> slice_velocity;
+  /// Raised by a structure that the zone names; the setting's choices then hold it for every method
+  /// that takes a velocity at the rock, and live here.
+  std::optional<Velocity> velocity_at_rock;
+  HeldJson choices;
   std::optional<ZoneSetting> setting;
   Finding finding;
 };

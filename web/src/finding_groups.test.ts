@@ -17,6 +17,12 @@ it('puts neighbours on one matter under one heading', () => {
   expect(groupFindings(findings).at(-1)?.findings.length).toBe(3);
 });
 
+it('heads what is said of a reach with the reach', () => {
+  const { about, ...rest } = findings[0] as Findings['findings'][number];
+  const profile = { ...rest, about: { flow_case: about.flow_case, reach: 'road-crossing' } };
+  expect(groupFindings([profile])[0]?.heading).toBe('Water · reach road crossing');
+});
+
 it('counts each outcome once and leaves out what does not occur', () => {
   const counts = countOutcomes(findings);
   expect(counts.reduce((sum, { number }) => sum + number, 0)).toBe(findings.length);

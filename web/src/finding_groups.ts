@@ -15,15 +15,16 @@ function readable(id: string): string {
   return id.replaceAll('-', ' ');
 }
 
-/** "Rock size · zone outer bank" */
+/** "Rock size · zone outer bank", "Water · reach crossing" */
 export function groupHeading({ topic, about }: Finding): string {
   const parts = [capitalised(topic)];
+  if (about.reach) parts.push(strings.findings.reach(readable(about.reach)));
   if (about.zone) parts.push(strings.findings.zone(readable(about.zone)));
   if (about.lot) parts.push(strings.findings.lot(readable(about.lot)));
   return parts.join(' · ');
 }
 
-/** Groups in the order of the engine: a new one wherever topic, zone or lot changes. */
+/** Groups in the order of the engine: a new one wherever topic, reach, zone or lot changes. */
 export function groupFindings(findings: readonly Finding[]): FindingGroup[] {
   const groups: FindingGroup[] = [];
   for (const finding of findings) {

@@ -52,6 +52,7 @@ export interface Margin {
 /** Ids of the document that a finding is about; empty or absent where they do not apply. */
 export interface About {
   zone?: string;
+  reach?: string;
   flow_case?: string;
   lot?: string;
   look?: string;

@@ -56,6 +56,7 @@ const english = {
     all: 'All',
     counted: (number: number) => (number === 1 ? 'finding' : 'findings'),
     none: 'The engine has nothing to say about this site yet.',
+    reach: (id: string) => `reach ${id}`,
     zone: (id: string) => `zone ${id}`,
     lot: (id: string) => `lot ${id}`,
   },

@@ -1,0 +1,269 @@
+#include "engine/site/zone_roughness.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/hydraulics/rock_roughness_flow.h"
+#include "engine/site/rock_roughness_trial.h"
+#include "engine/sizing/rock_lined_channel.h"
+
+namespace proofstone {
+namespace {
+
+/// K of K·D90^⅙: the faster water for velocity and rock, the deeper for level (WES Streambank
+/// Handbook App. A).
+constexpr Dimensionless low = Dimensionless::number(0.034);
+constexpr Dimensionless high = Dimensionless::number(0.038);
+constexpr double under_water = 1.15;
+
+Density density_of(const ZoneSetting& setting) {
+  return Density::kilograms_per_cubic_meter(1000 * setting.rock.specific_gravity.number());
+}
+
+/// From toe to top on a bank; elsewhere the ground between the bank stations.
+SectionStretch stretch_of(const Zone& zone, const SiteSection& section, const ZoneWater& water) {
+  if (!water.bank) return {section.left_bank, section.right_bank};
+  const bool left = zone.bank == BankSide::left;
+  const Length top = zone.top_station.value_or(left ? section.left_bank : section.right_bank);
+  return {std::min(top, water.bank->toe_station), std::max(top, water.bank->toe_station)};
+}
+
+Finding begin(const Zone& zone, const FlowCase& flow_case) {
+  Finding finding;
+  finding.topic = Topic::rock_size;
+  finding.about.zone = zone.id;
+  finding.about.flow_case = flow_case.id;
+  finding.about.method = "lining-roughness-balance";
+  finding.id = fmt::format("roughness.{}.{}", zone.id, flow_case.id);
+  finding.title = fmt::format("{} over its own roughness, {}", zone.name, flow_case.name);
+  finding.sources = {{"WES Streambank Handbook (1997)", "App. A, eq. A.2, K 0.034 and 0.038",
+                      SourceStanding::published},
+                     {"USACE EM 1110-2-1601 (1994)", "eq. 3-2", SourceStanding::memory}};
+  finding.cautions = {
+      "Only this zone's own rock is put into its section; all other ground keeps the roughness of "
+      "the survey.",
+      "The slope of the energy line is kept as it is without the rock: where backwater rules, look "
+      "at the profile with the rock's roughness in the survey."};
+  return finding;
+}
+
+void give_up(Finding& finding, const std::string& why, const std::string& next) {
+  finding.outcome = Outcome::not_yet_known;
+  finding.sentence = "What the rock's own roughness asks for is not known. " + why;
+  finding.next = next;
+}
+
+void state(Finding& finding, const char* key, const char* symbol, const char* meaning,
+           Measure value, LengthUse use = LengthUse::ground) {
+  finding.values.push_back({key, symbol, meaning, value, use});
+}
+
+/// The level case: the specified class with the high roughness.
+struct LevelCase {
+  Dimensionless roughness;
+  Length level;
+};
+
+std::optional<LevelCase> level_case(const RockRoughnessCase& of, Length d90, Finding& finding) {
+  double n = roughness_of(d90, high, finding.steps).number();
+  if (of.zone->placement == Placement::under_water) {
+    n *= under_water;
+    finding.steps.computed("n", "Manning's n, high, of rock placed under water", "1.15·n",
+                           measure(n), "USACE EM 1110-2-1601 (1994) (from memory; confirm)");
+  }
+  const auto trial = water_over_rock(of, Dimensionless::number(n));
+  if (!trial) {
+    finding.reasons.push_back("The level with the high roughness could not be computed: " +
+                              trial.problems().front().sentence());
+    return std::nullopt;
+  }
+  finding.steps.computed("w_high", "water level over the class specified, for level and freeboard",
+                         "K(w)·√S = Q", measure(trial->flow.water_level));
+  return LevelCase{trial->roughness, trial->flow.water_level};
+}
+
+std::string how_many(const BalancingSizes& found, const Wording& wording) {
+  if (found.sizes.size() == 1) return "One size balances";
+  std::vector<std::string> sizes;
+  for (const Length size : found.sizes) sizes.push_back(wording.rock(size));
+  return fmt::format(
+      "{} sizes balance, {}; the largest is taken, since every larger one looked at "
+      "holds",
+      found.sizes.size(), listed(sizes));
+}
+
+/// What was found at the balance, for words.
+struct Balance {
+  Length size;
+  Length available;
+  std::optional<LevelCase> level;
+};
+
+/// The coarse stones of a class, which make its roughness.
+struct CoarseStones {
+  double percent = 90;
+  Length for_velocity;  ///< no larger than the smallest D90: the smoother rock, the faster water
+  Length for_level;     ///< no smaller than it
+};
+
+/// Classes often stop at D85 on their fine side.
+std::optional<CoarseStones> coarse_stones(const RockClass& rock_class, Density rock) {
+  for (const double percent : {90.0, 85.0, 80.0, 75.0, 70.0}) {
+    const auto least = least_size_of(rock_class, percent, rock);
+    if (!least) continue;
+    CoarseStones coarse{percent, *least, *least};
+    if (percent < 90) {
+      const auto greatest = rock_class.band.largest_size_at(90);
+      if (!greatest) return std::nullopt;
+      coarse.for_level = *greatest;
+    }
+    return coarse;
+  }
+  return std::nullopt;
+}
+
+void judge(Finding& finding, const RockRoughnessCase& of, const Balance& balance,
+           const Wording& wording) {
+  const double margin = balance.available / balance.size;
+  finding.margin = Margin{margin, std::nullopt, std::nullopt};
+  finding.steps.computed("margin", "class over the balancing size", "", measure(margin));
+  std::optional<Length> top;
+  if (of.water->bank) {
+    const bool left = of.zone->bank == BankSide::left;
+    top = of.section->survey.ground_at(left ? of.stretch.left : of.stretch.right);
+  }
+  const bool keeps_wet_below = !top || !balance.level || balance.level->level <= *top;
+  if (margin < 1) {
+    finding.outcome = Outcome::falls_short;
+    finding.next = "Choose a larger class: this one quickens the water it must stand in.";
+  } else if (!balance.level) {
+    finding.outcome = Outcome::not_yet_known;
+    finding.next = "See why the level could not be computed.";
+  } else if (!keeps_wet_below) {
+    finding.outcome = Outcome::ask_the_designer;
+    finding.sentence +=
+        fmt::format(" That is above the top of the zone at {}.", wording.ground(*top));
+    finding.next = "Carry the rock higher, or show that water above it does no harm.";
+  } else {
+    finding.outcome = Outcome::meets;
+    finding.next = "Nothing to do; set freeboard on the higher level.";
+  }
+}
+
+void tell(Finding& finding, const RockRoughnessCase& of, const RockRoughnessTrial& trial,
+          const BalancingSizes& found, const Balance& balance, const Wording& wording) {
+  const auto symbol = "D" + percent_number(of.percent);
+  finding.sentence = fmt::format(
+      "With the low roughness of its own rock (n {}) the water runs at {} and {} asks for a {} of "
+      "at least {}; {} has {}. {}.",
+      significant(trial.roughness.number(), 3), wording.of(trial.setting.average_velocity),
+      of.method->description().title, symbol, wording.rock(balance.size), of.specified->name,
+      wording.rock(balance.available), how_many(found, wording));
+  state(finding, "balancing_size", symbol.c_str(), "size that its own roughness asks for",
+        measure(balance.size), LengthUse::rock);
+  state(finding, "low_roughness", "n", "Manning's n, low", measure(trial.roughness));
+  state(finding, "low_velocity", "V", "mean velocity with it",
+        measure(trial.setting.average_velocity));
+  state(finding, "low_level", "w", "water level with it", measure(trial.flow.water_level));
+  state(finding, "balancing_sizes", "N", "how many sizes balance",
+        measure(static_cast<double>(found.sizes.size())));
+  if (!balance.level) return;
+  const Length rise = balance.level->level - of.water->flow->water_level;
+  finding.sentence += fmt::format(
+      " With the high roughness of {} (n {}) it stands at {}, {} {} than over the ground as "
+      "surveyed.",
+      of.specified->name, significant(balance.level->roughness.number(), 3),
+      wording.ground(balance.level->level), wording.ground(rise.si() < 0 ? -1.0 * rise : rise),
+      rise.si() < 0 ? "lower" : "higher");
+  state(finding, "high_roughness", "n", "Manning's n, high", measure(balance.level->roughness));
+  state(finding, "high_level", "w_high", "water level with it", measure(balance.level->level));
+}
+
+Finding balance_zone(const RockRoughnessCase& of, Length available, const CoarseStones& coarse,
+                     const Wording& wording) {
+  Finding finding = begin(*of.zone, *of.water->flow_case);
+  if (coarse.percent < 90) {
+    finding.reasons.push_back(fmt::format(
+        "{} does not state its smallest D90: for the velocity its smallest D{} stands in, which is "
+        "smoother and so on the safe side; for the level the largest D90 it allows.",
+        of.specified->name, percent_number(coarse.percent)));
+  }
+  const auto found = find_balancing_sizes(of, low);
+  if (found.sizes.empty() || !found.largest_holds) {
+    const std::string why = found.ended_by.empty()
+                                ? "Even rock of 20 ft asks for larger rock."
+                                : "The water over larger rock: " + found.ended_by;
+    give_up(finding, why, "Look at the section and its slope, or at another lining.");
+    return finding;
+  }
+  Balance balance{found.sizes.back(), available, std::nullopt};
+  const Length d90 = of.d90_over_size * balance.size;
+  const auto trial = water_over_rock(of, roughness_of(d90, low, finding.steps));
+  if (!trial) {
+    give_up(finding, trial.problems().front().sentence(), "Look at the section and its slope.");
+    return finding;
+  }
+  finding.steps.given("x", "the rock covers the section from this station",
+                      measure(of.stretch.left));
+  finding.steps.given("x", "to this one", measure(of.stretch.right));
+  finding.steps.computed("w", "water level over this rock, at the energy slope of the zone's water",
+                         "K(w)·√S = Q", measure(trial->flow.water_level));
+  explain_flow(trial->flow, finding.steps);
+  finding.steps.append(trial->answer.evaluation.steps);
+  finding.steps.computed("N", "sizes from 0.02 to 20 ft that balance; the largest is taken",
+                         "size required by the water over the rock = its size",
+                         measure(static_cast<double>(found.sizes.size())));
+  finding.limits = of.method->description().limits;
+  finding.limits_not_kept = trial->answer.evaluation.limits_not_kept;
+  if (!found.ended_by.empty()) {
+    finding.reasons.push_back(fmt::format("Rock larger than {} was not looked at: {}",
+                                          wording.rock(found.largest_looked_at), found.ended_by));
+  }
+  balance.level = level_case(of, coarse.for_level, finding);
+  tell(finding, of, *trial, found, balance, wording);
+  judge(finding, of, balance, wording);
+  if (!finding.limits_not_kept.empty()) {
+    finding.outcome = Outcome::ask_the_designer;
+    finding.next = "At the balance the method stands outside its published range.";
+  }
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> roughness_findings(const Site& site, const ZoneSizing& sizing,
+                                        const std::vector<ZoneWater>& water,
+                                        const Wording& wording) {
+  std::vector<Finding> findings;
+  const Zone& zone = *sizing.zone;
+  if (!sizing.governing || !in_stream(zone.place) || zone.section.empty()) return findings;
+  const SizeAsked& governing = sizing.asked[*sizing.governing];
+  for (const ZoneWater& at : water) {
+    const bool design = at.flow_case->purpose == FlowPurpose::design;
+    if (!design || !at.flow || !at.setting || zone.water.contains(at.flow_case->id)) continue;
+    const SiteSection& section = site.sections.at(zone.section);
+    RockRoughnessCase of{&zone,
+                         &section,
+                         &at,
+                         governing.method,
+                         sizing.specified,
+                         stretch_of(zone, section, at),
+                         governing.required.percent_smaller,
+                         1};
+    const auto size = least_size_of(*sizing.specified, of.percent, density_of(*at.setting));
+    const auto coarse = coarse_stones(*sizing.specified, density_of(*at.setting));
+    if (!size || !coarse) {
+      Finding finding = begin(zone, *at.flow_case);
+      give_up(finding, "The class does not state how large its coarse stones are.",
+              "Choose a class that says how large its coarse stones are.");
+      findings.push_back(std::move(finding));
+      continue;
+    }
+    of.d90_over_size = coarse->for_velocity / *size;
+    findings.push_back(balance_zone(of, *size, *coarse, wording));
+  }
+  return findings;
+}
+
+}  // namespace proofstone
