@@ -8,8 +8,8 @@
 namespace proofstone {
 namespace {
 
-constexpr Length smallest = Length::feet(0.02);
-constexpr Length largest = Length::feet(20);
+constexpr Length smallest_d90 = Length::feet(0.03);
+constexpr Length largest_d90 = Length::feet(30);
 constexpr double step_ratio = 1.1;
 /// Leaves a tenth known to a hundred-millionth.
 constexpr int halvings = 24;
@@ -20,23 +20,46 @@ Problem no_size(const SizingAnswer& answer) {
   return {"no-size", "The method gives no size in this water.", "", "", ""};
 }
 
-/// Whether rock of a size is at least what its own roughness asks for; nothing where the water
+/// Asks every method; the one that asks most stays in the trial.
+Problems ask_methods(const RockRoughnessCase& of, RockRoughnessTrial& trial) {
+  bool any = false;
+  Problems silent;
+  for (std::size_t i = 0; i < of.methods.size(); ++i) {
+    auto answer = of.methods[i].method->size(trial.setting);
+    if (!answer.required) {
+      silent.push_back(no_size(answer));
+      continue;
+    }
+    const Length required = size_as(*answer.required, of.specified->band.basis().size);
+    const double scale = required / of.methods[i].available;
+    if (any && scale <= trial.scale) continue;
+    any = true;
+    trial.scale = scale;
+    trial.asks_most = i;
+    trial.answer = std::move(answer);
+  }
+  if (any) silent.clear();
+  return silent;
+}
+
+/// Whether rock of a scale is at least what its own roughness asks for; nothing where the water
 /// over it cannot be computed.
 struct Answer {
   std::optional<bool> holds;
   std::string why_not;
 };
 
-Answer ask(const RockRoughnessCase& of, Dimensionless coefficient, Length size) {
-  const auto trial = water_over_rock(of, rock_roughness(of.d90_over_size * size, coefficient));
+Answer ask(const RockRoughnessCase& of, Dimensionless coefficient, double scale) {
+  const auto trial = water_over_rock(of, rock_roughness(scale * of.d90, coefficient));
   if (!trial) return {std::nullopt, trial.problems().front().sentence()};
-  return {trial->required <= size, {}};
+  return {trial->scale <= scale, {}};
 }
 
-Length halve_in(const RockRoughnessCase& of, Dimensionless coefficient, Length below, Length above,
+/// Between two scales of which one holds: the upper end of what is left after halving.
+double halve_in(const RockRoughnessCase& of, Dimensionless coefficient, double below, double above,
                 bool holds_above) {
   for (int i = 0; i < halvings; ++i) {
-    const Length middle = 0.5 * (below + above);
+    const double middle = 0.5 * (below + above);
     const bool like_above =
         ask(of, coefficient, middle).holds.value_or(!holds_above) == holds_above;
     (like_above ? above : below) = middle;
@@ -70,27 +93,26 @@ Expected<RockRoughnessTrial> water_over_rock(const RockRoughnessCase& of, Dimens
     trial.choices = choices_near_structure(*of.zone, *of.water->velocity_at_rock * change);
     trial.setting.method_choices = &*trial.choices;
   }
-  trial.answer = of.method->size(trial.setting);
-  if (!trial.answer.required) return no_size(trial.answer);
-  trial.required = size_as(*trial.answer.required, of.specified->band.basis().size);
+  const auto silent = ask_methods(of, trial);
+  if (!silent.empty()) return silent;
   trial.flow = std::move(*flow);
   return trial;
 }
 
-BalancingSizes find_balancing_sizes(const RockRoughnessCase& of, Dimensionless coefficient) {
-  BalancingSizes found;
-  found.smallest_looked_at = smallest;
-  Length below = smallest;
+BalancingScales find_balancing_scales(const RockRoughnessCase& of, Dimensionless coefficient) {
+  BalancingScales found;
+  const double largest = largest_d90 / of.d90;
+  double below = smallest_d90 / of.d90;
   auto here = ask(of, coefficient, below);
-  if (here.holds.value_or(false)) found.sizes.push_back(below);
+  if (here.holds.value_or(false)) found.scales.push_back(below);
   while (here.holds) {
     found.largest_looked_at = below;
     found.largest_holds = *here.holds;
-    const Length above = step_ratio * below;
+    const double above = step_ratio * below;
     if (above > largest) return found;
     const auto next = ask(of, coefficient, above);
     if (next.holds && *next.holds != *here.holds) {
-      found.sizes.push_back(halve_in(of, coefficient, below, above, *next.holds));
+      found.scales.push_back(halve_in(of, coefficient, below, above, *next.holds));
     }
     below = above;
     here = next;

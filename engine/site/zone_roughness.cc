@@ -2,10 +2,8 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "engine/hydraulics/rock_roughness_flow.h"
-#include "engine/site/rock_roughness_trial.h"
+#include "engine/site/roughness_case.h"
 #include "engine/sizing/rock_lined_channel.h"
 
 namespace proofstone {
@@ -16,18 +14,6 @@ namespace {
 constexpr Dimensionless low = Dimensionless::number(0.034);
 constexpr Dimensionless high = Dimensionless::number(0.038);
 constexpr double under_water = 1.15;
-
-Density density_of(const ZoneSetting& setting) {
-  return Density::kilograms_per_cubic_meter(1000 * setting.rock.specific_gravity.number());
-}
-
-/// From toe to top on a bank; elsewhere the ground between the bank stations.
-SectionStretch stretch_of(const Zone& zone, const SiteSection& section, const ZoneWater& water) {
-  if (!water.bank) return {section.left_bank, section.right_bank};
-  const bool left = zone.bank == BankSide::left;
-  const Length top = zone.top_station.value_or(left ? section.left_bank : section.right_bank);
-  return {std::min(top, water.bank->toe_station), std::max(top, water.bank->toe_station)};
-}
 
 Finding begin(const Zone& zone, const FlowCase& flow_case) {
   Finding finding;
@@ -66,7 +52,12 @@ struct LevelCase {
 };
 
 std::optional<LevelCase> level_case(const RockRoughnessCase& of, Length d90, Finding& finding) {
-  double n = roughness_of(d90, high, finding.steps).number();
+  finding.steps.given_rock("D90", "of the class specified, for the level", d90);
+  finding.steps.given("K", "coefficient of the roughness of rock, high", measure(high),
+                      rock_roughness_source());
+  double n = rock_roughness(d90, high).number();
+  finding.steps.computed("n", "Manning's n, high", "K·D90^⅙ (ft)", measure(n),
+                         rock_roughness_source());
   if (of.zone->placement == Placement::under_water) {
     n *= under_water;
     finding.steps.computed("n", "Manning's n, high, of rock placed under water", "1.15·n",
@@ -83,49 +74,25 @@ std::optional<LevelCase> level_case(const RockRoughnessCase& of, Length d90, Fin
   return LevelCase{trial->roughness, trial->flow.water_level};
 }
 
-std::string how_many(const BalancingSizes& found, const Wording& wording) {
-  if (found.sizes.size() == 1) return "One size balances";
+std::string how_many(const BalancingScales& found, Length available, const Wording& wording) {
+  if (found.scales.size() == 1) return "One size balances";
   std::vector<std::string> sizes;
-  for (const Length size : found.sizes) sizes.push_back(wording.rock(size));
+  for (const double scale : found.scales) sizes.push_back(wording.rock(scale * available));
   return fmt::format(
-      "{} sizes balance, {}; the largest is taken, since every larger one looked at "
-      "holds",
-      found.sizes.size(), listed(sizes));
+      "{} sizes balance, {}; the largest is taken, since every larger one looked at holds",
+      found.scales.size(), listed(sizes));
 }
 
-/// What was found at the balance, for words.
+/// What was found at the balance.
 struct Balance {
-  Length size;
-  Length available;
+  double scale = 1;
+  Length available;  ///< of the size that the method which asks most asks for
   std::optional<LevelCase> level;
 };
 
-/// The coarse stones of a class, which make its roughness.
-struct CoarseStones {
-  double percent = 90;
-  Length for_velocity;  ///< no larger than the smallest D90: the smoother rock, the faster water
-  Length for_level;     ///< no smaller than it
-};
-
-/// Classes often stop at D85 on their fine side.
-std::optional<CoarseStones> coarse_stones(const RockClass& rock_class, Density rock) {
-  for (const double percent : {90.0, 85.0, 80.0, 75.0, 70.0}) {
-    const auto least = least_size_of(rock_class, percent, rock);
-    if (!least) continue;
-    CoarseStones coarse{percent, *least, *least};
-    if (percent < 90) {
-      const auto greatest = rock_class.band.largest_size_at(90);
-      if (!greatest) return std::nullopt;
-      coarse.for_level = *greatest;
-    }
-    return coarse;
-  }
-  return std::nullopt;
-}
-
 void judge(Finding& finding, const RockRoughnessCase& of, const Balance& balance,
            const Wording& wording) {
-  const double margin = balance.available / balance.size;
+  const double margin = 1 / balance.scale;
   finding.margin = Margin{margin, std::nullopt, std::nullopt};
   finding.steps.computed("margin", "class over the balancing size", "", measure(margin));
   std::optional<Length> top;
@@ -152,22 +119,24 @@ void judge(Finding& finding, const RockRoughnessCase& of, const Balance& balance
 }
 
 void tell(Finding& finding, const RockRoughnessCase& of, const RockRoughnessTrial& trial,
-          const BalancingSizes& found, const Balance& balance, const Wording& wording) {
-  const auto symbol = "D" + percent_number(of.percent);
+          const BalancingScales& found, const Balance& balance, const Wording& wording) {
+  const auto symbol = "D" + percent_number(trial.answer.required->percent_smaller);
+  const Length size = balance.scale * balance.available;
   finding.sentence = fmt::format(
       "With the low roughness of its own rock (n {}) the water runs at {} and {} asks for a {} of "
       "at least {}; {} has {}. {}.",
       significant(trial.roughness.number(), 3), wording.of(trial.setting.average_velocity),
-      of.method->description().title, symbol, wording.rock(balance.size), of.specified->name,
-      wording.rock(balance.available), how_many(found, wording));
+      of.methods[trial.asks_most].method->description().title, symbol, wording.rock(size),
+      of.specified->name, wording.rock(balance.available),
+      how_many(found, balance.available, wording));
   state(finding, "balancing_size", symbol.c_str(), "size that its own roughness asks for",
-        measure(balance.size), LengthUse::rock);
+        measure(size), LengthUse::rock);
   state(finding, "low_roughness", "n", "Manning's n, low", measure(trial.roughness));
   state(finding, "low_velocity", "V", "mean velocity with it",
         measure(trial.setting.average_velocity));
   state(finding, "low_level", "w", "water level with it", measure(trial.flow.water_level));
   state(finding, "balancing_sizes", "N", "how many sizes balance",
-        measure(static_cast<double>(found.sizes.size())));
+        measure(static_cast<double>(found.scales.size())));
   if (!balance.level) return;
   const Length rise = balance.level->level - of.water->flow->water_level;
   finding.sentence += fmt::format(
@@ -180,7 +149,29 @@ void tell(Finding& finding, const RockRoughnessCase& of, const RockRoughnessTria
   state(finding, "high_level", "w_high", "water level with it", measure(balance.level->level));
 }
 
-Finding balance_zone(const RockRoughnessCase& of, Length available, const CoarseStones& coarse,
+/// The working at the balance.
+void show_working(Finding& finding, const RockRoughnessCase& of, const RockRoughnessTrial& trial,
+                  const BalancingScales& found) {
+  Steps& steps = finding.steps;
+  const double scale = found.scales.back();
+  steps.given("x", "the rock covers the section from this station", measure(of.stretch.left));
+  steps.given("x", "to this one", measure(of.stretch.right));
+  steps.computed("s", "rock over the class specified, at the balance",
+                 "size required by the water over the rock = its size", measure(scale));
+  steps.computed("N", "sizes with D90 from 0.03 to 30 ft that balance; the largest is taken", "",
+                 measure(static_cast<double>(found.scales.size())));
+  steps.computed_rock("D90", "of the rock at the balance", "s·D90 of the class", scale * of.d90);
+  steps.given("K", "coefficient of the roughness of rock, low", measure(low),
+              rock_roughness_source());
+  steps.computed("n", "Manning's n", "K·D90^⅙ (ft)", measure(trial.roughness),
+                 rock_roughness_source());
+  steps.computed("w", "water level over this rock, at the energy slope of the zone's water",
+                 "K(w)·√S = Q", measure(trial.flow.water_level));
+  explain_flow(trial.flow, steps);
+  steps.append(trial.answer.evaluation.steps);
+}
+
+Finding balance_zone(const RockRoughnessCase& of, const CoarseStones& coarse,
                      const Wording& wording) {
   Finding finding = begin(*of.zone, *of.water->flow_case);
   if (coarse.percent < 90) {
@@ -189,36 +180,30 @@ Finding balance_zone(const RockRoughnessCase& of, Length available, const Coarse
         "smoother and so on the safe side; for the level the largest D90 it allows.",
         of.specified->name, percent_number(coarse.percent)));
   }
-  const auto found = find_balancing_sizes(of, low);
-  if (found.sizes.empty() || !found.largest_holds) {
-    const std::string why = found.ended_by.empty()
-                                ? "Even rock of 20 ft asks for larger rock."
-                                : "The water over larger rock: " + found.ended_by;
-    give_up(finding, why, "Look at the section and its slope, or at another lining.");
+  const auto found = find_balancing_scales(of, low);
+  if (found.scales.empty() || !found.largest_holds) {
+    give_up(finding,
+            found.ended_by.empty() ? "Even rock with a D90 of 30 ft asks for larger rock."
+                                   : "The water over larger rock: " + found.ended_by,
+            "Look at the section and its slope, or at another lining.");
     return finding;
   }
-  Balance balance{found.sizes.back(), available, std::nullopt};
-  const Length d90 = of.d90_over_size * balance.size;
-  const auto trial = water_over_rock(of, roughness_of(d90, low, finding.steps));
+  Balance balance;
+  balance.scale = found.scales.back();
+  const auto trial = water_over_rock(of, rock_roughness(balance.scale * of.d90, low));
   if (!trial) {
     give_up(finding, trial.problems().front().sentence(), "Look at the section and its slope.");
     return finding;
   }
-  finding.steps.given("x", "the rock covers the section from this station",
-                      measure(of.stretch.left));
-  finding.steps.given("x", "to this one", measure(of.stretch.right));
-  finding.steps.computed("w", "water level over this rock, at the energy slope of the zone's water",
-                         "K(w)·√S = Q", measure(trial->flow.water_level));
-  explain_flow(trial->flow, finding.steps);
-  finding.steps.append(trial->answer.evaluation.steps);
-  finding.steps.computed("N", "sizes from 0.02 to 20 ft that balance; the largest is taken",
-                         "size required by the water over the rock = its size",
-                         measure(static_cast<double>(found.sizes.size())));
-  finding.limits = of.method->description().limits;
+  const AskingMethod& asks_most = of.methods[trial->asks_most];
+  balance.available = asks_most.available;
+  show_working(finding, of, *trial, found);
+  finding.limits = asks_most.method->description().limits;
   finding.limits_not_kept = trial->answer.evaluation.limits_not_kept;
   if (!found.ended_by.empty()) {
-    finding.reasons.push_back(fmt::format("Rock larger than {} was not looked at: {}",
-                                          wording.rock(found.largest_looked_at), found.ended_by));
+    finding.reasons.push_back(fmt::format("Rock with a D90 above {} was not looked at: {}",
+                                          wording.rock(found.largest_looked_at * of.d90),
+                                          found.ended_by));
   }
   balance.level = level_case(of, coarse.for_level, finding);
   tell(finding, of, *trial, found, balance, wording);
@@ -237,31 +222,21 @@ std::vector<Finding> roughness_findings(const Site& site, const ZoneSizing& sizi
                                         const Wording& wording) {
   std::vector<Finding> findings;
   const Zone& zone = *sizing.zone;
-  if (!sizing.governing || !in_stream(zone.place) || zone.section.empty()) return findings;
-  const SizeAsked& governing = sizing.asked[*sizing.governing];
+  if (!in_stream(zone.place) || zone.section.empty()) return findings;
   for (const ZoneWater& at : water) {
     const bool design = at.flow_case->purpose == FlowPurpose::design;
     if (!design || !at.flow || !at.setting || zone.water.contains(at.flow_case->id)) continue;
-    const SiteSection& section = site.sections.at(zone.section);
-    RockRoughnessCase of{&zone,
-                         &section,
-                         &at,
-                         governing.method,
-                         sizing.specified,
-                         stretch_of(zone, section, at),
-                         governing.required.percent_smaller,
-                         1};
-    const auto size = least_size_of(*sizing.specified, of.percent, density_of(*at.setting));
-    const auto coarse = coarse_stones(*sizing.specified, density_of(*at.setting));
-    if (!size || !coarse) {
+    if (methods_that_count(sizing, at).empty()) continue;
+    const auto coarse = coarse_stones(*sizing.specified, *at.setting);
+    if (!coarse) {
       Finding finding = begin(zone, *at.flow_case);
       give_up(finding, "The class does not state how large its coarse stones are.",
               "Choose a class that says how large its coarse stones are.");
       findings.push_back(std::move(finding));
       continue;
     }
-    of.d90_over_size = coarse->for_velocity / *size;
-    findings.push_back(balance_zone(of, *size, *coarse, wording));
+    const auto of = roughness_case(sizing, site.sections.at(zone.section), at, *coarse);
+    findings.push_back(balance_zone(of, *coarse, wording));
   }
   return findings;
 }
