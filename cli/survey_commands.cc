@@ -113,33 +113,51 @@ SectionFilesRequest section_request(const std::string& path, StatedOptions& stat
   return request;
 }
 
-/// The files, the fragment last, so that what names the others stands only when they do.
-int write_files(const std::string& folder, const SurveyedFiles& made, const Arguments& arguments) {
+/// What stands in the way of laying a file there: another one of its name.
+Problems taken_names(const std::string& folder, const std::vector<NamedText>& files) {
+  Problems problems;
+  for (const auto& file : files) {
+    const auto path = folder + "/" + file.name;
+    if (!std::filesystem::exists(path)) continue;
+    const auto there = read_text_file(path);
+    if (there && *there == file.text) continue;
+    problems.push_back({"file-exists", "Another file of this name lies there already.", path, "",
+                        "a folder without it"});
+  }
+  return problems;
+}
+
+/// The files, the fragment last, so that what names the others stands only when they do. Nothing is
+/// written where a file would overwrite another.
+int write_files(const std::string& folder, const SurveyedFiles& made,
+                const std::string& fragment_name, const Arguments& arguments) {
+  std::vector<NamedText> files = made.files;
+  files.push_back({fragment_name, made.revision.dump(2) + "\n"});
+  auto problems = taken_names(folder, files);
+  if (!problems.empty()) return refuse(problems, exit_failed);
   std::error_code error;
   std::filesystem::create_directories(folder, error);
   json names = json::array();
-  for (const auto& file : made.files) {
-    const auto problems = write_text_file(folder + "/" + file.name, file.text);
+  for (const auto& file : files) {
+    problems = write_text_file(folder + "/" + file.name, file.text);
     if (!problems.empty()) return refuse(problems, exit_failed);
     names.push_back(file.name);
   }
-  const auto problems = write_text_file(folder + "/revision.json", made.revision.dump(2) + "\n");
-  if (!problems.empty()) return refuse(problems, exit_failed);
   if (arguments.has("json")) {
     const json answer = {
         {"files", names}, {"revision", made.revision}, {"cautions", made.cautions}};
     print(answer.dump(2) + "\n");
     return exit_done;
   }
-  std::string text = fmt::format(
-      "{} written to {}:", names.size() == 1 ? "1 table" : fmt::format("{} tables", names.size()),
-      folder);
+  const auto count = made.files.size();
+  std::string text =
+      fmt::format("{} {} written to {}:", count, count == 1 ? "table" : "tables", folder);
   for (const auto& file : made.files) text += "\n  " + file.name;
   text += "\n\n" + made.revision["note"].get<std::string>() + ".\n\n";
   text += wrapped(
-      "Lay the tables beside the site document and put what revision.json holds into it as a new "
-      "revision, with its id, after, time and author. See that banks, roughness and slope are "
-      "those of each section.",
+      fmt::format("Lay the tables beside the site document and put what {} holds into it as a new "
+                  "revision, with its id, after, time and author.",
+                  fragment_name),
       0);
   for (const auto& caution : made.cautions) text += wrapped(caution, 0);
   print(text);
@@ -165,7 +183,7 @@ int read_sections_command(const Arguments& arguments) {
   if (!survey) return refuse(survey.problems(), exit_problems);
   const auto made = section_files(*survey, request);
   if (!made) return refuse(made.problems(), exit_problems);
-  return write_files(folder, *made, arguments);
+  return write_files(folder, *made, "sections-revision.json", arguments);
 }
 
 int read_centreline_command(const Arguments& arguments) {
@@ -180,7 +198,7 @@ int read_centreline_command(const Arguments& arguments) {
   if (!found) return refuse(found.problems(), exit_problems);
   const auto made = course_files(*found, file_name(path), runs);
   if (!made) return refuse(made.problems(), exit_problems);
-  return write_files(folder, *made, arguments);
+  return write_files(folder, *made, "centrelines-revision.json", arguments);
 }
 
 }  // namespace proofstone

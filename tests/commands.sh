@@ -71,7 +71,10 @@ gives 2 'Allowed: “ft” or' read-sections "$work/survey.xml" "${stated[@]}" -
 gives 3 'you in m' read-sections "$work/survey.xml" "${stated[@]}" --elevation-unit m
 [ ! -e "$work/sections" ] || wrong "read-sections wrote files of a survey that it refused."
 gives 0 'section-240.csv' read-sections "$work/survey.xml" "${stated[@]}" --elevation-unit ft
-grep -q '/sections/section-240' "$work/sections/revision.json" || wrong "read-sections wrote no changes."
+grep -q '/sections/section-240' "$work/sections/sections-revision.json" || wrong "read-sections wrote no changes."
+gives 0 'section-240.csv' read-sections "$work/survey.xml" "${stated[@]}" --elevation-unit ft
+sed -i 's/108/109/' "$work/survey.xml"
+gives 1 'Another file of this name' read-sections "$work/survey.xml" "${stated[@]}" --elevation-unit ft
 gives 3 'cannot be read as a file of lines' read-sections "$work/survey.gpkg" "${stated[@]}" --elevation-unit ft
 gives 2 '--runs is not stated' read-centreline "$work/survey.gpkg" --out "$work/sections"
 gives 0 'The document is good' validate "$site"

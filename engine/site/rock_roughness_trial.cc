@@ -1,6 +1,7 @@
 #include "engine/site/rock_roughness_trial.h"
 
 #include "engine/hydraulics/rock_roughness_flow.h"
+#include "engine/hydraulics/uniform_flow_near.h"
 #include "engine/site/near_structure.h"
 #include "engine/site/section_water.h"
 #include "engine/site/zone_setting_of.h"
@@ -73,9 +74,10 @@ Expected<RockRoughnessTrial> water_over_rock(const RockRoughnessCase& of, Dimens
   const auto lined = with_roughness(of.section->survey, of.stretch, roughness);
   if (!lined) return lined.problems();
   const ZoneSetting& before = *of.water->setting;
-  Steps unused;
-  auto flow = normal_flow(*lined, divisions_of(*of.section), of.water->flow->discharge,
-                          before.energy_slope, of.section->composite_roughness, unused);
+  const UniformFlowCase sought{of.water->flow->discharge, before.energy_slope,
+                               of.section->composite_roughness};
+  auto flow =
+      uniform_flow_near(*lined, divisions_of(*of.section), sought, of.water->flow->water_level);
   if (!flow) return flow.problems();
   const FlowPart* channel = main_channel(*flow, *of.section);
   if (channel == nullptr || !(channel->top_width.si() > 0)) {

@@ -39,7 +39,7 @@ struct RockRoughnessTrial {
   double scale = 0;           ///< at which rock like the class is just what that one asks for
 };
 
-/// Problems: those of normal_flow and bank_geometry; why no method gives a size.
+/// Problems: those of uniform_flow_near and bank_geometry; why no method gives a size.
 Expected<RockRoughnessTrial> water_over_rock(const RockRoughnessCase& of, Dimensionless roughness);
 
 /// Scales that ask, through their own roughness, for themselves.
