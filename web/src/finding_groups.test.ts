@@ -18,8 +18,8 @@ it('puts neighbours on one matter under one heading', () => {
 });
 
 it('heads what is said of a reach with the reach', () => {
-  const { about, ...rest } = findings[0] as Findings['findings'][number];
-  const profile = { ...rest, about: { flow_case: about.flow_case, reach: 'road-crossing' } };
+  const water = findings[0] as Findings['findings'][number];
+  const profile = { ...water, about: { reach: 'road-crossing' } };
   expect(groupFindings([profile])[0]?.heading).toBe('Water · reach road crossing');
 });
 
