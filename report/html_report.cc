@@ -15,6 +15,7 @@
 #include "report/outcome_mark.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
+#include "report/run_chart_picture.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
 
@@ -170,6 +171,7 @@ std::string pictures(const Findings& findings) {
   for (const auto& p : findings.profile_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.stones_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.method_sizes_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.run_charts) html += figure(p, findings.units);
   return html.empty() ? html : "<section>\n<h2>Pictures</h2>\n" + html + "</section>\n";
 }
 

@@ -49,6 +49,7 @@ Findings findings() {
   all.section_pictures = {samples::section()};
   all.stones_pictures = {samples::stones()};
   all.method_sizes_pictures = {samples::method_sizes()};
+  all.run_charts = {samples::run_chart()};
   all.cautions = {"Stay off the pile."};
   return all;
 }

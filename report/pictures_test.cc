@@ -10,6 +10,7 @@
 #include "report/method_sizes_picture.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
+#include "report/run_chart_picture.h"
 #include "report/sample_pictures.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
@@ -124,6 +125,29 @@ TEST(MethodSizesPicture, LeavesOutWhatCannotBeDrawnAndNamesTheRest) {
   const auto svg = draw(samples::method_sizes(), UnitSystem::us_customary, 900);
   EXPECT_NE(svg.find("weight 75 %, governs"), std::string::npos);
   EXPECT_NE(svg.find("outside its published range"), std::string::npos);
+}
+
+TEST(RunChartPicture, IsWholeForGoodAndForHostileContent) {
+  expect_whole(samples::run_chart(), "sample");
+  expect_whole(RunChartPicture{}, "empty");
+  auto picture = samples::run_chart();
+  picture.title = hostile;
+  picture.points[2].label = hostile;
+  picture.points[3].size = Length::inches(nan);
+  picture.points[4].high = Length::inches(infinite);
+  picture.target = Length::inches(-1);
+  expect_whole(picture, "hostile");
+}
+
+TEST(RunChartPicture, DrawsEachLoadAndRingsTheAlarms) {
+  const auto svg = draw(samples::run_chart(), UnitSystem::us_customary, 640);
+  const auto count = [&](const std::string& part) {
+    int found = 0;
+    for (auto at = svg.find(part); at != std::string::npos; at = svg.find(part, at + 1)) ++found;
+    return found;
+  };
+  EXPECT_EQ(count("class=\"load\""), 9 + 1);  // and one in the legend
+  EXPECT_EQ(count("class=\"alarm\""), 2 + 1);
 }
 
 // On a phone as on a desk, no text leaves the picture on the left or below.

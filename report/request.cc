@@ -20,6 +20,7 @@
 #include "report/method_sizes_picture.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
+#include "report/run_chart_picture.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
 
@@ -105,6 +106,7 @@ json assess_request(FieldReader& request, Problems& problems) {
     draw_all(findings.profile_pictures, "profile", units, *width, drawn);
     draw_all(findings.stones_pictures, "stones", units, *width, drawn);
     draw_all(findings.method_sizes_pictures, "method sizes", units, *width, drawn);
+    draw_all(findings.run_charts, "run chart", units, *width, drawn);
     answer["pictures"] = std::move(drawn);
   }
   return answer;

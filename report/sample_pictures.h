@@ -122,6 +122,27 @@ inline StonesPicture stones() {
   return picture;
 }
 
+/// Loads that become finer from the sixth on.
+inline RunChartPicture run_chart() {
+  RunChartPicture picture;
+  picture.id = "loads.sample";
+  picture.title = "Loads of the sample";
+  picture.description = "Median sizes of loads.";
+  picture.target = Length::inches(12);
+  int load = 0;
+  for (const double inches : {12.1, 11.8, 12.3, 11.9, 12.0, 11.3, 11.1, 11.0, 10.9}) {
+    RunChartPicture::Point point;
+    point.label = "ticket " + std::to_string(++load);
+    point.size = Length::inches(inches);
+    point.average = Length::inches(12 - 0.1 * load);
+    point.low = Length::inches(11.4);
+    point.high = Length::inches(12.6);
+    point.alarm = load > 7;
+    picture.points.push_back(std::move(point));
+  }
+  return picture;
+}
+
 inline MethodSizesPicture method_sizes() {
   const auto in = [](double size) { return Length::inches(size); };
   MethodSizesPicture picture;

@@ -58,6 +58,17 @@ Eigen::VectorXd solve(const std::vector<Node>& nodes, double nothing, Kernel ker
   return system.partialPivLu().solve(Eigen::VectorXd::Ones(n + 1));
 }
 
+/// The setting between two at which `length_with(setting)`, which grows with it, is `loads`.
+template <class Length>
+double setting_for(double loads, double low, double high, Length length_with) {
+  constexpr int halvings = 40;
+  for (int i = 0; i < halvings; ++i) {
+    const double middle = (low + high) / 2;
+    (length_with(middle) < loads ? low : high) = middle;
+  }
+  return (low + high) / 2;
+}
+
 struct SumRunLength {
   double from_nothing = 0;
   double from_head_start = 0;
@@ -153,13 +164,15 @@ double run_length(const MovingAverageChart& chart, double shift) {
 }
 
 double interval_for_run_length(double allowance, double loads) {
-  double low = 0.1;
-  double high = 20;
-  for (int halving = 0; halving < 40; ++halving) {
-    const double middle = (low + high) / 2;
-    (run_length({allowance, middle, 0}, 0) < loads ? low : high) = middle;
-  }
-  return (low + high) / 2;
+  return setting_for(loads, 0.1, 20, [&](double interval) {
+    return run_length(CumulativeSumChart{allowance, interval, 0}, 0);
+  });
+}
+
+double limits_for_run_length(double weight, double loads) {
+  return setting_for(loads, 0.5, 6, [&](double limits) {
+    return run_length(MovingAverageChart{weight, limits}, 0);
+  });
 }
 
 Expected<RunLengthResult> average_run_length(const RunLengthInputs& in, Steps& steps) {

@@ -29,6 +29,9 @@ double run_length(const MovingAverageChart& chart, double shift);
 /// found between 0.1 and 20. `loads` from 2 to 10,000.
 double interval_for_run_length(double allowance, double loads);
 
+/// The limits L of a moving average with which it does so; found between 0.5 and 6.
+double limits_for_run_length(double weight, double loads);
+
 enum class LoadChart { cumulative_sum, one_sided_sum, moving_average };
 
 struct RunLengthInputs {

@@ -8,11 +8,13 @@
 #include "engine/site/frequent_water.h"
 #include "engine/site/lot_evidence.h"
 #include "engine/site/method_sizes.h"
+#include "engine/site/placed_layer.h"
 #include "engine/site/profile_picture_of.h"
 #include "engine/site/reach_water.h"
 #include "engine/site/remedies.h"
 #include "engine/site/rock_in_zone.h"
 #include "engine/site/site_pictures.h"
+#include "engine/site/supply_findings.h"
 #include "engine/site/top_of_rock.h"
 #include "engine/site/zone_chance.h"
 #include "engine/site/zone_roughness.h"
@@ -181,6 +183,7 @@ Findings assess(const Site& site, UnitSystem units) {
     if (!one.sizing.asked.empty()) {
       findings.method_sizes_pictures.push_back(method_sizes_picture(one.sizing));
     }
+    move_into(findings.findings, placed_layer_findings(site, zone, wording));
     move_into(findings.findings, chance_findings(zone, one.sizing, one.water, wording));
     if (!zone.section.empty()) {
       findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
@@ -206,6 +209,9 @@ Findings assess(const Site& site, UnitSystem units) {
     move_into(findings.findings, remedies_for(site, evidence, zones, wording));
     findings.gradation_pictures.push_back(gradation_picture(site, evidence, zones));
     findings.stones_pictures.push_back(stones_picture(site, evidence));
+    move_into(findings.findings, supply_findings(site, lot, wording));
+    auto chart = run_chart(site, lot, wording);
+    if (chart) findings.run_charts.push_back(std::move(*chart));
   }
   write_headline(findings);
   return findings;

@@ -114,6 +114,10 @@ std::string_view topic_name(Topic topic) {
       return "remedy";
     case Topic::chance:
       return "chance of instability";
+    case Topic::supply:
+      return "supply";
+    case Topic::placing:
+      return "placing";
   }
   return "document";
 }

@@ -34,10 +34,12 @@ enum class Topic {
   gradation,
   rock_in_zone,
   remedy,
-  chance
+  chance,
+  supply,
+  placing
 };
 /// "document", "water", "rock size", "class", "layer", "toe", "extent", "gradation",
-/// "rock in the zone", "remedy", "chance of instability".
+/// "rock in the zone", "remedy", "chance of instability", "supply", "placing".
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.
@@ -97,6 +99,7 @@ struct Findings {
   std::vector<ProfilePicture> profile_pictures;
   std::vector<StonesPicture> stones_pictures;
   std::vector<MethodSizesPicture> method_sizes_pictures;
+  std::vector<RunChartPicture> run_charts;
   std::vector<std::string> cautions;
 
   const Finding* find(std::string_view id) const;

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "engine/site/item_reader.h"
+#include "engine/site/loads_reader.h"
 
 namespace proofstone {
 namespace {
@@ -70,7 +71,7 @@ enum class LookKind { stone_count, weighed_sample };
 
 }  // namespace
 
-Lot read_lot(FieldReader& reader, const std::string& id) {
+Lot read_lot(FieldReader& reader, const std::string& id, Problems& problems) {
   Lot lot;
   lot.id = id;
   lot.name = reader.required_text("name");
@@ -87,6 +88,7 @@ Lot read_lot(FieldReader& reader, const std::string& id) {
       }
     }
   }
+  lot.supply = read_supply(reader, problems);
   return lot;
 }
 
@@ -96,7 +98,7 @@ Look read_look(FieldReader& reader, const std::string& id, Problems& problems) {
   look.name = reader.required_text("name");
   look.lot = reader.required_text("lot");
   look.who = reader.optional_text("who");
-  look.when = reader.optional_text("when");
+  look.when = read_when(reader);
   const auto kind = reader.choice<LookKind>(
       "kind",
       {{"stone count", LookKind::stone_count}, {"weighed sample", LookKind::weighed_sample}},

@@ -6,7 +6,7 @@
 namespace proofstone {
 
 /// One of /lots.
-Lot read_lot(FieldReader& reader, const std::string& id);
+Lot read_lot(FieldReader& reader, const std::string& id, Problems& problems);
 
 /// One of /looks.
 Look read_look(FieldReader& reader, const std::string& id, Problems& problems);

@@ -143,6 +143,23 @@ struct MethodSizesPicture {
   std::vector<Row> rows;
 };
 
+/// The median sizes of loads in the order of time.
+struct RunChartPicture {
+  std::string id;  ///< "loads.first-deliveries"
+  std::string title;
+  std::string description;
+  struct Point {
+    std::string label;  ///< "ticket 4711"
+    Length size;
+    std::optional<Length> average;  ///< moving average so far
+    std::optional<Length> low;      ///< where it stays without a drift
+    std::optional<Length> high;
+    bool alarm = false;
+  };
+  std::vector<Point> points;
+  std::optional<Length> target;  ///< size that loads should keep
+};
+
 /// Stones drawn to scale beside a one-foot rule: what a class asks for, what was measured.
 struct StonesPicture {
   std::string id;  ///< "stones.first-deliveries"

@@ -15,6 +15,7 @@
 #include "engine/json/held_json.h"
 #include "engine/reliability/stated_spread.h"
 #include "engine/rock/rock_class.h"
+#include "engine/site/site_loads.h"
 #include "engine/site/site_reach.h"
 #include "engine/site/zone_cover.h"
 #include "engine/site/zone_kinds.h"
@@ -128,6 +129,7 @@ struct Lot {
   std::string source;
   std::string rock_class;  ///< what was ordered
   std::vector<std::string> zones;
+  std::optional<SupplyPlan> supply;
 };
 
 /// A stone count: bins or measured axes, as it was taken down.
@@ -180,6 +182,8 @@ struct Site {
   std::map<std::string, Zone> zones;
   std::map<std::string, Lot> lots;
   std::map<std::string, Look> looks;
+  std::map<std::string, Load> loads;
+  std::map<std::string, LayerSurvey> layer_surveys;
   std::map<std::string, Material> materials;
   EvidencePolicy evidence;
 };

@@ -4,6 +4,7 @@
 #include "engine/json/strict_json.h"
 #include "engine/site/item_reader.h"
 #include "engine/site/kinds_reader.h"
+#include "engine/site/loads_reader.h"
 #include "engine/site/lot_reader.h"
 #include "engine/site/reach_reader.h"
 #include "engine/site/revision.h"
@@ -88,6 +89,14 @@ Problems check_references(const Site& site) {
   for (const auto& [id, look] : site.looks) {
     check_reference(site.lots, look.lot, "/looks/" + id + "/lot", "lot", problems);
   }
+  for (const auto& [id, load] : site.loads) {
+    check_reference(site.lots, load.lot, "/loads/" + id + "/lot", "lot", problems);
+    if (load.source.empty()) continue;
+    check_reference(site.sources, load.source, "/loads/" + id + "/source", "source", problems);
+  }
+  for (const auto& [id, survey] : site.layer_surveys) {
+    check_reference(site.zones, survey.zone, "/layer_surveys/" + id + "/zone", "zone", problems);
+  }
   return problems;
 }
 
@@ -143,13 +152,20 @@ Expected<Site> site_from(nlohmann::json document) {
                                 [&problems](FieldReader& item, const std::string& id) {
                                   return read_zone(item, id, problems);
                                 });
-  site.lots =
-      collection<Lot>(reader, "lots", problems,
-                      [](FieldReader& item, const std::string& id) { return read_lot(item, id); });
+  site.lots = collection<Lot>(reader, "lots", problems,
+                              [&problems](FieldReader& item, const std::string& id) {
+                                return read_lot(item, id, problems);
+                              });
   site.looks = collection<Look>(reader, "looks", problems,
                                 [&problems](FieldReader& item, const std::string& id) {
                                   return read_look(item, id, problems);
                                 });
+  site.loads = collection<Load>(
+      reader, "loads", problems,
+      [](FieldReader& item, const std::string& id) { return read_load(item, id); });
+  site.layer_surveys = collection<LayerSurvey>(
+      reader, "layer_surveys", problems,
+      [](FieldReader& item, const std::string& id) { return read_layer_survey(item, id); });
   site.materials = collection<Material>(reader, "materials", problems,
                                         [&problems](FieldReader& item, const std::string& id) {
                                           return read_material(item, id, problems);
