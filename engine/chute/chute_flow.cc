@@ -13,11 +13,8 @@ Problem missing(const char* key, const char* what) {
 
 }  // namespace
 
-Expected<UnitDischarge> unit_discharge_of(const ChuteFlow& flow, Steps& steps) {
-  if (flow.unit_discharge) {
-    steps.given("q", "discharge for each unit of width", measure(*flow.unit_discharge));
-    return *flow.unit_discharge;
-  }
+Expected<UnitDischarge> unit_discharge_of(const ChuteFlow& flow) {
+  if (flow.unit_discharge) return *flow.unit_discharge;
   Problems problems;
   if (!flow.discharge) {
     problems.push_back(missing("discharge", "The discharge down the chute is not known."));
@@ -26,11 +23,20 @@ Expected<UnitDischarge> unit_discharge_of(const ChuteFlow& flow, Steps& steps) {
     problems.push_back(missing("width", "The width the water runs over is not known."));
   }
   if (!problems.empty()) return problems;
-  const auto q = UnitDischarge::square_meters_per_second(flow.discharge->cubic_meters_per_second() /
-                                                         flow.width->meters());
+  return UnitDischarge::square_meters_per_second(flow.discharge->cubic_meters_per_second() /
+                                                 flow.width->meters());
+}
+
+Expected<UnitDischarge> unit_discharge_of(const ChuteFlow& flow, Steps& steps) {
+  auto q = unit_discharge_of(flow);
+  if (!q) return q;
+  if (flow.unit_discharge) {
+    steps.given("q", "discharge for each unit of width", measure(*q));
+    return q;
+  }
   steps.given("Q", "discharge", measure(*flow.discharge));
   steps.given("b", "width it runs over", measure(*flow.width));
-  steps.computed("q", "discharge for each unit of width", "Q/b", measure(q));
+  steps.computed("q", "discharge for each unit of width", "Q/b", measure(*q));
   return q;
 }
 

@@ -17,6 +17,8 @@ struct ChuteFlow {
 
 /// q, as given or Q/b, put down as a step. Problems (missing-input): neither q nor both Q and b.
 Expected<UnitDischarge> unit_discharge_of(const ChuteFlow& flow, Steps& steps);
+/// The same without its step.
+Expected<UnitDischarge> unit_discharge_of(const ChuteFlow& flow);
 
 /// Takes what a zone states of its discharge; the width is the designer's to choose.
 void take_chute_flow(const ZoneSetting& zone, ChuteFlow& flow);

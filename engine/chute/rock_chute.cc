@@ -88,8 +88,7 @@ MethodDescription describe() {
 }
 
 bool size_was_tested(const Inputs& in) {
-  Steps unread;
-  const auto result = rock_chute(in, unread);
+  const auto result = rock_chute(in);
   return result && PublishedRange{15, 278}.holds(result->d50_at_failure.millimeters());
 }
 
@@ -97,6 +96,7 @@ Described build() {
   Described method(describe(), &rock_chute, &from_zone,
                    [](const Result& result) { return RequiredSize{50, result.d50}; },
                    {ZonePlace::chute});
+  method.without_steps(&rock_chute);
   describe_chute_flow(method);
   method.required({"slope", "S", "slope of the chute"}, &Inputs::slope, unit::rise_per_run,
                   AllowedRange::positive_to(2));
@@ -127,8 +127,8 @@ Described build() {
 
 }  // namespace
 
-Expected<RockChuteResult> rock_chute(const RockChuteInputs& inputs, Steps& steps) {
-  const auto unit_discharge = unit_discharge_of(inputs, steps);
+Expected<RockChuteResult> rock_chute(const RockChuteInputs& inputs) {
+  const auto unit_discharge = unit_discharge_of(inputs);
   if (!unit_discharge) return unit_discharge.problems();
   const double q = unit_discharge->square_feet_per_second();
   const double S = inputs.slope.ratio();
@@ -140,7 +140,15 @@ Expected<RockChuteResult> rock_chute(const RockChuteInputs& inputs, Steps& steps
   uniform_flow(q, S, result);
   result.layer_thickness = 2 * result.d50;
   result.apron_length = 15 * result.d50;
-  explain(inputs, result, steps);
+  return result;
+}
+
+Expected<RockChuteResult> rock_chute(const RockChuteInputs& inputs, Steps& steps) {
+  auto result = rock_chute(inputs);
+  if (!result) return result;
+  const auto shown = unit_discharge_of(inputs, steps);
+  if (!shown) return shown.problems();
+  explain(inputs, *result, steps);
   return result;
 }
 

@@ -26,6 +26,8 @@ struct RockChuteResult {
 
 /// Problems: the unit discharge is not known.
 Expected<RockChuteResult> rock_chute(const RockChuteInputs& inputs, Steps& steps);
+/// The same arithmetic without its steps, for simulation.
+Expected<RockChuteResult> rock_chute(const RockChuteInputs& inputs);
 
 const SizingMethod& rock_chute_method();
 

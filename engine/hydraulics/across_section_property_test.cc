@@ -6,42 +6,11 @@
 #include <vector>
 
 #include "engine/hydraulics/lateral_distribution.h"
+#include "engine/hydraulics/random_section.h"
 #include "engine/hydraulics/slice_flow.h"
 
 namespace proofstone {
 namespace {
-
-double between(double low, double high) {
-  constexpr int steps = 100'000;
-  const int step = *rc::gen::inRange(0, steps + 1);
-  return low + (high - low) * step / steps;
-}
-
-/// A valley of sloping ground between two ends 10 m high, in SI.
-std::vector<SectionPoint> any_valley() {
-  const int inner = *rc::gen::inRange(1, 8);
-  std::vector<SectionPoint> points;
-  const auto add = [&](double x, double z) {
-    const double n = between(0.02, 0.1);
-    points.push_back({Length::meters(x), Length::meters(z), Dimensionless::number(n)});
-  };
-  double x = 0;
-  add(x, 10);
-  for (int i = 0; i < inner; ++i) {
-    x += between(0.5, 20);
-    const double z = between(0, 6);
-    add(x, z);
-  }
-  x += between(0.5, 20);
-  add(x, 10);
-  return points;
-}
-
-Section section_of(std::vector<SectionPoint> points) {
-  auto section = Section::make(std::move(points));
-  RC_ASSERT(static_cast<bool>(section));
-  return *section;
-}
 
 std::vector<SectionPoint> mirrored(const std::vector<SectionPoint>& points) {
   std::vector<SectionPoint> image;
@@ -87,7 +56,7 @@ LateralDistribution lateral_of(const Section& section, double level) {
 }
 
 RC_GTEST_PROP(SliceFlowProperties, SlicesCarryTheDischargeAndNoMore, ()) {
-  const auto slices = slices_of(section_of(any_valley()), between(6.5, 9.5), 75, between(0.2, 30));
+  const auto slices = slices_of(section_of(any_valley(7)), between(6.5, 9.5), 75, between(0.2, 30));
   double carried = 0;
   for (const FlowSlice& slice : slices) {
     carried += slice.velocity.si() * slice.area.si();
@@ -97,7 +66,7 @@ RC_GTEST_PROP(SliceFlowProperties, SlicesCarryTheDischargeAndNoMore, ()) {
 }
 
 RC_GTEST_PROP(SliceFlowProperties, AMirroredSectionHasTheSameSlicesTheOtherWayRound, ()) {
-  const auto points = any_valley();
+  const auto points = any_valley(7);
   const double level = between(6.5, 9.5);
   const double width = between(0.5, 30);
   const auto slices = slices_of(section_of(points), level, 75, width);
@@ -109,7 +78,7 @@ RC_GTEST_PROP(SliceFlowProperties, AMirroredSectionHasTheSameSlicesTheOtherWayRo
 }
 
 RC_GTEST_PROP(SliceFlowProperties, ScalesAsFroude, ()) {
-  const auto points = any_valley();
+  const auto points = any_valley(7);
   const double level = between(6.5, 9.5);
   const double scale = between(0.2, 5);
   std::vector<SectionPoint> larger = scaled(points, scale);
@@ -128,12 +97,12 @@ RC_GTEST_PROP(SliceFlowProperties, ScalesAsFroude, ()) {
 }
 
 RC_GTEST_PROP(LateralProperties, GroundHoldsBackWhatTheWeightPulls, ()) {
-  const auto across = lateral_of(section_of(any_valley()), between(6.5, 9.5));
+  const auto across = lateral_of(section_of(any_valley(7)), between(6.5, 9.5));
   RC_ASSERT(close(across.boundary_force_si, across.weight_force_si, 1e-9));
 }
 
 RC_GTEST_PROP(LateralProperties, AMirroredSectionCarriesTheSame, ()) {
-  const auto points = any_valley();
+  const auto points = any_valley(7);
   const double level = between(6.5, 9.5);
   const auto across = lateral_of(section_of(points), level);
   const auto image = lateral_of(section_of(mirrored(points)), level);
@@ -141,7 +110,7 @@ RC_GTEST_PROP(LateralProperties, AMirroredSectionCarriesTheSame, ()) {
 }
 
 RC_GTEST_PROP(LateralProperties, ScalesAsFroude, ()) {
-  const auto points = any_valley();
+  const auto points = any_valley(7);
   const double level = between(6.5, 9.5);
   const double scale = between(0.2, 5);
   const auto across = lateral_of(section_of(points), level);

@@ -7,42 +7,11 @@
 #include <vector>
 
 #include "engine/hydraulics/bank.h"
+#include "engine/hydraulics/random_section.h"
 #include "engine/hydraulics/section_flow.h"
 
 namespace proofstone {
 namespace {
-
-double between(double low, double high) {
-  constexpr int steps = 100'000;
-  const int step = *rc::gen::inRange(0, steps + 1);
-  return low + (high - low) * step / steps;
-}
-
-/// A valley between two ends 10 m high, with random ground below 6 m, in SI.
-std::vector<SectionPoint> any_valley() {
-  const int inner = *rc::gen::inRange(1, 12);
-  std::vector<SectionPoint> points;
-  const auto add = [&](double x, double z) {
-    const double n = between(0.02, 0.1);
-    points.push_back({Length::meters(x), Length::meters(z), Dimensionless::number(n)});
-  };
-  double x = 0;
-  add(x, 10);
-  for (int i = 0; i < inner; ++i) {
-    x += between(0.5, 20);
-    const double z = between(0, 6);
-    add(x, z);
-  }
-  x += between(0.5, 20);
-  add(x, 10);
-  return points;
-}
-
-Section section_of(std::vector<SectionPoint> points) {
-  auto section = Section::make(std::move(points));
-  RC_ASSERT(static_cast<bool>(section));
-  return *section;
-}
 
 CompositeRoughness any_composite() {
   return *rc::gen::element(CompositeRoughness::horton, CompositeRoughness::pavlovskii,
@@ -69,7 +38,7 @@ Expected<SectionFlow> normal(const Section& section, const std::vector<Length>& 
 }
 
 RC_GTEST_PROP(SectionProperties, PartsAddUpWhereverTheSectionIsDivided, ()) {
-  const Section section = section_of(any_valley());
+  const Section section = section_of(any_valley(11));
   const auto level = Length::meters(between(0, 10));
   std::vector<Length> bounds = any_divisions(section);
   bounds.insert(bounds.begin(), section.left_end());
@@ -88,7 +57,7 @@ RC_GTEST_PROP(SectionProperties, PartsAddUpWhereverTheSectionIsDivided, ()) {
 }
 
 RC_GTEST_PROP(SectionProperties, ConveyanceIsTheSumOfItsParts, ()) {
-  const Section section = section_of(any_valley());
+  const Section section = section_of(any_valley(11));
   const auto flow = flow_at_level(section, any_divisions(section), Length::meters(between(0, 10)),
                                   any_composite());
   double sum = 0, area = 0;
@@ -102,7 +71,7 @@ RC_GTEST_PROP(SectionProperties, ConveyanceIsTheSumOfItsParts, ()) {
 }
 
 RC_GTEST_PROP(SectionProperties, AMirroredSectionCarriesTheSame, ()) {
-  const auto points = any_valley();
+  const auto points = any_valley(11);
   std::vector<SectionPoint> mirrored;
   for (std::size_t i = points.size(); i-- > 0;) {
     // Roughness holds from a point to the next, so it moves to the piece's other end.
@@ -117,7 +86,7 @@ RC_GTEST_PROP(SectionProperties, AMirroredSectionCarriesTheSame, ()) {
 }
 
 RC_GTEST_PROP(NormalFlowProperties, TheLowestLevelRisesWithTheDischarge, ()) {
-  const Section section = section_of(any_valley());
+  const Section section = section_of(any_valley(11));
   const auto divisions = any_divisions(section);
   const auto composite = any_composite();
   const double small = between(0.1, 100);
@@ -130,7 +99,7 @@ RC_GTEST_PROP(NormalFlowProperties, TheLowestLevelRisesWithTheDischarge, ()) {
 }
 
 RC_GTEST_PROP(NormalFlowProperties, TheLevelFoundCarriesTheDischarge, ()) {
-  const Section section = section_of(any_valley());
+  const Section section = section_of(any_valley(11));
   const double discharge = between(0.01, 200);
   const auto flow = normal(section, any_divisions(section), discharge, any_composite());
   if (!flow) {
@@ -144,7 +113,7 @@ RC_GTEST_PROP(NormalFlowProperties, TheLevelFoundCarriesTheDischarge, ()) {
 // Froude's law: lengths by λ and roughness by λ^(1/6) take velocities by √λ at the same slope.
 RC_GTEST_PROP(NormalFlowProperties, ScalesAsFroudeSays, ()) {
   const double scale = between(0.2, 3);
-  auto points = any_valley();
+  auto points = any_valley(11);
   const Section model = section_of(points);
   for (auto& point : points) {
     point.station = scale * point.station;
@@ -165,7 +134,7 @@ RC_GTEST_PROP(NormalFlowProperties, ScalesAsFroudeSays, ()) {
 
 // The slope of the energy curve is worked out by formula; the curve itself must agree.
 RC_GTEST_PROP(CriticalFlowProperties, EveryLevelFoundIsALeastOfTheEnergy, ()) {
-  const Section section = section_of(any_valley());
+  const Section section = section_of(any_valley(11));
   const auto composite = any_composite();
   const auto discharge = Discharge::cubic_meters_per_second(between(0.1, 200));
   const auto flows = critical_flows(section, {}, discharge, composite);
@@ -184,7 +153,7 @@ RC_GTEST_PROP(CriticalFlowProperties, EveryLevelFoundIsALeastOfTheEnergy, ()) {
 }
 
 RC_GTEST_PROP(BankProperties, TheLocalPlaceLiesBetweenToeAndWaterLine, ()) {
-  const Section section = section_of(any_valley());
+  const Section section = section_of(any_valley(11));
   const auto side = *rc::gen::element(BankSide::left, BankSide::right);
   const auto level = section.lowest() + Length::meters(between(0.01, 3));
   const auto bank = bank_geometry(section, side, std::nullopt, std::nullopt, level);

@@ -105,6 +105,7 @@
 #include "engine/sizing/hudson.h"
 #include "engine/sizing/ice_and_debris.h"
 #include "engine/sizing/isbash.h"
+#include "engine/sizing/key_trench.h"
 #include "engine/sizing/layer_thickness.h"
 #include "engine/sizing/length_protected_below_bend.h"
 #include "engine/sizing/lining_roughness_balance.h"
@@ -115,6 +116,7 @@
 #include "engine/sizing/propeller_wash.h"
 #include "engine/sizing/protection_extents.h"
 #include "engine/sizing/reservoir_wave_rock.h"
+#include "engine/sizing/rock_transition.h"
 #include "engine/sizing/side_slope_stability_factor.h"
 #include "engine/sizing/spur_spacing.h"
 #include "engine/sizing/stilling_basin_riprap.h"
@@ -133,6 +135,7 @@
 #include "engine/waves/smb_wave_growth.h"
 #include "engine/waves/spm_wave_growth.h"
 #include "engine/waves/wave_run_up.h"
+#include "engine/waves/wave_toe.h"
 #include "engine/waves/wind_over_water.h"
 
 namespace proofstone {
@@ -230,11 +233,14 @@ const std::vector<const Method*>& all_methods() {
         &trench_toe_method(),
         &thickened_toe_method(),
         &peaked_stone_toe_method(),
+        &wave_toe_method(),
         &lining_roughness_balance_method(),
         &lining_roughness_trial_method(),
         &ice_and_debris_method(),
         &propeller_wash_method(),
         &protection_extents_method(),
+        &key_trench_method(),
+        &rock_transition_method(),
         &effective_fetch_method(),
         &wind_over_water_method(),
         &spm_wave_growth_method(),

@@ -16,10 +16,7 @@ using Described = TypedSizingMethod<Inputs, Result>;
 constexpr double g = standard_gravity.feet_per_second_squared();
 
 const char* const hec14 = "FHWA HEC-14 3rd ed. (2006) §10.2";
-const char* const table = "FHWA HEC-14 3rd ed. (2006) Table 10.1 (from memory; confirm)";
-
-constexpr ApronClass apron_classes[] = {{1, 5, 4, 3.5},  {2, 6, 4, 3.3},  {3, 10, 5, 2.4},
-                                        {4, 14, 6, 2.2}, {5, 20, 7, 2.0}, {6, 22, 8, 2.0}};
+const char* const table = apron_table_source;
 
 /// Eq. 10.4, ft.
 double median_size(double Q, double D, double TW) {
@@ -112,13 +109,6 @@ Described build() {
 }
 
 }  // namespace
-
-std::optional<ApronClass> apron_class_for(Length d50) {
-  for (const ApronClass& row : apron_classes) {
-    if (d50.inches() <= row.d50_in) return row;
-  }
-  return std::nullopt;
-}
 
 Expected<OutfallApronResult> outfall_apron(const OutfallApronInputs& inputs, Steps& steps) {
   steps.given("Q", "discharge", measure(inputs.discharge));

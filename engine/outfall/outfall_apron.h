@@ -1,6 +1,7 @@
 #pragma once
 
 #include "engine/outfall/conduit_end.h"
+#include "engine/sizing/apron_table.h"
 #include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
@@ -21,16 +22,6 @@ struct OutfallApronResult {
   Length apron_depth;
   Length end_width;
 };
-
-/// One row of HEC-14 Table 10.1.
-struct ApronClass {
-  int number;
-  double d50_in;
-  double length_over_diameter;
-  double depth_over_d50;
-};
-/// The smallest class at least as large as `d50`; nothing above class 6 (22 in).
-std::optional<ApronClass> apron_class_for(Length d50);
 
 /// Problems: a normal depth not less than the diameter; a size above class 6, for which the table
 /// has no apron.

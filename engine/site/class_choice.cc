@@ -9,11 +9,6 @@
 namespace proofstone {
 namespace {
 
-Density density_of(const SizeAsked& asked) {
-  const double specific_gravity = asked.water->setting->rock.specific_gravity.number();
-  return Density::kilograms_per_cubic_meter(1000 * specific_gravity);
-}
-
 /// How a class stands under the zone's policy.
 struct Standing {
   double margin = 0;
@@ -100,8 +95,8 @@ std::string family_line(const ClassFamily& family, const ClassChoice& choice,
 }  // namespace
 
 std::optional<double> class_margin(const RockClass& rock_class, const SizeAsked& asked) {
-  const auto available =
-      least_size_of(rock_class, asked.required.percent_smaller, density_of(asked));
+  const auto available = least_size_of(rock_class, asked.required.percent_smaller,
+                                       density_of(asked.water->setting->rock));
   if (!available) return std::nullopt;
   return *available / size_as(asked.required, rock_class.band.basis().size);
 }

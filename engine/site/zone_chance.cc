@@ -9,7 +9,7 @@
 #include "engine/reliability/design_point.h"
 #include "engine/reliability/first_order.h"
 #include "engine/reliability/sampling.h"
-#include "engine/reliability/size_limit_state.h"
+#include "engine/site/zone_limit_state.h"
 
 namespace proofstone {
 namespace {
@@ -19,15 +19,6 @@ constexpr std::uint64_t points_each = 256;
 /// Shares are stated to a millionth: their last digits are those of numerical derivatives.
 double stated_share(double share) { return std::round(share * 1e6) / 1e6; }
 
-/// Everything that the chance by one method in one flow case rests on.
-struct Question {
-  const Zone* zone = nullptr;
-  const RockClass* specified = nullptr;
-  const ZoneWater* water = nullptr;
-  const SizingMethod* method = nullptr;
-  const StatedUncertainty* stated = nullptr;
-};
-
 /// "average velocity" for "average_velocity".
 std::string words_of(std::string key) {
   std::replace(key.begin(), key.end(), '_', ' ');
@@ -35,7 +26,7 @@ std::string words_of(std::string key) {
   return key;
 }
 
-Finding begin(const Question& ask) {
+Finding begin(const ChanceQuestion& ask) {
   const auto& about = ask.method->description();
   Finding finding;
   finding.topic = Topic::chance;
@@ -63,91 +54,6 @@ Finding cannot_say(Finding finding, const Problems& problems) {
   return finding;
 }
 
-/// The limit state with its variables in the order: inputs, model factor, available size.
-struct Asked {
-  std::optional<SizeLimitState> limit;
-  std::vector<Correlation> correlations;
-  Length available;
-  double percent_smaller = 50;
-};
-
-Problems add_spread(const StatedSpread& stated, std::optional<double> held, const std::string& key,
-                    std::vector<Distribution>& spreads) {
-  const auto distribution = distribution_of(stated, held);
-  if (!distribution) return located_under(distribution.problems(), "/" + key);
-  spreads.push_back(*distribution);
-  return {};
-}
-
-Expected<std::optional<Distribution>> beside(const std::optional<StatedSpread>& stated, double held,
-                                             const std::string& key) {
-  if (!stated) return std::optional<Distribution>();
-  const auto distribution = distribution_of(*stated, held);
-  if (!distribution) return located_under(distribution.problems(), "/" + key);
-  return std::optional<Distribution>(*distribution);
-}
-
-Expected<std::vector<Correlation>> correlations_of(const StatedUncertainty& stated,
-                                                   const LimitState& limit) {
-  std::vector<Correlation> correlations;
-  const auto& variables = limit.variables();
-  const auto place = [&](const std::string& key) {
-    std::size_t i = 0;
-    while (i < variables.size() && variables[i].key != key) ++i;
-    return i;
-  };
-  for (const auto& one : stated.correlations) {
-    const Correlation correlation{place(one.first), place(one.second), one.coefficient};
-    if (correlation.first == variables.size() || correlation.second == variables.size()) {
-      return Problem{"bad-correlation",
-                     "A correlation names a quantity whose spread is not stated.", "",
-                     "/correlations", "keys of the quantities with a spread"};
-    }
-    correlations.push_back(correlation);
-  }
-  return correlations;
-}
-
-Expected<Asked> limit_of(const Question& ask) {
-  std::vector<std::string> keys;
-  for (const auto& [key, spread] : ask.stated->inputs) keys.push_back(key);
-  auto required = ask.method->vary_size(*ask.water->setting, keys);
-  if (!required) return required.problems();
-
-  Asked asked;
-  asked.percent_smaller = required->percent_smaller;
-  const auto smallest = ask.specified->band.smallest_size_at(required->percent_smaller);
-  if (!smallest) {
-    return Problem{"no-size",
-                   fmt::format("{} does not state a D{}.", ask.specified->name,
-                               percent_number(required->percent_smaller)),
-                   "", "/available_size", "a class with a limit there"};
-  }
-  std::vector<Distribution> spreads;
-  Problems problems;
-  for (std::size_t i = 0; i < keys.size(); ++i) {
-    const auto more =
-        add_spread(ask.stated->inputs.at(keys[i]), required->size->inputs()[i].value_si,
-                   "inputs/" + keys[i], spreads);
-    problems.insert(problems.end(), more.begin(), more.end());
-  }
-  if (!problems.empty()) return problems;
-  const auto model = beside(ask.stated->model, 1, "model");
-  if (!model) return model.problems();
-  const auto available = beside(ask.stated->available_size, smallest->meters(), "available_size");
-  if (!available) return available.problems();
-  SizeLimitState::Surroundings around;
-  around.available_si = *available ? (*available)->mean() : smallest->meters();
-  around.available = *available;
-  around.model_factor = *model;
-  asked.available = Length::meters(around.available_si);
-  asked.limit.emplace(required->size, spreads, around);
-  auto correlations = correlations_of(*ask.stated, *asked.limit);
-  if (!correlations) return correlations.problems();
-  asked.correlations = std::move(*correlations);
-  return asked;
-}
-
 /// "average velocity matters most (88 % of the variance), then available size (9 %)"
 std::string ranking(const LimitState& limit, const std::vector<double>& shares) {
   std::vector<std::size_t> order(shares.size());
@@ -170,7 +76,7 @@ std::string ranking(const LimitState& limit, const std::vector<double>& shares) 
   return words;
 }
 
-void show(Finding& finding, const Asked& asked, const FirstOrderResult& first,
+void show(Finding& finding, const ZoneLimitState& asked, const FirstOrderResult& first,
           const DesignPoint& point, const SampledChance& sampled) {
   const auto& variables = asked.limit->variables();
   auto& steps = finding.steps;
@@ -223,9 +129,9 @@ void judge(Finding& finding, const StatedUncertainty& stated, double chance) {
             : "Choose a larger class, or learn more about what matters most and state it anew.";
 }
 
-Finding chance_finding(const Question& ask, const Wording& wording) {
+Finding chance_finding(const ChanceQuestion& ask, const Wording& wording) {
   auto finding = begin(ask);
-  const auto asked = limit_of(ask);
+  const auto asked = zone_limit_state(ask);
   if (!asked) return cannot_say(std::move(finding), asked.problems());
   const auto space = ScoreSpace::of(*asked->limit, asked->correlations);
   if (!space) return cannot_say(std::move(finding), space.problems());

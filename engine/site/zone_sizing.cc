@@ -7,14 +7,11 @@
 #include "engine/method/registry.h"
 #include "engine/site/applicability.h"
 #include "engine/site/class_choice.h"
-#include "engine/site/weighted_size.h"
+#include "engine/site/class_finding.h"
+#include "engine/site/zone_layer.h"
 
 namespace proofstone {
 namespace {
-
-std::string size_symbol(const RequiredSize& required) {
-  return "D" + percent_number(required.percent_smaller);
-}
 
 /// A note where the class and the method mean different things by "size".
 void note_basis(Finding& finding, const RockClass& rock_class, const RequiredSize& required) {
@@ -30,22 +27,6 @@ void note_basis(Finding& finding, const RockClass& rock_class, const RequiredSiz
       "{} states sizes as {}; the formula's size is used as it stands, without conversion, as the "
       "manual that pairs them does (the careful side: the sphere of the same mass is larger).",
       rock_class.name, size_meaning_name(rock_class.band.basis().size)));
-}
-
-/// The smallest size of the class over the size asked for.
-void add_margin_steps(Steps& steps, const RockClass& specified, const RequiredSize& required,
-                      double margin) {
-  const auto symbol = size_symbol(required);
-  if (required.by_mass) {
-    steps.computed_rock(symbol, "size asked for, as the class measures stones",
-                        "of the stone of that mass",
-                        size_as(required, specified.band.basis().size));
-  }
-  steps.given_rock(
-      symbol + " min", fmt::format("smallest {} that {} allows", symbol, specified.name),
-      margin * size_as(required, specified.band.basis().size), specified.source.sentence());
-  steps.computed("margin", "class over requirement", fmt::format("{0} min / {0}", symbol),
-                 measure(margin));
 }
 
 Finding method_finding(const Zone& zone, const RockClass& specified, const SizeAsked& asked,
@@ -103,149 +84,6 @@ Finding method_finding(const Zone& zone, const RockClass& specified, const SizeA
   return finding;
 }
 
-std::string policy_words(GoverningPolicy policy) {
-  switch (policy) {
-    case GoverningPolicy::envelope:
-      return "the method that leaves least margin governs";
-    case GoverningPolicy::chosen:
-      return "the designer's chosen method governs";
-    case GoverningPolicy::weighted:
-      break;
-  }
-  return "of the methods with a weight it leaves least margin";
-}
-
-Finding begin_class_finding(const ZoneSizing& sizing) {
-  Finding finding;
-  finding.topic = Topic::rock_class;
-  finding.about.zone = sizing.zone->id;
-  finding.about.rock_class = sizing.specified->id;
-  finding.id = "class." + sizing.zone->id;
-  finding.title = fmt::format("{} for {}", sizing.specified->name, sizing.zone->name);
-  finding.sources.push_back(sizing.specified->source);
-  finding.reasons = sizing.specified->notes;
-  for (const auto& silent : sizing.silent) {
-    finding.reasons.push_back(
-        fmt::format("{} {}: {}", silent.method->description().title,
-                    silent.applies ? "could not be computed" : "does not apply", silent.reason));
-  }
-  return finding;
-}
-
-/// What holds, and what to do, once the margin under the policy is known.
-void conclude_class(Finding& finding, const ZoneSizing& sizing, const ClassChoice& choice,
-                    double margin) {
-  if (choice.smallest != nullptr) {
-    finding.sentence +=
-        fmt::format(" The smallest class of this family that holds is {}.", choice.smallest->name);
-    if (!choice.why_next_smaller_fails.empty()) {
-      finding.reasons.push_back("Next smaller: " + choice.why_next_smaller_fails + ".");
-    }
-  } else {
-    finding.sentence += " No class of this family holds.";
-  }
-  finding.margin = Margin{margin, std::nullopt, std::nullopt};
-  if (margin >= 1) {
-    finding.outcome = Outcome::meets;
-    finding.next = choice.smallest != nullptr && choice.smallest != sizing.specified
-                       ? fmt::format("Nothing to do; {} would hold too.", choice.smallest->name)
-                       : "Nothing to do.";
-  } else {
-    finding.outcome = Outcome::falls_short;
-    finding.next = choice.smallest != nullptr
-                       ? fmt::format("Specify {}.", choice.smallest->name)
-                       : "Rock of this family is not enough: change the lining or the water.";
-  }
-}
-
-/// Under stated weights: every weight and size is shown, and a mean that lies under what some
-/// method asks for is never called safe.
-void weigh_class(Finding& finding, const ZoneSizing& sizing, const ClassChoice& choice,
-                 const Wording& wording) {
-  const auto weighted = weigh_sizes(sizing, *sizing.specified);
-  if (!weighted) {
-    finding.outcome = Outcome::not_yet_known;
-    finding.sentence = "The class does not state a size that a weighted method asks for.";
-    finding.next = "Choose a class that has a limit there, or another policy.";
-    return;
-  }
-  finding.sentence = fmt::format(
-      "By the weights stated, rock of {} needs a D50 of {}; the method that asks most needs {}.",
-      sizing.specified->name, wording.rock(weighted->d50), wording.rock(weighted->envelope_d50));
-  tell_weighted(finding, *weighted, *sizing.specified, wording);
-  conclude_class(finding, sizing, choice, weighted->margin);
-  if (weighted->margin >= 1 && weighted->envelope_margin < 1) {
-    finding.outcome = Outcome::ask_the_designer;
-    finding.next =
-        "The weighted size holds, the envelope does not: the designer must stand by the weights.";
-  }
-}
-
-Finding class_finding(const ZoneSizing& sizing, const ClassChoice& choice, const Wording& wording) {
-  auto finding = begin_class_finding(sizing);
-  if (!sizing.governing) {
-    finding.outcome = Outcome::ask_the_designer;
-    finding.sentence = "No sizing method speaks for this zone within its published range.";
-    finding.next = "Ask the designer which method governs here.";
-    return finding;
-  }
-  const auto& governing = sizing.asked[*sizing.governing];
-  const auto margin = class_margin(*sizing.specified, governing);
-  finding.governs = true;
-  finding.about.method = governing.method->description().id;
-  finding.about.flow_case = governing.water->flow_case->id;
-  finding.steps = governing.evaluation.steps;
-  if (margin) add_margin_steps(finding.steps, *sizing.specified, governing.required, *margin);
-  finding.values.push_back({"required_size", size_symbol(governing.required),
-                            "governing stone size", measure(governing.required.size),
-                            LengthUse::rock});
-  if (sizing.zone->policy == GoverningPolicy::weighted) {
-    weigh_class(finding, sizing, choice, wording);
-    return finding;
-  }
-  finding.sentence =
-      fmt::format("{} governs in the {} ({}); it asks for {}.",
-                  governing.method->description().title, governing.water->flow_case->name,
-                  policy_words(sizing.zone->policy), required_text(governing.required, wording));
-  conclude_class(finding, sizing, choice, margin.value_or(0));
-  return finding;
-}
-
-Finding layer_finding(const Zone& zone, const RockClass& specified, const Wording& wording) {
-  Finding finding;
-  finding.topic = Topic::layer;
-  finding.about.zone = zone.id;
-  finding.about.rock_class = specified.id;
-  finding.id = "layer." + zone.id;
-  finding.title = fmt::format("Layer thickness in {}", zone.name);
-  finding.sources.push_back(
-      {"USACE EM 1110-2-1601, 1994", "paragraph 3-2h", SourceStanding::memory});
-  const auto least = least_layer_thickness(specified, zone.placement);
-  if (!least) {
-    finding.outcome = Outcome::not_yet_known;
-    for (const auto& problem : least.problems()) finding.reasons.push_back(problem.sentence());
-    finding.sentence = "The least thickness could not be found. " + finding.reasons.front();
-    finding.next = "Give the class its largest stone.";
-    return finding;
-  }
-  finding.steps = least->steps;
-  const double margin = zone.layer_thickness / least->least;
-  finding.steps.given_rock("T", "specified thickness", zone.layer_thickness, "document");
-  finding.margin = Margin{margin, std::nullopt, std::nullopt};
-  finding.values.push_back({"least_thickness", "T min", "least layer thickness",
-                            measure(least->least), LengthUse::rock});
-  // A layer drawn at exactly its least thickness holds; the tolerance only absorbs the rounding of
-  // unit conversion.
-  const bool thick_enough = margin >= 1 - 1e-9;
-  finding.outcome = thick_enough ? Outcome::meets : Outcome::falls_short;
-  finding.sentence = fmt::format("{} is specified; at least {} is needed, governed by {}.",
-                                 wording.rock(zone.layer_thickness), wording.rock(least->least),
-                                 least->governed_by);
-  finding.next = thick_enough ? "Nothing to do."
-                              : fmt::format("Draw the layer {} thick.", wording.rock(least->least));
-  return finding;
-}
-
 ClassFamily family_of(const Site& site, const RockClass& rock_class) {
   for (auto& family : class_families(site)) {
     if (family.name == rock_class.family) return family;
@@ -254,6 +92,25 @@ ClassFamily family_of(const Site& site, const RockClass& rock_class) {
 }
 
 }  // namespace
+
+std::string size_symbol(const RequiredSize& required) {
+  return "D" + percent_number(required.percent_smaller);
+}
+
+void add_margin_steps(Steps& steps, const RockClass& specified, const RequiredSize& required,
+                      double margin) {
+  const auto symbol = size_symbol(required);
+  if (required.by_mass) {
+    steps.computed_rock(symbol, "size asked for, as the class measures stones",
+                        "of the stone of that mass",
+                        size_as(required, specified.band.basis().size));
+  }
+  steps.given_rock(
+      symbol + " min", fmt::format("smallest {} that {} allows", symbol, specified.name),
+      margin * size_as(required, specified.band.basis().size), specified.source.sentence());
+  steps.computed("margin", "class over requirement", fmt::format("{0} min / {0}", symbol),
+                 measure(margin));
+}
 
 std::string required_text(const RequiredSize& required, const Wording& wording) {
   return fmt::format("a {} of at least {}", size_symbol(required), wording.rock(required.size));
@@ -320,7 +177,7 @@ ZoneSizing size_zone(const Site& site, const Zone& zone, const std::vector<ZoneW
   sizing.findings.push_back(applicability_finding(sizing, wording));
   if (sizing.governing) sizing.findings.push_back(families_finding(site, sizing, wording));
   sizing.findings.push_back(class_finding(sizing, choice, wording));
-  sizing.findings.push_back(layer_finding(zone, *sizing.specified, wording));
+  sizing.findings.push_back(layer_finding(sizing, wording));
   return sizing;
 }
 

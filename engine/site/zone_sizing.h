@@ -51,6 +51,13 @@ ZoneSizing size_zone(const Site& site, const Zone& zone, const std::vector<ZoneW
 /// the designer or, where the envelope governs, not there for comparison only.
 bool counts(const Zone& zone, const SizeAsked& asked);
 
+/// "D30".
+std::string size_symbol(const RequiredSize& required);
+
+/// Puts down the smallest size of the class there over the size asked for.
+void add_margin_steps(Steps& steps, const RockClass& specified, const RequiredSize& required,
+                      double margin);
+
 /// "D30 of at least 8.3 in".
 std::string required_text(const RequiredSize& required, const Wording& wording);
 

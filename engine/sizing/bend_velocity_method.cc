@@ -4,6 +4,7 @@
 
 #include "engine/method/typed_method.h"
 #include "engine/sizing/bend_velocity.h"
+#include "engine/sizing/setting_words.h"
 
 namespace proofstone {
 
@@ -61,8 +62,7 @@ TypedMethod<Inputs, Result> build() {
       "The bend velocity rises quickly where R/W is below about 3."};
   TypedMethod<Inputs, Result> method(about, &compute);
   method.choice({"channel_form", "", "form of the channel"}, &Inputs::channel_form,
-                {{ChannelForm::natural, "natural", "natural channel"},
-                 {ChannelForm::trapezoidal, "trapezoidal", "trapezoidal channel"}});
+                channel_form_options());
   method.required({"bend_radius", "R", "centreline radius of the bend"}, &Inputs::bend_radius,
                   unit::foot, AllowedRange::positive_to(1e6));
   method.required({"top_width", "W", "water-surface width of the main channel"}, &Inputs::top_width,

@@ -54,6 +54,7 @@ MethodDescription describe() {
 Described build() {
   Described method(describe(), &escarameia_may, &from_zone,
                    [](const Result& result) { return RequiredSize{50, result.d50}; });
+  method.without_steps(&escarameia_may);
   method.defaulted({"turbulence_intensity", "r", "turbulence intensity at 10 % of the depth"},
                    &Inputs::turbulence_intensity, unit::number, AllowedRange::between(0, 1));
   method.optional({"bottom_velocity", "ub", "velocity at 10 % of the depth above the bed"},
@@ -98,11 +99,8 @@ Described build() {
   return method;
 }
 
-Expected<Velocity> velocity_near_bed(const Inputs& in, Steps& steps) {
-  if (in.bottom_velocity) {
-    steps.given("ub", "velocity at 10 % of the depth above the bed", measure(*in.bottom_velocity));
-    return *in.bottom_velocity;
-  }
+Expected<Velocity> velocity_near_bed(const Inputs& in) {
+  if (in.bottom_velocity) return *in.bottom_velocity;
   const double r = in.turbulence_intensity.number();
   if (!in.average_velocity || r > highest_r_with_average) {
     return Problem{"missing-input",
@@ -110,18 +108,34 @@ Expected<Velocity> velocity_near_bed(const Inputs& in, Steps& steps) {
                    "only where the turbulence intensity is at most 0.30.",
                    "", "/bottom_velocity", "a velocity"};
   }
-  const Velocity ub = (1.04 - 1.48 * r) * *in.average_velocity;
-  steps.given("U", "depth-averaged velocity", measure(*in.average_velocity));
-  steps.computed("ub", "velocity at 10 % of the depth above the bed", "(1.04 − 1.48·r)·U",
-                 measure(ub), rock_manual);
-  return ub;
+  return (1.04 - 1.48 * r) * *in.average_velocity;
+}
+
+void explain(const Inputs& in, const Result& result, Steps& steps) {
+  steps.given("r", "turbulence intensity", measure(in.turbulence_intensity));
+  const char* const meaning = "velocity at 10 % of the depth above the bed";
+  if (!in.bottom_velocity && in.average_velocity) {
+    steps.given("U", "depth-averaged velocity", measure(*in.average_velocity));
+    steps.computed("ub", meaning, "(1.04 − 1.48·r)·U", measure(result.bottom_velocity),
+                   rock_manual);
+  } else {
+    steps.given("ub", meaning, measure(result.bottom_velocity));
+  }
+  const bool rock = in.armour == ArmourKind::rock;
+  steps.computed("cT", "turbulence coefficient", rock ? "12.3·r − 0.20" : "12.3·r − 1.65",
+                 measure(result.coefficient), rock_manual);
+  steps.given("Δ", "specific gravity of the rock less 1",
+              measure(in.specific_gravity.number() - 1));
+  steps.computed_rock("Dn50", "required size, side of a cube of the median mass",
+                      "cT·ub²/(2gΔ), g = 9.80665 m/s²", result.dn50, rock_manual);
+  steps.computed_rock("D50", "median size by sieve", "Dn50/0.84", result.d50,
+                      nominal_over_sieve_source);
 }
 
 }  // namespace
 
-Expected<EscarameiaMayResult> escarameia_may(const EscarameiaMayInputs& inputs, Steps& steps) {
-  steps.given("r", "turbulence intensity", measure(inputs.turbulence_intensity));
-  const auto near_bed = velocity_near_bed(inputs, steps);
+Expected<EscarameiaMayResult> escarameia_may(const EscarameiaMayInputs& inputs) {
+  const auto near_bed = velocity_near_bed(inputs);
   if (!near_bed) return near_bed.problems();
   const bool rock = inputs.armour == ArmourKind::rock;
   const double r = inputs.turbulence_intensity.number();
@@ -139,13 +153,12 @@ Expected<EscarameiaMayResult> escarameia_may(const EscarameiaMayInputs& inputs, 
   result.bottom_velocity = *near_bed;
   result.dn50 = Length::meters(Dn50);
   result.d50 = sieve_size_of_nominal(result.dn50);
-  steps.computed("cT", "turbulence coefficient", rock ? "12.3·r − 0.20" : "12.3·r − 1.65",
-                 measure(result.coefficient), rock_manual);
-  steps.given("Δ", "specific gravity of the rock less 1", measure(delta));
-  steps.computed_rock("Dn50", "required size, side of a cube of the median mass",
-                      "cT·ub²/(2gΔ), g = 9.80665 m/s²", result.dn50, rock_manual);
-  steps.computed_rock("D50", "median size by sieve", "Dn50/0.84", result.d50,
-                      nominal_over_sieve_source);
+  return result;
+}
+
+Expected<EscarameiaMayResult> escarameia_may(const EscarameiaMayInputs& inputs, Steps& steps) {
+  auto result = escarameia_may(inputs);
+  if (result) explain(inputs, *result, steps);
   return result;
 }
 

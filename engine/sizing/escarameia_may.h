@@ -30,6 +30,8 @@ struct EscarameiaMayResult {
 /// Problems: no velocity; an average velocity alone where r > 0.30; a turbulence so low that the
 /// coefficient is not positive.
 Expected<EscarameiaMayResult> escarameia_may(const EscarameiaMayInputs& inputs, Steps& steps);
+/// The same arithmetic without its steps, for simulation.
+Expected<EscarameiaMayResult> escarameia_may(const EscarameiaMayInputs& inputs);
 
 const SizingMethod& escarameia_may_method();
 

@@ -56,6 +56,8 @@ struct FhwaShearLiningResult {
 /// size up to 30 ft that holds.
 Expected<FhwaShearLiningResult> fhwa_shear_lining(const FhwaShearLiningInputs& inputs,
                                                   Steps& steps);
+/// The sizes without steps, for simulation; `fails_again_at` is not looked for.
+Expected<FhwaShearLiningResult> fhwa_shear_lining(const FhwaShearLiningInputs& inputs);
 
 const SizingMethod& fhwa_shear_lining_method();
 

@@ -115,8 +115,7 @@ void describe_outputs(Described& method) {
 void describe_limits(Described& method) {
   method.limit(
       {"Rock from 15 to 550 mm (0.6 to 22 in)", "FHWA HEC-15 3rd ed. ch. 6"}, [](const Inputs& in) {
-        Steps unread;
-        const auto result = fhwa_shear_lining(in, unread);
+        const auto result = fhwa_shear_lining(in);
         return result && result->d50.millimeters() >= 15 && result->d50.millimeters() <= 550;
       });
   method.limit(
@@ -133,6 +132,7 @@ void describe_limits(Described& method) {
 Described build() {
   Described method(describe(), &fhwa_shear_lining, &from_zone,
                    [](const Result& result) { return RequiredSize{50, result.d50}; });
+  method.without_steps(&fhwa_shear_lining);
   describe_inputs(method);
   describe_outputs(method);
   describe_limits(method);

@@ -26,11 +26,38 @@ double bend_factor(double radius_over_width) {
   return 2.38 - 0.206 * r + 0.0073 * r * r;
 }
 
+namespace {
+
+constexpr double low_reynolds = 4e4;
+constexpr double high_reynolds = 2e5;
+constexpr double f_star_low = 0.047;
+constexpr double f_star_high = 0.15;
+constexpr double safety_low = 1.0;
+constexpr double safety_high = 1.5;
+
+}  // namespace
+
 Shields shields(double particle_reynolds) {
-  constexpr double low = 4e4;
-  constexpr double high = 2e5;
-  const double share = std::clamp((particle_reynolds - low) / (high - low), 0.0, 1.0);
-  return {0.047 + share * (0.15 - 0.047), 1.0 + share * (1.5 - 1.0)};
+  const double share =
+      std::clamp((particle_reynolds - low_reynolds) / (high_reynolds - low_reynolds), 0.0, 1.0);
+  return {f_star_low + share * (f_star_high - f_star_low),
+          safety_low + share * (safety_high - safety_low)};
+}
+
+double sufficient_size(double shear_size, double reynolds_per_size) {
+  const double small = shear_size * safety_low / f_star_low;
+  if (reynolds_per_size * small <= low_reynolds) return small;
+  const double large = shear_size * safety_high / f_star_high;
+  if (reynolds_per_size * large >= high_reynolds) return large;
+  // Between: with D = (low + w·t)/k, (low + w·t)·(f + Δf·t) = k·c·(s + Δs·t) for the share t.
+  const double w = high_reynolds - low_reynolds;
+  const double df = f_star_high - f_star_low;
+  const double kc = reynolds_per_size * shear_size;
+  const double a = w * df;
+  const double b = low_reynolds * df + w * f_star_low - kc * (safety_high - safety_low);
+  const double c = low_reynolds * f_star_low - kc * safety_low;  // negative here
+  const double t = -2 * c / (b + std::sqrt(b * b - 4 * a * c));
+  return (low_reynolds + w * t) / reynolds_per_size;
 }
 
 std::optional<double> steep_factor(const SteepTrial& trial) {

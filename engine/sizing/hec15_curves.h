@@ -20,6 +20,10 @@ struct Shields {
   double safety_factor;
 };
 Shields shields(double particle_reynolds);
+/// The one size D at which D = (SF/F*)·`shear_size`, F* and SF being those of D itself:
+/// `reynolds_per_size`·D is its particle Reynolds number. SF/F* falls as D grows, so that every
+/// larger size is enough too. Arguments positive; the result in the length of `shear_size`.
+double sufficient_size(double shear_size, double reynolds_per_size);
 /// One size tried on one side slope; lengths in one unit of choice.
 struct SteepTrial {
   double k1 = 1;

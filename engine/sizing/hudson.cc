@@ -28,6 +28,12 @@ Length design_height(const Inputs& in) {
 
 double cot(Angle slope) { return 1 / std::tan(slope.radians()); }
 
+/// Sr.
+double rock_over_water(const Inputs& in) {
+  const double water = in.water == WaterKind::sea ? pounds_sea : pounds_fresh;
+  return in.specific_gravity.number() * pounds_fresh / water;
+}
+
 std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   Inputs in;
   if (zone.stated.wave_height) in.wave_height = *zone.stated.wave_height;
@@ -118,6 +124,7 @@ Described build() {
                      return required;
                    },
                    {ZonePlace::shore});
+  method.without_steps(&hudson);
   describe_inputs(method);
   describe_outputs(method);
   method.limit({"Slope between 1V:1.5H and 1V:3H, as tested", spm}, [](const Inputs& in) {
@@ -153,7 +160,7 @@ void dimension(const Inputs& in, Density rock, Result& result) {
   result.underlayer_high = result.median_mass / 10;
 }
 
-void explain(const Inputs& in, const Result& result, double Sr, Steps& steps) {
+void explain(const Inputs& in, const Result& result, Steps& steps) {
   steps.given("Hs", "significant wave height at the toe", measure(in.wave_height));
   if (in.toe_depth) steps.given("ds", "depth at the toe", measure(*in.toe_depth));
   const std::string wave = in.wave == HudsonWave::ten_percent ? "1.27·Hs" : "Hs";
@@ -162,7 +169,7 @@ void explain(const Inputs& in, const Result& result, double Sr, Steps& steps) {
                  spm);
   steps.given("KD", "stability coefficient", measure(result.stability_coefficient),
               in.stability_coefficient ? "document" : table);
-  steps.computed("Sr", "rock over water", "γr/γw", measure(Sr));
+  steps.computed("Sr", "rock over water", "γr/γw", measure(rock_over_water(in)));
   steps.given("cotθ", "slope", measure(cot(in.slope)));
   steps.computed("W50", "required median mass", "wr·H³/[KD·(Sr−1)³·cotθ]",
                  measure(result.median_mass), spm);
@@ -195,11 +202,10 @@ double hudson_coefficient(ArmorStone armor, WaveBreaking breaking) {
   return breaks ? 2.2 : 2.5;
 }
 
-Expected<HudsonResult> hudson(const HudsonInputs& inputs, Steps& steps) {
+Expected<HudsonResult> hudson(const HudsonInputs& inputs) {
   const double Sg = inputs.specific_gravity.number();
   const double wr = Sg * pounds_fresh;
-  const double ww = inputs.water == WaterKind::sea ? pounds_sea : pounds_fresh;
-  const double Sr = wr / ww;
+  const double Sr = rock_over_water(inputs);
   const double KD = inputs.stability_coefficient
                         ? inputs.stability_coefficient->number()
                         : hudson_coefficient(inputs.armor, inputs.breaking);
@@ -210,7 +216,12 @@ Expected<HudsonResult> hudson(const HudsonInputs& inputs, Steps& steps) {
   const double W = wr * H * H * H / (KD * std::pow(Sr - 1, 3) * cot(inputs.slope));
   result.median_mass = Mass::pounds(W);
   dimension(inputs, Density::pounds_mass_per_cubic_foot(wr), result);
-  explain(inputs, result, Sr, steps);
+  return result;
+}
+
+Expected<HudsonResult> hudson(const HudsonInputs& inputs, Steps& steps) {
+  auto result = hudson(inputs);
+  if (result) explain(inputs, *result, steps);
   return result;
 }
 

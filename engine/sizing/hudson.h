@@ -50,6 +50,8 @@ struct HudsonResult {
 };
 
 Expected<HudsonResult> hudson(const HudsonInputs& inputs, Steps& steps);
+/// The same arithmetic without its steps, for simulation.
+Expected<HudsonResult> hudson(const HudsonInputs& inputs);
 
 /// The tabulated stability coefficient of a trunk (SPM 1984 Table 7-8, from memory).
 double hudson_coefficient(ArmorStone armor, WaveBreaking breaking);

@@ -1,9 +1,9 @@
 #include "engine/sizing/layer_thickness.h"
 
-#include <algorithm>
+#include <cmath>
 #include <optional>
 
-#include "engine/method/typed_method.h"
+#include "engine/rock/size_and_mass.h"
 
 namespace proofstone {
 
@@ -19,28 +19,32 @@ const char* const general_rule =
     "USACE EM 1110-2-1601 para. 3-2h; FHWA HEC-23 (2009) DG4 (from memory; confirm)";
 const char* const common_rule = "common practice";
 
-struct Inputs {
-  std::optional<Length> d50_upper;
-  std::optional<Length> d100_upper;
-  std::optional<Length> d50_nominal;
-  /// Of the nominal D50, where the class's own manual states it.
-  std::optional<Dimensionless> stated_multiple;
-  Placement placement = Placement::dry;
-};
-
-struct Result {
-  Length general;  ///< by the general rule, before the under-water factor
-  Length least;
-  Length common_low;   ///< 1.75·D50; 0 while no D50 is known
-  Length common_high;  ///< 2·D50
-  std::string governed_by;
-};
+using Inputs = LayerThicknessInputs;
+using Result = LayerThicknessResult;
 
 /// Raises `thickness` to `other` and remembers why.
 void take_larger(Length other, const char* why, Length& thickness, std::string& governed_by) {
   if (!(other > thickness)) return;
   thickness = other;
   governed_by = why;
+}
+
+Source general_source() {
+  return {"USACE EM 1110-2-1601 (1994)", "para. 3-2h; FHWA HEC-23 (2009) DG4 and DG14",
+          SourceStanding::memory};
+}
+
+/// What the class's own manual states goes before the general rule.
+void take_own_multiple(const Inputs& in, Result& result, Steps& steps) {
+  const Length own = in.stated_multiple->number() * *in.d50;
+  steps.given("k", "multiple of the nominal D50 in the class's own manual",
+              measure(*in.stated_multiple));
+  steps.computed("t", "thickness by the class's own manual, which goes before the general rule",
+                 "k·D50", measure(own));
+  result.least = least_anywhere;
+  result.governed_by = "12 in, the least of any layer";
+  take_larger(own, "the multiple of D50 in the class's own manual", result.least,
+              result.governed_by);
 }
 
 void general_thickness(const Inputs& in, Result& result, Steps& steps) {
@@ -65,91 +69,27 @@ void general_thickness(const Inputs& in, Result& result, Steps& steps) {
 
 /// The median size that common practice multiplies.
 std::optional<Length> median_for_common_practice(const Inputs& in) {
-  return in.d50_nominal ? in.d50_nominal : in.d50_upper;
+  return in.d50 ? in.d50 : in.d50_upper;
 }
 
-Expected<Result> compute(const Inputs& in, Steps& steps) {
-  const bool stated = in.stated_multiple && in.d50_nominal;
-  if (in.stated_multiple && !in.d50_nominal) {
-    return Problem{"missing-input", "A stated multiple needs the nominal median size.", "",
-                   "/d50_nominal", "a length"};
+Problems missing_sizes(const Inputs& in) {
+  if (in.stated_multiple && !in.d50) {
+    return {{"missing-input", "A stated multiple needs the nominal median size.", "",
+             "/d50_nominal", "a length"}};
   }
-  if (!stated && !in.d50_upper && !in.d100_upper) {
-    return Problem{"missing-input",
-                   "Neither the upper limit of D50, nor the largest stone, nor a stated multiple "
-                   "is known.",
-                   "", "/d50_upper", "a length"};
-  }
-  Result result;
-  general_thickness(in, result, steps);
-  result.least = result.general;
-  if (stated) {
-    const Length own = in.stated_multiple->number() * *in.d50_nominal;
-    steps.given("k", "multiple of the nominal D50 in the class's own manual",
-                measure(*in.stated_multiple));
-    steps.computed("t", "thickness by the class's own manual, which goes before the general rule",
-                   "k·D50", measure(own));
-    result.least = least_anywhere;
-    result.governed_by = "12 in, the least of any layer";
-    take_larger(own, "the multiple of D50 in the class's own manual", result.least,
-                result.governed_by);
-  }
-  if (in.placement == Placement::under_water) {
-    result.least = under_water_factor * result.least;
-    result.governed_by += ", half as much again under water";
-    steps.given("k_w", "factor for rock placed under water",
-                measure(Dimensionless::number(under_water_factor)), general_rule);
-  }
-  steps.computed("t", "least layer thickness", "", measure(result.least));
-  if (const auto median = median_for_common_practice(in)) {
-    result.common_low = common_low_multiple * *median;
-    result.common_high = common_high_multiple * *median;
-    steps.computed("t", "usual thickness, from", "1.75·D50", measure(result.common_low),
-                   common_rule);
-    steps.computed("t", "usual thickness, to", "2·D50", measure(result.common_high), common_rule);
-  }
-  return result;
+  if (in.stated_multiple || in.d50_upper || in.d100_upper) return {};
+  return {{"missing-input",
+           "Neither the upper limit of D50, nor the largest stone, nor a stated multiple is known.",
+           "", "/d50_upper", "a length"}};
 }
 
-TypedMethod<Inputs, Result> build() {
-  MethodDescription about;
-  about.id = "layer-thickness";
-  about.title = "Thickness of a rock layer";
-  about.purpose = "Least thickness of a layer of rock, from the upper limits of its sizes.";
-  about.group = MethodGroup::layer;
-  about.sources = {
-      {"USACE EM 1110-2-1601 (1970)",
-       "riprap gradation criteria, layer thickness (1): D100 and "
-       "1.5·D50",
-       SourceStanding::published},
-      {"USACE EM 1110-2-1601 (1994)", "para. 3-2h: 12 in, under water", SourceStanding::memory},
-      {"FHWA HEC-23 Vol. 2 (2009)", "Design Guideline 4", SourceStanding::memory},
-      {"trade", "layers of 1.75 to 2 median sizes", SourceStanding::common_practice}};
-  about.cautions = {
-      "Add 6 to 12 in, and larger stone with it, where heavy debris, ice or waves strike.",
-      "Quarry-run rock in place of graded rock takes 1.5 to 2 times the thickness."};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  method.optional({"d50_upper", "D50", "median size, upper limit of the band"}, &Inputs::d50_upper,
-                  unit::foot, AllowedRange::positive_to(30), "not known", LengthUse::rock);
-  method.optional({"d100_upper", "D100", "largest stone, upper limit of the band"},
-                  &Inputs::d100_upper, unit::foot, AllowedRange::positive_to(50), "not known",
-                  LengthUse::rock);
-  method.optional({"d50_nominal", "D50", "median size the class is named by"}, &Inputs::d50_nominal,
-                  unit::foot, AllowedRange::positive_to(30), "not known", LengthUse::rock);
-  method.optional({"stated_multiple", "k", "multiple of the nominal D50 in the class's own manual"},
-                  &Inputs::stated_multiple, unit::number, AllowedRange::between(1, 5),
-                  "the general rule");
-  method.choice({"placement", "", "where the rock is placed"}, &Inputs::placement,
-                {ChoiceOption<Placement>{Placement::dry, "dry", "above water"},
-                 {Placement::under_water, "under-water", "through water"}});
-  method.output({"general", "t", "least thickness by the general rule, in the dry"},
-                &Result::general, unit::foot);
-  method.output({"least", "t", "least layer thickness"}, &Result::least, unit::foot);
-  method.output({"common_low", "t", "usual thickness, from 1.75 median sizes"}, &Result::common_low,
-                unit::foot);
-  method.output({"common_high", "t", "usual thickness, to 2 median sizes"}, &Result::common_high,
-                unit::foot);
-  return method;
+void show_common_practice(const Inputs& in, Result& result, Steps& steps) {
+  const auto median = median_for_common_practice(in);
+  if (!median) return;
+  result.common_low = common_low_multiple * *median;
+  result.common_high = common_high_multiple * *median;
+  steps.computed("t", "usual thickness, from", "1.75·D50", measure(result.common_low), common_rule);
+  steps.computed("t", "usual thickness, to", "2·D50", measure(result.common_high), common_rule);
 }
 
 /// The largest stone a class allows: as stated, or where its coarse limit comes to 100 %.
@@ -159,28 +99,55 @@ std::optional<Length> largest_stone(const RockClass& rock_class) {
   return size ? std::optional<Length>(*size) : std::nullopt;
 }
 
+/// Side of the cube of the mass of a stone of this size; the density falls out.
+Length side_of_cube(Length size, SizeMeaning meaning) {
+  const auto any = Density::kilograms_per_cubic_meter(1000);
+  const double mass = stone_mass(size, meaning, any).kilograms();
+  return Length::meters(std::cbrt(mass / any.kilograms_per_cubic_meter()));
+}
+
 }  // namespace
 
-Expected<LayerThickness> least_layer_thickness(const RockClass& rock_class, Placement placement) {
-  Inputs in;
-  in.d50_nominal = rock_class.nominal_d50;
+Expected<LayerThicknessResult> layer_thickness(const LayerThicknessInputs& inputs, Steps& steps) {
+  Problems missing = missing_sizes(inputs);
+  if (!missing.empty()) return missing;
+  Result result;
+  general_thickness(inputs, result, steps);
+  result.least = result.general;
+  result.source = general_source();
+  if (inputs.stated_multiple) take_own_multiple(inputs, result, steps);
+  const auto rule = layer_rule_of(inputs, steps);
+  if (rule && rule->least > result.least) {
+    result.least = rule->least;
+    result.governed_by = rule->governed_by;
+    result.source = rule->source;
+  }
+  if (inputs.placement == Placement::under_water) {
+    result.least = under_water_factor * result.least;
+    result.governed_by += ", half as much again under water";
+    steps.given("k_w", "factor for rock placed under water",
+                measure(Dimensionless::number(under_water_factor)), general_rule);
+  }
+  steps.computed("t", "least layer thickness", "", measure(result.least));
+  show_common_practice(inputs, result, steps);
+  return result;
+}
+
+LayerThicknessInputs layer_of_class(const RockClass& rock_class, Placement placement,
+                                    LayerOfPlace at) {
+  LayerThicknessInputs in;
+  static_cast<LayerOfPlace&>(in) = at;
+  in.placement = placement;
+  in.d50 = rock_class.nominal_d50;
   if (const auto size = rock_class.band.largest_size_at(50)) in.d50_upper = *size;
   in.d100_upper = largest_stone(rock_class);
+  const auto meaning = rock_class.band.basis().size;
+  in.median_cube = side_of_cube(in.d50_upper.value_or(*in.d50), meaning);
+  if (in.d100_upper) in.largest_cube = side_of_cube(*in.d100_upper, meaning);
   if (rock_class.thickness_in_d50) {
     in.stated_multiple = Dimensionless::number(*rock_class.thickness_in_d50);
   }
-  in.placement = placement;
-  LayerThickness thickness;
-  const auto result = compute(in, thickness.steps);
-  if (!result) return result.problems();
-  thickness.least = result->least;
-  thickness.governed_by = result->governed_by;
-  return thickness;
-}
-
-const Method& layer_thickness_method() {
-  static const TypedMethod<Inputs, Result> method = build();
-  return method;
+  return in;
 }
 
 }  // namespace proofstone

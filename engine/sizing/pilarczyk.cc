@@ -87,7 +87,7 @@ void note_steps(const Inputs& in, const Result& result, Steps& steps) {
 
 }  // namespace
 
-Expected<PilarczykResult> pilarczyk(const PilarczykInputs& inputs, Steps& steps) {
+Expected<PilarczykResult> pilarczyk(const PilarczykInputs& inputs) {
   const auto ksl = slope_factor(inputs);
   if (!ksl) {
     return Problem{"bank-too-steep",
@@ -109,7 +109,12 @@ Expected<PilarczykResult> pilarczyk(const PilarczykInputs& inputs, Steps& steps)
   result.slope_factor = Dimensionless::number(*ksl);
   result.dn50 = Length::meters(Dn50);
   result.d50 = sieve_size_of_nominal(result.dn50);
-  note_steps(inputs, result, steps);
+  return result;
+}
+
+Expected<PilarczykResult> pilarczyk(const PilarczykInputs& inputs, Steps& steps) {
+  auto result = pilarczyk(inputs);
+  if (result) note_steps(inputs, *result, steps);
   return result;
 }
 

@@ -52,6 +52,8 @@ struct PilarczykResult {
 
 /// Problems: a bank or bed as steep as the angle of repose or steeper.
 Expected<PilarczykResult> pilarczyk(const PilarczykInputs& inputs, Steps& steps);
+/// The same arithmetic without its steps, for simulation.
+Expected<PilarczykResult> pilarczyk(const PilarczykInputs& inputs);
 
 const SizingMethod& pilarczyk_method();
 

@@ -81,6 +81,7 @@ void describe_inputs(Described& method) {
 Described build() {
   Described method(describe(), &pilarczyk, &from_zone,
                    [](const Result& result) { return RequiredSize{50, result.d50}; });
+  method.without_steps(&pilarczyk);
   describe_inputs(method);
   method.output({"depth_factor", "k_h", "depth factor"}, &Result::depth_factor, unit::number);
   method.output({"slope_factor", "k_sl", "slope factor"}, &Result::slope_factor, unit::number);

@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "engine/hydraulics/rock_roughness_flow.h"
+#include "engine/sizing/setting_words.h"
 #include "engine/sizing/usace_bank_and_bed.h"
 
 namespace proofstone {
@@ -64,11 +65,8 @@ void describe_rock_lined_channel(TypedMethod<Inputs, Result>& method) {
                 static_cast<ZonePlace Inputs::*>(&Inputs::place),
                 {ChoiceOption<ZonePlace>{ZonePlace::bank, "bank", "on the sides"},
                  {ZonePlace::bed, "bed", "on the bottom"}});
-  method.choice(
-      {"channel_form", "", "which bend curve"},
-      static_cast<ChannelForm Inputs::*>(&Inputs::channel_form),
-      {ChoiceOption<ChannelForm>{ChannelForm::trapezoidal, "trapezoidal", "trapezoidal channel"},
-       {ChannelForm::natural, "natural", "natural channel"}});
+  method.choice({"channel_form", "", "which bend curve"},
+                static_cast<ChannelForm Inputs::*>(&Inputs::channel_form), channel_form_options());
   method.optional({"bend_radius", "R", "centreline radius of the bend"},
                   static_cast<std::optional<Length> Inputs::*>(&Inputs::bend_radius), unit::foot,
                   AllowedRange::positive_to(1e6), "a straight channel");
@@ -79,9 +77,7 @@ void describe_rock_lined_channel(TypedMethod<Inputs, Result>& method) {
                    static_cast<Number>(&Inputs::specific_gravity), unit::number,
                    AllowedRange::between(1.5, 4));
   method.choice({"angularity", "Cs", "how worn the stones are"},
-                static_cast<Angularity Inputs::*>(&Inputs::angularity),
-                {ChoiceOption<Angularity>{Angularity::angular, "angular", "angular"},
-                 {Angularity::rounded, "rounded", "rounded"}});
+                static_cast<Angularity Inputs::*>(&Inputs::angularity), angularity_options());
   method.defaulted({"safety_factor", "Sf", "safety factor"},
                    static_cast<Number>(&Inputs::safety_factor), unit::number,
                    AllowedRange::between(1, 3));

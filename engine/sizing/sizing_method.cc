@@ -14,6 +14,10 @@ Length size_as(const RequiredSize& required, SizeMeaning meaning) {
   return convert_size(required.size, SizeMeaning::sphere, meaning);
 }
 
+Density density_of(const RockProperties& rock) {
+  return Density::kilograms_per_cubic_meter(1000 * rock.specific_gravity.number());
+}
+
 HeldInputs::HeldInputs() : held_(std::make_shared<nlohmann::json>(nlohmann::json::object())) {}
 
 void HeldInputs::hold(const std::string& key, double value) { (*held_)[key] = value; }

@@ -27,6 +27,9 @@ struct RequiredSize {
 /// The size asked for as `meaning` measures stones.
 Length size_as(const RequiredSize& required, SizeMeaning meaning);
 
+/// Density of the rock of a zone: its specific gravity times 1000 kg/m³.
+Density density_of(const RockProperties& rock);
+
 /// Why a method does not speak about a zone.
 struct NotApplicable {
   std::string reason;
@@ -71,8 +74,10 @@ class SizingMethod : public Method {
   /// The size at the brink of motion in a zone, as a function of the inputs named in `varied`:
   /// safety margins among the inputs are held where they leave none. Problems: why the method
   /// cannot speak, and names that are no quantities of it.
+  /// The size is as `meaning` measures stones.
   virtual Expected<VariedSize> vary_size(const ZoneSetting& zone,
-                                         const std::vector<std::string>& varied) const = 0;
+                                         const std::vector<std::string>& varied,
+                                         SizeMeaning meaning) const = 0;
 };
 
 /// Whether zones of this place are what the method is made for.
@@ -132,15 +137,15 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     if (!inputs) return answer;
     auto result = this->run_typed(*inputs, answer.evaluation);
     if (!result) {
-      answer.problems = result.problems();
+      answer.problems = located(result.problems());
     } else {
       answer.required = to_required_(*result);
     }
     return answer;
   }
 
-  Expected<VariedSize> vary_size(const ZoneSetting& zone,
-                                 const std::vector<std::string>& varied) const override {
+  Expected<VariedSize> vary_size(const ZoneSetting& zone, const std::vector<std::string>& varied,
+                                 SizeMeaning meaning) const override {
     SizingAnswer answer;
     auto inputs = inputs_of(zone, answer);
     if (answer.not_applicable) {
@@ -149,15 +154,20 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     if (!inputs) return answer.problems;
     inputs = *this->read(margins_.held(), std::move(*inputs), false);
     auto result = this->run_typed(*inputs, answer.evaluation);
-    if (!result) return result.problems();
-    auto size = this->vary_from(std::move(*inputs), varied, [this](const Result& at) {
-      return to_required_(at).size.meters();
+    if (!result) return located(result.problems());
+    auto size = this->vary_from(std::move(*inputs), varied, [this, meaning](const Result& at) {
+      return size_as(to_required_(at), meaning).meters();
     });
     if (!size) return size.problems();
     return VariedSize{to_required_(*result).percent_smaller, std::move(*size)};
   }
 
  private:
+  /// Problems of this method among those of others.
+  Problems located(Problems problems) const {
+    return located_under(std::move(problems), "/" + this->description().id);
+  }
+
   /// The inputs that a zone gives, with the designer's choices over them; without them the answer
   /// says why.
   std::optional<Inputs> inputs_of(const ZoneSetting& zone, SizingAnswer& answer) const {
@@ -175,12 +185,12 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     if (choices != nullptr) {
       auto read = this->read(*choices, std::move(inputs), false);
       if (!read) {
-        answer.problems = located_under(read.problems(), "/" + this->description().id);
+        answer.problems = located(read.problems());
         return std::nullopt;
       }
       inputs = std::move(*read);
     }
-    answer.problems = located_under(this->not_given(inputs), "/" + this->description().id);
+    answer.problems = located(this->not_given(inputs));
     if (!answer.problems.empty()) return std::nullopt;
     if (only_compared_ || !all_chosen(choices, untold_)) {
       answer.for_comparison = why_for_comparison_;

@@ -2,19 +2,10 @@
 
 #include <optional>
 
+#include "engine/sizing/bank_and_bed_flow.h"
 #include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
-
-/// How the water meets the rock: decides the velocity that attacks it and the coefficient for the
-/// vertical distribution of velocity, Cv.
-enum class WaterAttack {
-  straight_or_inside,      ///< straight reach, or the inside of a bend: Cv 1.0
-  outside_of_bend,         ///< V_SS by the bend curve, Cv by R/W
-  below_concrete_channel,  ///< Cv 1.25
-  end_of_dike,             ///< Cv 1.25
-  impinging,  ///< braided or oblique flow that runs at the bank: 1.6 × average, Cv 1.25
-};
 
 /// Which side-slope factor K1 is used.
 enum class SideSlopeFactor {
@@ -31,28 +22,12 @@ enum class MedianFromD30 {
 
 /// USACE equation for rock on banks and beds in low-turbulence flow (Maynord):
 /// EM 1110-2-1601 (1991, Change 1 of 1994) eq. 3-3.
-struct UsaceBankAndBedInputs {
-  WaterAttack attack = WaterAttack::straight_or_inside;
-  ChannelForm channel_form = ChannelForm::natural;
-  Velocity average_velocity;               ///< main channel, upstream end of the bend
-  std::optional<Velocity> local_velocity;  ///< V itself, when it is known
-  std::optional<Length> bend_radius;       ///< centreline
-  std::optional<Length> top_width;         ///< water surface of the main channel
-  /// From the end of the bend down to the rock, where the rock lies below it.
-  std::optional<Length> distance_below_bend;
-  Length local_depth;  ///< on a bank, 20 % up the slope from the toe
-  Angle bank_angle;    ///< from horizontal; 0 on a bed
-  Dimensionless specific_gravity = Dimensionless::number(2.65);
-  Angularity angularity = Angularity::angular;
-  Dimensionless safety_factor = Dimensionless::number(1.1);
-  Dimensionless thickness_coefficient = Dimensionless::number(1.0);
+struct UsaceBankAndBedInputs : BankAndBedFlow {
   SideSlopeFactor side_slope_factor = SideSlopeFactor::published_curve;
   std::optional<Dimensionless> side_slope_factor_value;  ///< K1 read by hand
   Angle angle_of_repose = Angle::degrees(40);
   MedianFromD30 median_from_d30 = MedianFromD30::size_ratio;
   Dimensionless size_ratio = Dimensionless::number(1.7);  ///< D85/D15
-  std::optional<Slope> channel_slope;                     ///< only to watch the limit
-  std::optional<Dimensionless> froude_number;             ///< only to watch the limit
 };
 
 struct UsaceBankAndBedResult {

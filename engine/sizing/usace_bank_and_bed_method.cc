@@ -1,5 +1,3 @@
-#include <cmath>
-
 #include "engine/sizing/usace_bank_and_bed.h"
 
 namespace proofstone {
@@ -10,8 +8,6 @@ using Inputs = UsaceBankAndBedInputs;
 using Result = UsaceBankAndBedResult;
 using Described = TypedSizingMethod<Inputs, Result>;
 
-constexpr double steepest_bank_slope = 1 / 1.5;
-
 std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{
@@ -19,19 +15,8 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
         "or gates."};
   }
   Inputs in;
-  const bool outside = zone.bend_side == BendSide::outside;
-  in.attack = outside ? WaterAttack::outside_of_bend : WaterAttack::straight_or_inside;
-  in.channel_form = zone.channel_form;
-  in.average_velocity = zone.average_velocity;
-  in.bend_radius = zone.bend_radius;
-  in.top_width = zone.water_top_width;
-  in.local_depth = zone.local_depth;
-  in.bank_angle = zone.place == ZonePlace::bank ? zone.bank_angle : Angle{};
-  in.specific_gravity = zone.rock.specific_gravity;
-  in.angularity = zone.rock.angularity;
+  take_bank_and_bed_flow(zone, in);
   if (zone.rock.angle_of_repose) in.angle_of_repose = *zone.rock.angle_of_repose;
-  in.channel_slope = zone.energy_slope;
-  in.froude_number = zone.froude_number;
   return in;
 }
 
@@ -63,52 +48,7 @@ MethodDescription describe() {
 }
 
 void describe_inputs(Described& method) {
-  method.choice(
-      {"attack", "", "how the water meets the rock"}, &Inputs::attack,
-      {{WaterAttack::straight_or_inside, "straight-or-inside",
-        "straight reach or inside of a bend"},
-       {WaterAttack::outside_of_bend, "outside-of-bend", "outside of a bend"},
-       {WaterAttack::below_concrete_channel, "below-concrete-channel",
-        "just downstream of a concrete channel"},
-       {WaterAttack::end_of_dike, "end-of-dike", "end of a dike"},
-       {WaterAttack::impinging, "impinging", "braided or oblique flow that runs at the bank"}});
-  method.choice({"channel_form", "", "which bend curve: natural or trapezoidal channel"},
-                &Inputs::channel_form,
-                {{ChannelForm::natural, "natural", "natural channel"},
-                 {ChannelForm::trapezoidal, "trapezoidal", "trapezoidal channel"}});
-  method.required({"average_velocity", "V_AVG",
-                   "average velocity of the main channel, at the upstream end of a bend"},
-                  &Inputs::average_velocity, unit::foot_per_second, AllowedRange::positive_to(60));
-  method.optional({"local_velocity", "V_SS",
-                   "depth-averaged velocity at the rock, on a bank 20 % up the slope"},
-                  &Inputs::local_velocity, unit::foot_per_second, AllowedRange::positive_to(60),
-                  "from the average velocity");
-  method.optional({"bend_radius", "R", "centreline radius of the bend"}, &Inputs::bend_radius,
-                  unit::foot, AllowedRange::positive_to(1e6), "only needed outside of a bend");
-  method.optional({"top_width", "W", "water-surface width of the main channel"}, &Inputs::top_width,
-                  unit::foot, AllowedRange::positive_to(1e5), "only needed outside of a bend");
-  method.optional({"distance_below_bend", "x",
-                   "from the end of the bend down to the rock; the bend velocity fades by 0.1 of "
-                   "the average for each width after the first"},
-                  &Inputs::distance_below_bend, unit::foot, AllowedRange::between(0, 1e6),
-                  "in the bend itself");
-  method.required({"local_depth", "d",
-                   "water depth at the rock; on a bank 20 % of the slope length up from the toe"},
-                  &Inputs::local_depth, unit::foot, AllowedRange::positive_to(300));
-  method.required({"bank_angle", "θ", "bank angle from horizontal; 0° on a bed"},
-                  &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
-  method.defaulted({"specific_gravity", "γs/γw", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.choice({"angularity", "Cs", "angular rock takes Cs 0.30, rounded rock 0.375"},
-                &Inputs::angularity,
-                {{Angularity::angular, "angular", "broken faces, sharp edges"},
-                 {Angularity::rounded, "rounded", "river cobbles and worn boulders"}});
-  method.defaulted({"safety_factor", "Sf", "safety factor on size"}, &Inputs::safety_factor,
-                   unit::number, AllowedRange::between(1, 5));
-  method.safety_margin("safety_factor", 1);
-  method.defaulted({"thickness_coefficient", "CT",
-                    "1 for a layer of least thickness; smaller for thicker layers, by Plate B-40"},
-                   &Inputs::thickness_coefficient, unit::number, AllowedRange::positive_to(1));
+  describe_bank_and_bed_flow(method);
   method.choice({"side_slope_factor", "K1", "which side-slope factor"}, &Inputs::side_slope_factor,
                 {{SideSlopeFactor::published_curve, "published-curve",
                   "Plate B-39, which returns the manual's own examples"},
@@ -125,23 +65,9 @@ void describe_inputs(Described& method) {
                  {MedianFromD30::hec23_constant, "hec23-constant", "1.20·D30"}});
   method.defaulted({"size_ratio", "D85/D15", "how widely the sizes of the rock are spread"},
                    &Inputs::size_ratio, unit::number, AllowedRange::between(1, 20));
-  method.optional({"channel_slope", "S", "slope of the channel"}, &Inputs::channel_slope,
-                  unit::rise_per_run, AllowedRange::between(0, 1), "its limit is not watched");
-  method.optional({"froude_number", "Fr", "Froude number of the channel"}, &Inputs::froude_number,
-                  unit::number, AllowedRange::between(0, 20), "its limit is not watched");
 }
 
 void describe_limits(Described& method) {
-  method.limit(
-      {"Channel slope below 2 %", "WES Streambank Handbook (1997) App. A, p. A-3"},
-      [](const Inputs& in) { return !in.channel_slope || in.channel_slope->ratio() < 0.02; });
-  method.limit({"Bank not steeper than 1V:1.5H", "WES Streambank Handbook (1997) App. A"},
-               [](const Inputs& in) {
-                 return std::tan(in.bank_angle.radians()) < steepest_bank_slope + 1e-9;
-               });
-  method.limit(
-      {"Tranquil flow (Froude number below 1)", "WES Streambank Handbook (1997) App. A"},
-      [](const Inputs& in) { return !in.froude_number || in.froude_number->number() < 1; });
   method.limit({"Safety factor at least 1.1", "EM 1110-2-1601 para. 3-7 (from memory)"},
                [](const Inputs& in) { return in.safety_factor.number() > 1.1 - 1e-9; });
   method.limit(

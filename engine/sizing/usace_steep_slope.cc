@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "engine/sizing/setting_words.h"
+
 namespace proofstone {
 
 namespace {
@@ -83,8 +85,7 @@ Described build() {
   method.defaulted({"bank_angle", "θ", "side slope of the channel, for its limit"},
                    &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
   method.choice({"angularity", "", "shape of the rock, for its limit"}, &Inputs::angularity,
-                {{Angularity::angular, "angular", "broken faces, sharp edges"},
-                 {Angularity::rounded, "rounded", "river cobbles and worn boulders"}});
+                angularity_options());
   method.optional({"specific_gravity", "γs/γw", "specific gravity of the rock, for its limit"},
                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4),
                   "its limit is not watched");

@@ -23,12 +23,19 @@ double steepness(const Inputs& in) {
   return 2 * pi * in.wave_height.meters() / (g * Tm * Tm);
 }
 
+double waves_counted(const Inputs& in) { return std::min(in.waves.number(), 7500.0); }
+
+/// On slopes of 1V:4H and flatter every wave plunges.
+bool waves_plunge(double xi, double xi_c, double tan_alpha) {
+  return xi < xi_c || 1 / tan_alpha > 4 - 1e-9;
+}
+
 /// The period has no place in a zone: the designer's choices for this method must give it.
 std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   Inputs in;
   if (zone.stated.wave_height) in.wave_height = *zone.stated.wave_height;
   in.slope = zone.bank_angle;
-  in.rock = Density::kilograms_per_cubic_meter(1000 * zone.rock.specific_gravity.number());
+  in.rock = density_of(zone.rock);
   return in;
 }
 
@@ -102,6 +109,7 @@ Described build() {
                      return required;
                    },
                    {ZonePlace::shore});
+  method.without_steps(&van_der_meer);
   describe_inputs(method);
   method.output({"steepness", "sm", "wave steepness"}, &Result::steepness, unit::number);
   method.output({"surf_similarity", "ξm", "surf similarity"}, &Result::surf_similarity,
@@ -119,13 +127,16 @@ Described build() {
   return method;
 }
 
-void explain(const Inputs& in, const Result& result, bool plunging, double N, Steps& steps) {
+void explain(const Inputs& in, const Result& result, Steps& steps) {
+  const bool plunging =
+      waves_plunge(result.surf_similarity.number(), result.critical_surf_similarity.number(),
+                   std::tan(in.slope.radians()));
   steps.given("Hs", "significant wave height at the toe", measure(in.wave_height));
   steps.given("Tm", "mean wave period", measure(in.mean_period));
   steps.given("cotα", "slope", measure(cot(in.slope)));
   steps.given("P", "permeability", measure(in.permeability));
   steps.given("S", "damage accepted", measure(in.damage));
-  steps.computed("N", "number of waves", "at most 7500", measure(N), vdm);
+  steps.computed("N", "number of waves", "at most 7500", measure(waves_counted(in)), vdm);
   steps.computed("sm", "wave steepness", "2π·Hs/(g·Tm²)", measure(result.steepness));
   steps.computed("ξm", "surf similarity", "tanα/√sm", measure(result.surf_similarity));
   steps.computed("ξmc", "surf similarity between the two formulas",
@@ -141,17 +152,17 @@ void explain(const Inputs& in, const Result& result, bool plunging, double N, St
 
 }  // namespace
 
-Expected<VanDerMeerResult> van_der_meer(const VanDerMeerInputs& inputs, Steps& steps) {
+Expected<VanDerMeerResult> van_der_meer(const VanDerMeerInputs& inputs) {
   const double Hs = inputs.wave_height.meters();
   const double P = inputs.permeability.number();
   const double S = inputs.damage.number();
-  const double N = std::min(inputs.waves.number(), 7500.0);
+  const double N = waves_counted(inputs);
   const double delta = inputs.rock / inputs.water - 1;
   const double tan_alpha = std::tan(inputs.slope.radians());
   const double sm = steepness(inputs);
   const double xi = tan_alpha / std::sqrt(sm);
   const double xi_c = std::pow(6.2 * std::pow(P, 0.31) * std::sqrt(tan_alpha), 1 / (P + 0.5));
-  const bool plunging = xi < xi_c || 1 / tan_alpha > 4 - 1e-9;
+  const bool plunging = waves_plunge(xi, xi_c, tan_alpha);
   const double damage = std::pow(S / std::sqrt(N), 0.2);
   const double Ns = plunging
                         ? 6.2 * std::pow(P, 0.18) * damage / std::sqrt(xi)
@@ -166,7 +177,12 @@ Expected<VanDerMeerResult> van_der_meer(const VanDerMeerInputs& inputs, Steps& s
   result.nominal_diameter = Length::meters(Dn);
   result.median_mass = Mass::kilograms(inputs.rock.kilograms_per_cubic_meter() * Dn * Dn * Dn);
   result.d50 = stone_size(result.median_mass, SizeMeaning::sphere, inputs.rock);
-  explain(inputs, result, plunging, N, steps);
+  return result;
+}
+
+Expected<VanDerMeerResult> van_der_meer(const VanDerMeerInputs& inputs, Steps& steps) {
+  auto result = van_der_meer(inputs);
+  if (result) explain(inputs, *result, steps);
   return result;
 }
 

@@ -28,6 +28,8 @@ struct VanDerMeerResult {
 };
 
 Expected<VanDerMeerResult> van_der_meer(const VanDerMeerInputs& inputs, Steps& steps);
+/// The same arithmetic without its steps, for simulation.
+Expected<VanDerMeerResult> van_der_meer(const VanDerMeerInputs& inputs);
 
 const SizingMethod& van_der_meer_method();
 
