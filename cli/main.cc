@@ -158,7 +158,7 @@ int methods_command(const Arguments& arguments) {
 
 int classes_command(const Arguments& arguments) {
   return show(ask({{"ask", "classes"}, {"units", arguments.value("units", "us")}}), arguments,
-              [](const json& all) { return classes_text(all["classes"]); });
+              [](const json& all) { return classes_text(all); });
 }
 
 int evaluate_command(const Arguments& arguments) {

@@ -180,10 +180,10 @@ std::string method_text(const json& method) {
   return out;
 }
 
-std::string classes_text(const json& classes) {
+std::string classes_text(const json& all) {
   std::string out;
   std::string family;
-  for (const auto& known : classes) {
+  for (const auto& known : all["classes"]) {
     if (const auto now = text_of(known, "family"); now != family) {
       family = now;
       out += fmt::format("{}{}\n  percent smaller by {}, size as {}\n  [{}]\n",
@@ -195,6 +195,13 @@ std::string classes_text(const json& classes) {
     for (const auto& condition : known["conditions"]) {
       out += wrapped(condition.get<std::string>(), 8);
     }
+  }
+  for (const auto& missing : all["not_held"]) {
+    out += fmt::format("\n{}: limits not held\n", text_of(missing, "family"));
+    out += wrapped(
+        fmt::format("[{}, {}] {} {}", text_of(missing, "document"), text_of(missing, "place"),
+                    text_of(missing, "known"), text_of(missing, "next")),
+        2);
   }
   return out;
 }

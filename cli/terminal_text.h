@@ -12,7 +12,7 @@ std::string finding_text(const nlohmann::json& finding);
 std::string problems_text(const nlohmann::json& problems);
 std::string methods_text(const nlohmann::json& methods);
 std::string method_text(const nlohmann::json& method);
-std::string classes_text(const nlohmann::json& classes);
+std::string classes_text(const nlohmann::json& all);
 std::string evaluation_text(const nlohmann::json& answer);
 std::string checks_text(const nlohmann::json& checks);
 

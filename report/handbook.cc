@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "engine/method/registry.h"
+#include "engine/rock/families_not_held.h"
 #include "engine/rock/rock_class.h"
 #include "report/markdown.h"
 #include "report/method_plot.h"
@@ -93,6 +94,14 @@ HandbookPage classes_page() {
         display(measure(known.nominal_d50), UnitSystem::us_customary, LengthUse::rock);
     page += fmt::format("| {} | `{}` | {} | {} | {} |\n", known.name, known.id, nominal.text,
                         markdown_cell(limits), markdown_cell(known.source.sentence()));
+  }
+  page +=
+      "\n## Published families whose limits are not held\n\n" + what_to_do_without_limits() + "\n";
+  page += "\n| family | document | what is known |\n|---|---|---|\n";
+  for (const auto& family : families_not_held()) {
+    page += fmt::format("| {} | {} | {} |\n", family.family,
+                        markdown_cell(family.source.document + ", " + family.source.place),
+                        markdown_cell(family.known));
   }
   return {"rock-classes.md", page};
 }

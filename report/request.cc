@@ -11,6 +11,7 @@
 #include "engine/method/check_table.h"
 #include "engine/method/registry.h"
 #include "engine/rock/embedded_catalog.h"
+#include "engine/rock/families_not_held.h"
 #include "engine/site/assess.h"
 #include "engine/site/version.h"
 #include "formats/site_files.h"
@@ -142,7 +143,15 @@ json classes_request(FieldReader& request, Problems& problems) {
   if (!problems.empty()) return refused(problems);
   json list = json::array();
   for (const auto& known : class_catalog()) list.push_back(rock_class_json(known, units));
-  return {{"classes", list}};
+  json not_held = json::array();
+  for (const auto& family : families_not_held()) {
+    not_held.push_back({{"family", family.family},
+                        {"document", family.source.document},
+                        {"place", family.source.place},
+                        {"known", family.known},
+                        {"next", what_to_do_without_limits()}});
+  }
+  return {{"classes", list}, {"not_held", not_held}};
 }
 
 json evaluation_json(const Method& method, const Evaluation& evaluation, UnitSystem units) {

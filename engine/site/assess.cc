@@ -13,6 +13,7 @@
 #include "engine/site/reach_water.h"
 #include "engine/site/remedies.h"
 #include "engine/site/rock_in_zone.h"
+#include "engine/site/shore_toe.h"
 #include "engine/site/site_pictures.h"
 #include "engine/site/supply_findings.h"
 #include "engine/site/top_of_rock.h"
@@ -20,6 +21,7 @@
 #include "engine/site/zone_roughness.h"
 #include "engine/site/zone_sizing.h"
 #include "engine/site/zone_toe.h"
+#include "engine/site/zone_transitions.h"
 
 namespace proofstone {
 namespace {
@@ -179,6 +181,7 @@ Findings assess(const Site& site, UnitSystem units) {
     move_into(findings.findings, std::move(one.sizing.findings));
     move_into(findings.findings, roughness_findings(site, one.sizing, one.water, wording));
     move_into(findings.findings, toe_findings(zone, one.water, wording));
+    move_into(findings.findings, shore_toe_findings(zone, one.sizing, one.water, wording));
     push_if(findings.findings, extents_finding(zone, one.water, wording));
     if (!one.sizing.asked.empty()) {
       findings.method_sizes_pictures.push_back(method_sizes_picture(one.sizing));
@@ -190,6 +193,7 @@ Findings assess(const Site& site, UnitSystem units) {
     }
   }
 
+  move_into(findings.findings, transition_findings(site, wording));
   add_plans(site, work, wording, findings);
 
   for (const auto& [id, lot] : site.lots) {

@@ -77,6 +77,58 @@ TEST(Places, ABasinThatFormsNoHoleIsRefusedByName) {
   const auto* chosen = findings.find("class.bank");
   ASSERT_NE(chosen, nullptr);
   EXPECT_TRUE(any_reason_has(*chosen, "no hole forms"));
+  EXPECT_TRUE(any_reason_has(*chosen, "/outfall-basin/")) << "located under the method";
+}
+
+TEST(Places, ALayerIsJudgedByTheRuleOfItsPlace) {
+  const auto layer_at = [](const char* place, const json& choices) {
+    const auto findings = assessed(example_at(
+        place, {{"from", "report"}, {"discharge", "60 ft³/s"}, {"velocity", "8 ft/s"}}, choices));
+    const auto* layer = findings.find("layer.bank");
+    EXPECT_NE(layer, nullptr);
+    return *layer;
+  };
+  // 24 in of a 12-in class.
+  const auto pier = layer_at("pier", json::object());
+  EXPECT_EQ(pier.outcome, Outcome::falls_short);
+  EXPECT_NEAR(pier.margin->value, 24.0 / 36.0, 1e-9);
+  EXPECT_NE(pier.sentence.find("round a pier"), std::string::npos) << pier.sentence;
+  EXPECT_EQ(layer_at("chute", json::object()).outcome, Outcome::meets);
+  EXPECT_NEAR(layer_at("outfall", json::object()).margin->value, 24.0 / (2.4 * 12), 1e-9);
+  EXPECT_EQ(layer_at("abutment", json::object()).outcome, Outcome::meets);
+}
+
+TEST(Places, ContractionScourStatedAtAPierMakesTheLayer) {
+  auto example = example_at("pier", {{"from", "report"}, {"velocity", "8 ft/s"}}, json::object());
+  example.items["zones"]["bank"]["scour"] = {{"contraction", "5 ft"}, {"long_term", "2 ft"}};
+  const auto findings = assessed(example);
+  const auto* layer = findings.find("layer.bank");
+  ASSERT_NE(layer, nullptr);
+  EXPECT_NEAR(layer->margin->value, 2.0 / 7.0, 1e-9);
+}
+
+TEST(Places, TheToeOfAShoreGoesOneWaveHeightDown) {
+  const json waves = {{"from", "wave study"}, {"wave_height", "3 ft"}};
+  auto example = example_at("shore", waves, {{"hudson", {{"slope", "1V:2H"}}}});
+  const auto toe_of = [&example] {
+    const auto findings = assessed(example);
+    const auto* toe = findings.find("toe.bank.flood");
+    EXPECT_NE(toe, nullptr);
+    return *toe;
+  };
+  EXPECT_EQ(toe_of().outcome, Outcome::not_yet_known);
+  auto& zone = example.items["zones"]["bank"];
+  zone["toe"] = {{"kind", "trench"}, {"depth", "2 ft"}};
+  EXPECT_EQ(toe_of().outcome, Outcome::falls_short);
+  EXPECT_NEAR(toe_of().margin->value, 2.0 / 3.0, 1e-9);
+  zone["toe"]["depth"] = "3 ft";
+  EXPECT_EQ(toe_of().outcome, Outcome::meets);
+  zone["toe"] = {{"kind", "launchable"}, {"stored", "20 ft²"}};
+  EXPECT_EQ(toe_of().outcome, Outcome::ask_the_designer);
+  zone["toe"] = {{"kind", "thickened"}, {"width", "1 ft"}, {"thickness", "4 ft"}};
+  EXPECT_EQ(toe_of().outcome, Outcome::falls_short);
+  zone["method_choices"]["wave-toe"] = {{"damage", "none"}};
+  EXPECT_EQ(toe_of().outcome, Outcome::not_yet_known);
 }
 
 TEST(Places, ADropIsSizedAtItsCriticalVelocity) {

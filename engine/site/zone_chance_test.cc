@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "engine/site/assess.h"
 #include "engine/site/example_document.h"
 
@@ -89,6 +92,36 @@ TEST(ChanceInAZone, AnAcceptedChanceDecides) {
   EXPECT_EQ(chances(assessed(with_uncertainty(document))).front().outcome, Outcome::meets);
   document["usace-bank-and-bed"]["accepted_chance"] = "0.0000001 %";
   EXPECT_EQ(chances(assessed(with_uncertainty(document))).front().outcome, Outcome::falls_short);
+}
+
+/// A shore under waves, of a class that measures stones by the intermediate axis; Hudson asks for a
+/// mass.
+json shore_with_uncertainty() {
+  ExampleDocument example;
+  auto& zone = example.items["zones"].begin().value();
+  for (const char* field : {"section", "bank", "bend"}) zone.erase(field);
+  zone["place"] = "shore";
+  zone["water"]["flood"] = {{"from", "wave study"}, {"wave_height", "2 ft"}};
+  zone["method_choices"]["hudson"] = {{"slope", "1V:2H"}};
+  zone["uncertainty"]["hudson"] = {{"from", "wave study"},
+                                   {"inputs", {{"wave_height", {{"variation", "10 %"}}}}}};
+  return example.document();
+}
+
+TEST(ChanceInAZone, AMassIsHeldAgainstTheClassInTheClassesOwnMeaningOfSize) {
+  const auto findings = assessed(shore_with_uncertainty());
+  const auto* sized = findings.find("rock-size.bank.flood.hudson");
+  const auto* chance = findings.find("chance.bank.flood.hudson");
+  ASSERT_NE(sized, nullptr);
+  ASSERT_NE(chance, nullptr);
+  ASSERT_TRUE(sized->margin);
+  const auto& lines = chance->steps.lines();
+  const auto at_means =
+      std::find_if(lines.begin(), lines.end(), [](const Step& step) { return step.symbol == "G"; });
+  ASSERT_NE(at_means, lines.end());
+  // Hudson has no safety factor: the margin at the means is that of the finding on the size. Taken
+  // as a sphere, the stone would be 1.175 times as large and the logarithm 0.16 less.
+  EXPECT_NEAR(at_means->value.si, std::log(sized->margin->value), 1e-9);
 }
 
 TEST(ChanceInAZone, CorrelationNamesQuantitiesWithASpread) {

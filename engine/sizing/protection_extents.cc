@@ -35,12 +35,10 @@ MethodDescription describe() {
   about.cautions = {
       "Lengths are a rule of thumb; signs of erosion on the ground go before them. The downstream "
       "end is the more critical one.",
-      "Key both ends into the bank and found the toe below the scour that is expected; no "
-      "published "
-      "figure for the depth of a key is used here.",
+      "Key both ends into the bank and found the toe below the scour that is expected; keys have a "
+      "page of their own.",
       "Carry rock without a gap to where another kind of protection begins, and let the two "
-      "overlap "
-      "there."};
+      "overlap there."};
   return about;
 }
 
