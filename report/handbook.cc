@@ -98,10 +98,10 @@ HandbookPage classes_page() {
   page +=
       "\n## Published families whose limits are not held\n\n" + what_to_do_without_limits() + "\n";
   page += "\n| family | document | what is known |\n|---|---|---|\n";
-  for (const auto& family : families_not_held()) {
-    page += fmt::format("| {} | {} | {} |\n", family.family,
-                        markdown_cell(family.source.document + ", " + family.source.place),
-                        markdown_cell(family.known));
+  for (const auto& missing : families_not_held()) {
+    page += fmt::format("| {} | {} | {} |\n", missing.family,
+                        markdown_cell(missing.source.document + ", " + missing.source.place),
+                        markdown_cell(missing.known));
   }
   return {"rock-classes.md", page};
 }

@@ -57,16 +57,17 @@ void judge(const Zone& zone, Length scour, Length apron, Finding& finding, const
   const Length drawn = is_apron ? *zone.toe->width : zone.toe->depth;
   const Length wanted = is_apron ? apron : scour;
   finding.margin = Margin{drawn / wanted, std::nullopt, std::nullopt};
-  finding.sentence +=
-      fmt::format(is_apron ? " The apron as drawn is {} wide." : " The toe as drawn goes down {}.",
-                  wording.ground(drawn));
+  finding.sentence += is_apron
+                          ? fmt::format(" The apron as drawn is {} wide.", wording.ground(drawn))
+                          : fmt::format(" The toe as drawn goes down {}.", wording.ground(drawn));
   const bool enough = finding.margin->value >= 1 - rounding;
   finding.outcome = enough ? Outcome::meets : Outcome::falls_short;
   if (!finding.limits_not_kept.empty() && enough) finding.outcome = Outcome::ask_the_designer;
-  finding.next = enough
-                     ? "Survey the bed before the toe after storms."
-                     : fmt::format(is_apron ? "Make the apron {} wide." : "Carry the toe down {}.",
-                                   wording.ground(wanted));
+  finding.next = "Survey the bed before the toe after storms.";
+  if (!enough) {
+    finding.next = is_apron ? fmt::format("Make the apron {} wide.", wording.ground(wanted))
+                            : fmt::format("Carry the toe down {}.", wording.ground(wanted));
+  }
 }
 
 Finding shore_toe(const Zone& zone, const RockClass& specified, const ZoneWater& at,

@@ -8,6 +8,7 @@
 
 #include "engine/hydraulics/random_section.h"
 #include "engine/method/registry.h"
+#include "engine/sizing/sizing_method.h"
 
 namespace proofstone {
 namespace {
