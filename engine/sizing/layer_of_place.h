@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "engine/finding/problem.h"
 #include "engine/finding/source.h"
 #include "engine/finding/steps.h"
 #include "engine/sizing/zone_setting.h"
@@ -36,7 +37,7 @@ struct LayerRule {
 };
 
 /// The rule of a place; nothing on a bank, a bed and at an abutment, where the general rule is the
-/// published one, and where the size that the rule multiplies is not known.
+/// published one.
 ///  - pier: 3·D50; contraction scour and degradation together where contraction scour is deeper
 ///    (FHWA HEC-23 DG11);
 ///  - chute: 2·D50 (Robinson, Rice and Kadavy 1998);
@@ -45,6 +46,8 @@ struct LayerRule {
 ///  - drop: 2·D50 (Urban Storm Drainage Criteria Manual);
 ///  - shore: two stones, max[2·Dn50, 1.25·Dn100, 1 ft] (EM 1110-2-1614).
 /// Rock sized by the USACE steep-slope equation takes 1.5·D100 wherever it lies.
-std::optional<LayerRule> layer_rule_of(const LayerOfPlace& at, Steps& steps);
+///
+/// Problem: the size that the rule multiplies is not known.
+Expected<std::optional<LayerRule>> layer_rule_of(const LayerOfPlace& at, Steps& steps);
 
 }  // namespace proofstone

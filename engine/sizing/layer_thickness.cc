@@ -117,10 +117,11 @@ Expected<LayerThicknessResult> layer_thickness(const LayerThicknessInputs& input
   result.source = general_source();
   if (inputs.stated_multiple) take_own_multiple(inputs, result, steps);
   const auto rule = layer_rule_of(inputs, steps);
-  if (rule && rule->least > result.least) {
-    result.least = rule->least;
-    result.governed_by = rule->governed_by;
-    result.source = rule->source;
+  if (!rule) return rule.problems();
+  if (*rule && (*rule)->least > result.least) {
+    result.least = (*rule)->least;
+    result.governed_by = (*rule)->governed_by;
+    result.source = (*rule)->source;
   }
   if (inputs.placement == Placement::under_water) {
     result.least = under_water_factor * result.least;

@@ -35,7 +35,8 @@ struct LayerThicknessResult {
 /// general rule is shown beside it. The rule of the place (layer_of_place.h) is kept as well. Half
 /// as much again under water.
 ///
-/// Problem: neither a multiple nor an upper limit of D50 nor a largest stone.
+/// Problems: neither a multiple nor an upper limit of D50 nor a largest stone; a size that the rule
+/// of the place multiplies.
 Expected<LayerThicknessResult> layer_thickness(const LayerThicknessInputs& inputs, Steps& steps);
 
 /// What rock of a class asks for at `at`, whose sizes are taken from the class, in its own meaning
