@@ -42,7 +42,7 @@ TEST(ChuteOfAZone, NamesWhatNobodyGave) {
   EXPECT_FALSE(without_width.required);
   ASSERT_EQ(without_width.problems.size(), 1U);
   EXPECT_EQ(without_width.problems[0].code, "missing-input");
-  EXPECT_EQ(without_width.problems[0].where, "/width");
+  EXPECT_EQ(without_width.problems[0].where, "/rock-chute/width");
   const json none = json::object();
   const auto without_slope = rock_chute_method().size(chute(none));
   ASSERT_FALSE(without_slope.problems.empty());

@@ -118,7 +118,7 @@ TEST(EscarameiaMayOfAZone, BelowStructuresTheVelocityNearTheBedIsAskedFor) {
   const auto asked = escarameia_may_method().size(setting);
   EXPECT_FALSE(asked.required);
   ASSERT_FALSE(asked.problems.empty());
-  EXPECT_EQ(asked.problems.front().where, "/bottom_velocity");
+  EXPECT_EQ(asked.problems.front().where, "/escarameia-may/bottom_velocity");
   const nlohmann::json choices = {{"escarameia-may", {{"bottom_velocity", "2.5 m/s"}}}};
   setting.method_choices = &choices;
   ASSERT_TRUE(escarameia_may_method().size(setting).required);
