@@ -127,7 +127,8 @@ BENCHMARK(ten_million_samples_by)
     ->DenseRange(0, 7)
     ->Iterations(1)
     ->Unit(benchmark::kMillisecond)
-    ->UseRealTime();
+    ->UseRealTime()
+    ->MeasureProcessCPUTime();
 
 void first_order_of_a_bank(benchmark::State& state) {
   const auto limit = bank();

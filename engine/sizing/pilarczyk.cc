@@ -2,7 +2,6 @@
 
 #include <cmath>
 
-#include "engine/hydraulics/bracketed_root.h"
 #include "engine/sizing/nominal_diameter.h"
 #include "engine/sizing/side_slope_factor.h"
 
@@ -35,21 +34,41 @@ double stability_correction(ProtectionKind kind) {
 
 double critical_shear(ArmourKind kind) { return kind == ArmourKind::rock ? 0.035 : 0.070; }
 
-double depth_factor(const Inputs& in, double Dn50) {
+/// k_h at a size, and how its logarithm grows with that of the size.
+struct DepthFactor {
+  double value;
+  double growth;
+};
+
+DepthFactor depth_factor(const Inputs& in, double Dn50) {
   const double h = in.depth.meters();
-  if (in.profile == VelocityProfile::not_developed) return std::pow(1 + h / Dn50, -0.2);
-  const double ks = in.roughness_stones.number() * Dn50;
-  const double logarithm = std::log10(1 + 12 * h / ks);
-  return std::fmin(2 / (logarithm * logarithm), 1);
+  if (in.profile == VelocityProfile::not_developed) {
+    const double stones = h / Dn50;
+    return {std::pow(1 + stones, -0.2), 0.2 * stones / (1 + stones)};
+  }
+  const double roughness = 12 * h / (in.roughness_stones.number() * Dn50);
+  const double logarithm = std::log10(1 + roughness);
+  const double value = 2 / (logarithm * logarithm);
+  if (value > 1) return {1, 0};
+  return {value, 2 * roughness / ((1 + roughness) * logarithm * std::log(10.0))};
 }
 
 /// The size that fits its own depth factor, from the size `whole` at which that factor is 1. Where
-/// the water would be shallower than five such stones, `whole` itself.
+/// the water would be shallower than five such stones, `whole` itself. By Newton's steps in the
+/// logarithm of the size: the factor grows more slowly than the size, so that they close in.
 double size_with_depth(const Inputs& in, double whole) {
+  constexpr int most_steps = 60;
+  constexpr double closed_in = 1e-15;
   const double largest = in.depth.meters() / shallow_stones;
-  const auto large_enough = [&](double Dn50) { return Dn50 >= whole * depth_factor(in, Dn50); };
-  if (!large_enough(largest)) return whole;
-  return turning_point(0, largest, large_enough);
+  if (!(largest >= whole * depth_factor(in, largest).value)) return whole;
+  double Dn50 = largest;
+  for (int i = 0; i < most_steps; ++i) {
+    const auto factor = depth_factor(in, Dn50);
+    const double step = std::log(whole * factor.value / Dn50) / (1 - factor.growth);
+    Dn50 *= std::exp(step);
+    if (std::abs(step) < closed_in) break;
+  }
+  return Dn50;
 }
 
 std::optional<double> slope_factor(const Inputs& in) {
