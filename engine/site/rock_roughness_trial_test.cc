@@ -37,8 +37,8 @@ class ContraryMethod : public SizingMethod {
     return answer;
   }
   const nlohmann::json& without_margins() const override { return *none_; }
-  Expected<VariedSize> vary_size(const ZoneSetting&,
-                                 const std::vector<std::string>&) const override {
+  Expected<VariedSize> vary_size(const ZoneSetting&, const std::vector<std::string>&,
+                                 SizeMeaning) const override {
     return refuse();
   }
 
