@@ -175,6 +175,14 @@ Expected<SurveyedFiles> section_files(const SurveyFile& survey,
     if (named) add_section(survey, section, *named, request, made, problems);
   }
   if (!problems.empty()) return problems;
+  const bool all_have_banks = std::all_of(
+      survey.sections.begin(), survey.sections.end(),
+      [](const SurveyedSection& section) { return section.left_bank && section.right_bank; });
+  if (!all_have_banks) {
+    made.cautions.emplace_back(
+        "Where no bank stations are stated the whole section counts as channel: set left_bank and "
+        "right_bank of each section where flood plains carry water.");
+  }
   return made;
 }
 

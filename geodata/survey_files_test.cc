@@ -121,6 +121,23 @@ TEST(SurveyFiles, TheTableAndTheChangesAreWhatADocumentTakes) {
         {{"name", "XS 2+40"}, {"survey", {{"file", "xs-2-40.csv"}}}, {"energy_slope", "0.0031"}}}}};
   EXPECT_EQ(made->revision["changes"], expected);
   EXPECT_NE(made->revision["note"].get<std::string>().find("NAVD 88"), std::string::npos);
+  ASSERT_EQ(made->cautions.size(), 1u);
+  EXPECT_NE(made->cautions[0].find("left_bank"), std::string::npos);
+}
+
+TEST(SurveyFiles, BankStationsTurnRoundWithTheSection) {
+  auto survey = read_section_lines(usual_file().write(), usual_fields);
+  ASSERT_TRUE(survey);
+  survey->sections[0].left_bank = 70;
+  survey->sections[0].right_bank = 10;
+  auto request = usual_request();
+  request.starts = LineStart::right_bank;
+  const auto made = section_files(*survey, request);
+  ASSERT_TRUE(made) << made.problems().front().sentence();
+  const auto& to = made->revision["changes"][0]["to"];
+  EXPECT_EQ(to["left_bank"], "20 US survey ft");
+  EXPECT_EQ(to["right_bank"], "80 US survey ft");
+  EXPECT_TRUE(made->cautions.empty());
 }
 
 TEST(SurveyFiles, ALineFromTheRightBankIsTurnedRound) {
@@ -218,7 +235,7 @@ TEST(SurveyFiles, ATruncatedFileIsRefused) {
   file.driver = "ESRI Shapefile";
   file.path = "/vsimem/broken.shp";
   file.write();
-  VSIStatBufL stat;
+  VSIStatBufL stat{};
   ASSERT_EQ(VSIStatL("/vsimem/broken.shp", &stat), 0);
   VSILFILE* open = VSIFOpenL("/vsimem/broken.shp", "rb+");
   ASSERT_EQ(VSIFTruncateL(open, stat.st_size / 2), 0);
