@@ -141,6 +141,12 @@ void take_near_structure(ZoneWater& water, const Zone& zone, const Wording& word
       significant(multiplier.factor, 3),
       multiplier.on_mean_velocity ? "the mean velocity" : "the velocity at the zone's place",
       multiplier.words);
+  const auto choice = zone.near_structure->choice;
+  if (choice == NearbyStructure::round_pier || choice == NearbyStructure::square_pier) {
+    finding.cautions.emplace_back(
+        "The factor is the guideline's for rock round the pier itself; for a bank or bed beside it "
+        "the designer answers.");
+  }
   finding.cautions.emplace_back(
       "Methods that size by shear or by depth alone do not see the structure nearby; read those "
       "that size by the velocity at the rock.");
