@@ -27,6 +27,18 @@ void Steps::computed_rock(std::string symbol, std::string meaning, std::string f
   lines_.back().length_use = LengthUse::rock;
 }
 
+void Steps::given_grain(std::string symbol, std::string meaning, Length size, std::string origin) {
+  given(std::move(symbol), std::move(meaning), measure(size), std::move(origin));
+  lines_.back().length_use = LengthUse::grain;
+}
+
+void Steps::computed_grain(std::string symbol, std::string meaning, std::string formula,
+                           Length size, std::string source) {
+  computed(std::move(symbol), std::move(meaning), std::move(formula), measure(size),
+           std::move(source));
+  lines_.back().length_use = LengthUse::grain;
+}
+
 void Steps::append(const Steps& other) {
   // A copy first: `other` may be this object.
   const std::vector<Step> lines = other.lines_;

@@ -31,6 +31,10 @@ class Steps {
   void given_rock(std::string symbol, std::string meaning, Length size, std::string origin = {});
   void computed_rock(std::string symbol, std::string meaning, std::string formula, Length size,
                      std::string source = {});
+  /// As above for the grains of a soil or a filter, which are read in millimetres.
+  void given_grain(std::string symbol, std::string meaning, Length size, std::string origin = {});
+  void computed_grain(std::string symbol, std::string meaning, std::string formula, Length size,
+                      std::string source = {});
   void append(const Steps& other);
 
   const std::vector<Step>& lines() const { return lines_; }

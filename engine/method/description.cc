@@ -40,6 +40,10 @@ std::string_view group_name(MethodGroup group) {
       return "scour";
     case MethodGroup::toe:
       return "toe";
+    case MethodGroup::soil:
+      return "soil";
+    case MethodGroup::filter:
+      return "filter";
     case MethodGroup::cover:
       return "cover";
     case MethodGroup::water:

@@ -63,7 +63,18 @@ struct LimitDescription {
 };
 
 /// What a method is good for; groups the lists of screens and handbook.
-enum class MethodGroup { rock_size, layer, toe, scour, cover, water, evidence, reliability };
+enum class MethodGroup {
+  rock_size,
+  layer,
+  toe,
+  scour,
+  soil,
+  filter,
+  cover,
+  water,
+  evidence,
+  reliability
+};
 std::string_view group_name(MethodGroup group);
 
 /// Everything about one published method that is not its arithmetic. Registry, command line,

@@ -36,6 +36,13 @@
 #include "engine/evidence/rank_limits.h"
 #include "engine/evidence/same_rock.h"
 #include "engine/evidence/weighed_sample.h"
+#include "engine/filter/cistin_ziems.h"
+#include "engine/filter/filter_band.h"
+#include "engine/filter/filter_ratios.h"
+#include "engine/filter/filter_thickness.h"
+#include "engine/filter/filter_window.h"
+#include "engine/filter/geotextile_filter.h"
+#include "engine/filter/geotextile_strength.h"
 #include "engine/grade_control/constructed_riffle.h"
 #include "engine/grade_control/grouted_boulder_drop.h"
 #include "engine/grade_control/loose_rock_drop_table.h"
@@ -125,6 +132,17 @@
 #include "engine/sizing/usace_bank_and_bed.h"
 #include "engine/sizing/usace_steep_slope.h"
 #include "engine/sizing/van_der_meer.h"
+#include "engine/soil/burenkova.h"
+#include "engine/soil/carrier_conductivity.h"
+#include "engine/soil/chang_zhang.h"
+#include "engine/soil/critical_gradient.h"
+#include "engine/soil/exit_gradient.h"
+#include "engine/soil/hazen_conductivity.h"
+#include "engine/soil/istomina.h"
+#include "engine/soil/kenney_lau.h"
+#include "engine/soil/kezdi.h"
+#include "engine/soil/kozeny_carman_conductivity.h"
+#include "engine/soil/soil_classification.h"
 #include "engine/toe/launchable_toe.h"
 #include "engine/toe/peaked_stone_toe.h"
 #include "engine/toe/thickened_toe.h"
@@ -234,6 +252,24 @@ const std::vector<const Method*>& all_methods() {
         &thickened_toe_method(),
         &peaked_stone_toe_method(),
         &wave_toe_method(),
+        &soil_classification_method(),
+        &hazen_conductivity_method(),
+        &kozeny_carman_conductivity_method(),
+        &carrier_conductivity_method(),
+        &critical_gradient_method(),
+        &exit_gradient_method(),
+        &kenney_lau_method(),
+        &kezdi_method(),
+        &burenkova_method(),
+        &chang_zhang_method(),
+        &istomina_method(),
+        &filter_ratios_method(),
+        &filter_window_method(),
+        &filter_band_method(),
+        &cistin_ziems_method(),
+        &filter_thickness_method(),
+        &geotextile_filter_method(),
+        &geotextile_strength_method(),
         &lining_roughness_balance_method(),
         &lining_roughness_trial_method(),
         &ice_and_debris_method(),
@@ -296,9 +332,10 @@ const std::vector<const Method*>& all_methods() {
     // clang-format on
     all.insert(all.end(), others.begin(), others.end());
     std::vector<const Method*> grouped;
-    for (const auto group : {MethodGroup::rock_size, MethodGroup::layer, MethodGroup::toe,
-                             MethodGroup::scour, MethodGroup::cover, MethodGroup::water,
-                             MethodGroup::evidence, MethodGroup::reliability}) {
+    for (const auto group :
+         {MethodGroup::rock_size, MethodGroup::layer, MethodGroup::toe, MethodGroup::scour,
+          MethodGroup::soil, MethodGroup::filter, MethodGroup::cover, MethodGroup::water,
+          MethodGroup::evidence, MethodGroup::reliability}) {
       std::copy_if(all.begin(), all.end(), std::back_inserter(grouped),
                    [&](const Method* method) { return method->description().group == group; });
     }

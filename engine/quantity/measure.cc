@@ -356,6 +356,7 @@ constexpr KindDisplay kind_displays[] = {
     {QuantityKind::angle, {unit::degree, {}}, {unit::degree, {}}},
     {QuantityKind::slope, {unit::rise_per_run, {}}, {unit::rise_per_run, {}}},
     {QuantityKind::duration, {unit::second, {}}, {unit::second, {}}},
+    {QuantityKind::rate, {unit::per_second, {}}, {unit::per_second, {}}},
     {QuantityKind::dimensionless, {unit::number, {}}, {unit::number, {}}},
 };
 constexpr KindDisplay rock_size_display{
@@ -372,6 +373,9 @@ DisplayRule display_rule(const Measure& measure, bool us, LengthUse use) {
   const double size = std::abs(measure.si);
   if (measure.kind == QuantityKind::length && use == LengthUse::rock) {
     return rule_of(rock_size_display);
+  }
+  if (measure.kind == QuantityKind::length && use == LengthUse::grain) {
+    return {unit::millimeter, {}};
   }
   if (measure.kind == QuantityKind::volume && size >= unit::cubic_yard.si_factor) {
     return rule_of(large_volume_display);

@@ -57,8 +57,9 @@ struct DisplayedMeasure {
   std::string text;
 };
 
-/// How a length is read in the trade: rock in inches or millimetres, the ground in feet or metres.
-enum class LengthUse { ground, rock };
+/// How a length is read in the trade: rock in inches or millimetres, the ground in feet or metres,
+/// the grains of a soil or a filter in millimetres in either system, as soil tests report them.
+enum class LengthUse { ground, rock, grain };
 
 /// Shows a measure in a unit system with the rounding of the trade: rock to 0.1 in or 1 mm, depths
 /// and levels to 0.01 ft or 0.01 m, velocity to 0.1 ft/s or 0.01 m/s, shear to 0.01 lb/ft² or

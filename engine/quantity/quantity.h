@@ -217,6 +217,14 @@ class Duration : public Quantity<Duration> {
   constexpr double hours() const { return in(unit::hour); }
 };
 
+/// So much for each second: the permittivity of a fabric, its conductivity over its thickness.
+class Rate : public Quantity<Rate> {
+ public:
+  static constexpr QuantityKind kind = QuantityKind::rate;
+  static constexpr Rate per_second(double v) { return of(v, unit::per_second); }
+  constexpr double per_second() const { return in(unit::per_second); }
+};
+
 /// A pure number: a specific gravity, a coefficient, a Froude number, Manning's n by convention.
 class Dimensionless : public Quantity<Dimensionless> {
  public:

@@ -32,6 +32,8 @@ std::string_view kind_name(QuantityKind kind) {
       return "slope";
     case QuantityKind::duration:
       return "duration";
+    case QuantityKind::rate:
+      return "rate";
     case QuantityKind::dimensionless:
       return "number";
   }
@@ -156,6 +158,11 @@ const std::vector<UnitSpelling>& unit_spellings() {
       {"h", unit::hour},
       {"hour", unit::hour},
       {"hours", unit::hour},
+
+      {"s⁻¹", unit::per_second},
+      {"s-1", unit::per_second},
+      {"1/s", unit::per_second},
+      {"/s", unit::per_second},
 
       {"%", unit::percent},
   };

@@ -22,6 +22,7 @@ enum class QuantityKind {
   angle,
   slope,
   duration,
+  rate,
   dimensionless,
 };
 
@@ -127,6 +128,9 @@ inline constexpr Unit percent_slope{QuantityKind::slope, 0.01, "%", UnitSystem::
 inline constexpr Unit second{QuantityKind::duration, 1, "s", UnitSystem::both};
 inline constexpr Unit minute{QuantityKind::duration, 60, "min", UnitSystem::both};
 inline constexpr Unit hour{QuantityKind::duration, 3600, "h", UnitSystem::both};
+
+/// Permittivity of a fabric is published in it.
+inline constexpr Unit per_second{QuantityKind::rate, 1, "s⁻¹", UnitSystem::both};
 
 inline constexpr Unit number{QuantityKind::dimensionless, 1, "", UnitSystem::both};
 inline constexpr Unit percent{QuantityKind::dimensionless, 0.01, "%", UnitSystem::both};
