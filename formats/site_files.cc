@@ -12,6 +12,7 @@
 #include "engine/finding/quoted_text.h"
 #include "engine/quantity/measure.h"
 #include "formats/centreline_csv.h"
+#include "formats/gradation_csv.h"
 #include "formats/problem_list.h"
 #include "formats/section_csv.h"
 #include "formats/stone_count_csv.h"
@@ -30,7 +31,7 @@ constexpr std::size_t most_rows_in_all = 1000000;
 
 /// A place where a document asks for a file.
 struct FileMention {
-  std::string key;  ///< survey, course, stones or groups
+  std::string key;  ///< survey, course, stones, groups or gradation
   std::string pointer;
   json* value = nullptr;  ///< {"file": "<name>"}
 
@@ -38,7 +39,8 @@ struct FileMention {
 };
 
 bool asks_for_file(const std::string& key, const json& value) {
-  const bool may = key == "survey" || key == "course" || key == "stones" || key == "groups";
+  const bool may = key == "survey" || key == "course" || key == "stones" || key == "groups" ||
+                   key == "gradation";
   return may && value.is_object() && value.size() == 1 && value.begin().key() == "file" &&
          value.begin()->is_string();
 }
@@ -160,10 +162,29 @@ Expected<json> groups_json(const SuppliedFile& file) {
   return json{{"groups", std::move(groups)}};
 }
 
+Expected<json> gradation_json(const SuppliedFile& file) {
+  const auto table = read_gradation_csv(file.text, file.name);
+  if (!table) return table.problems();
+  json points = json::array();
+  for (std::size_t i = 0; i < table->points.size(); ++i) {
+    const auto& point = table->points[i];
+    points.push_back(
+        {{"size", text_of(point.size, table->units[i])},
+         {"smaller", exact_text(measure(Dimensionless::of(point.percent_smaller, unit::percent)),
+                                unit::percent)}});
+  }
+  return points;
+}
+
+std::size_t rows_in(const json& table) {
+  return table.is_array() ? table.size() : table.begin()->size();
+}
+
 Expected<json> table_json(const std::string& key, const SuppliedFile& file) {
   if (key == "survey") return survey_json(file);
   if (key == "course") return course_json(file);
   if (key == "stones") return stones_json(file);
+  if (key == "gradation") return gradation_json(file);
   return groups_json(file);
 }
 
@@ -228,7 +249,7 @@ Expected<nlohmann::json> with_files(nlohmann::json site_document,
       found = read_before.emplace(use, table ? std::move(*table) : json()).first;
     }
     if (found->second.is_null()) continue;  // its problems are told already
-    rows += found->second.begin()->size();
+    rows += rows_in(found->second);
     if (rows > most_rows_in_all) {
       return Problem{"too-large", "The files of this document hold too many rows together.", "",
                      mention.pointer, "at most 1,000,000 rows in all"};

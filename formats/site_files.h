@@ -15,9 +15,8 @@ struct SuppliedFile {
 };
 
 /// The names of the files that a site document asks for, each once, in the order they appear. A
-/// file is asked for where a revision sets `survey`, `course`, `stones` or `groups`, at any depth,
-/// to
-/// {"file": "<name>"}.
+/// file is asked for where a revision sets `survey`, `course`, `stones`, `groups` or `gradation`,
+/// at any depth, to {"file": "<name>"}.
 std::vector<std::string> files_named_in(const nlohmann::json& site_document);
 
 /// The document with every file read into it:
@@ -28,6 +27,7 @@ std::vector<std::string> files_named_in(const nlohmann::json& site_document);
 ///    "not_larger_than": "6 in", "stones": 7}, …]}
 ///  - groups: {"groups": [{"larger_than": "3 in", "not_larger_than": "6 in", "mass": "310 lb",
 ///    "stones": 12}, …]}
+///  - gradation: [{"size": "4.75 mm", "smaller": "78 %"}, …]
 ///
 /// Lengths and masses stand in the unit of the file and read back to the same number. Problems: a
 /// file that is not supplied or supplied twice, and a name with a path in it, located by JSON

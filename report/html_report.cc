@@ -8,6 +8,7 @@
 
 #include "engine/site/version.h"
 #include "engine/site/wording.h"
+#include "report/filter_picture.h"
 #include "report/gradation_picture.h"
 #include "report/html_style.h"
 #include "report/markup.h"
@@ -166,6 +167,7 @@ std::string figure(const Picture& picture, UnitSystem units) {
 std::string pictures(const Findings& findings) {
   std::string html;
   for (const auto& p : findings.gradation_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.filter_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.section_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.plan_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.profile_pictures) html += figure(p, findings.units);

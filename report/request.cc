@@ -16,6 +16,7 @@
 #include "engine/site/version.h"
 #include "formats/site_files.h"
 #include "report/descriptions_json.h"
+#include "report/filter_picture.h"
 #include "report/gradation_picture.h"
 #include "report/html_report.h"
 #include "report/method_sizes_picture.h"
@@ -102,6 +103,7 @@ json assess_request(FieldReader& request, Problems& problems) {
   if (width) {
     json drawn = json::array();
     draw_all(findings.gradation_pictures, "gradation", units, *width, drawn);
+    draw_all(findings.filter_pictures, "filter", units, *width, drawn);
     draw_all(findings.section_pictures, "section", units, *width, drawn);
     draw_all(findings.plan_pictures, "plan", units, *width, drawn);
     draw_all(findings.profile_pictures, "profile", units, *width, drawn);

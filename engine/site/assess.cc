@@ -15,9 +15,11 @@
 #include "engine/site/rock_in_zone.h"
 #include "engine/site/shore_toe.h"
 #include "engine/site/site_pictures.h"
+#include "engine/site/soil_findings.h"
 #include "engine/site/supply_findings.h"
 #include "engine/site/top_of_rock.h"
 #include "engine/site/zone_chance.h"
+#include "engine/site/zone_filter_findings.h"
 #include "engine/site/zone_roughness.h"
 #include "engine/site/zone_sizing.h"
 #include "engine/site/zone_toe.h"
@@ -100,6 +102,7 @@ bool is_verdict(const Finding& finding) {
     case Topic::layer:
       return true;
     case Topic::toe:
+    case Topic::filter:
     case Topic::gradation:
     case Topic::rock_in_zone:
       return finding.governs;
@@ -165,6 +168,8 @@ Findings assess(const Site& site, UnitSystem units) {
     if (picture) findings.profile_pictures.push_back(std::move(*picture));
   }
 
+  move_into(findings.findings, soil_findings(site, wording));
+
   std::vector<ZoneWork> work(site.zones.size());
   std::size_t index = 0;
   for (const auto& [id, zone] : site.zones) {
@@ -182,6 +187,10 @@ Findings assess(const Site& site, UnitSystem units) {
     move_into(findings.findings, roughness_findings(site, one.sizing, one.water, wording));
     move_into(findings.findings, toe_findings(zone, one.water, wording));
     move_into(findings.findings, shore_toe_findings(zone, one.sizing, one.water, wording));
+    move_into(findings.findings, filter_findings(site, zone, wording));
+    if (auto picture = filter_picture(site, zone)) {
+      findings.filter_pictures.push_back(std::move(*picture));
+    }
     push_if(findings.findings, extents_finding(zone, one.water, wording));
     if (!one.sizing.asked.empty()) {
       findings.method_sizes_pictures.push_back(method_sizes_picture(one.sizing));
@@ -204,6 +213,7 @@ Findings assess(const Site& site, UnitSystem units) {
     for (const auto& one : work) {
       if (std::find(lot.zones.begin(), lot.zones.end(), one.zone->id) == lot.zones.end()) continue;
       results.push_back(rock_in_zone(site, one.sizing, evidence, wording));
+      move_into(results.back().findings, lot_filter_findings(site, *one.zone, evidence, wording));
     }
     std::vector<const RockInZone*> zones;
     for (auto& result : results) {

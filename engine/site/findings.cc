@@ -104,6 +104,10 @@ std::string_view topic_name(Topic topic) {
       return "layer";
     case Topic::toe:
       return "toe";
+    case Topic::soil:
+      return "soil";
+    case Topic::filter:
+      return "filter";
     case Topic::extent:
       return "extent";
     case Topic::gradation:

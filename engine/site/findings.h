@@ -30,6 +30,8 @@ enum class Topic {
   rock_class,
   layer,
   toe,
+  soil,
+  filter,
   extent,
   gradation,
   rock_in_zone,
@@ -38,8 +40,8 @@ enum class Topic {
   supply,
   placing
 };
-/// "document", "water", "rock size", "class", "layer", "toe", "extent", "gradation",
-/// "rock in the zone", "remedy", "chance of instability", "supply", "placing".
+/// "document", "water", "rock size", "class", "layer", "toe", "soil", "filter", "extent",
+/// "gradation", "rock in the zone", "remedy", "chance of instability", "supply", "placing".
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.
@@ -94,6 +96,7 @@ struct Findings {
   std::string headline;
   std::vector<Finding> findings;
   std::vector<GradationPicture> gradation_pictures;
+  std::vector<FilterPicture> filter_pictures;
   std::vector<SectionPicture> section_pictures;
   std::vector<PlanPicture> plan_pictures;
   std::vector<ProfilePicture> profile_pictures;

@@ -39,6 +39,28 @@ struct GradationPicture {
   std::vector<Required> required;  ///< what each method asks for in the zone
 };
 
+/// Soil, filter and rock on one picture: log size across, percent smaller by mass upward.
+struct FilterPicture {
+  std::string id;  ///< "filter.outer-bank"
+  std::string title;
+  std::string description;
+  enum class Part { soil, filter, rock };
+  struct Layer {
+    std::string name;
+    Part part = Part::soil;
+    std::vector<GradationPoint> coarse;  ///< the curve itself where there is no band
+    std::vector<GradationPoint> fine;    ///< empty where there is no band
+  };
+  std::vector<Layer> layers;  ///< from the soil upward
+  struct ControlPoint {
+    double percent = 15;
+    Length size;
+    bool is_largest = false;  ///< the filter must be finer there; else coarser
+  };
+  std::vector<ControlPoint> control_points;  ///< of a filter on the soil; may be empty
+  std::optional<Length> fabric_opening;
+};
+
 struct GroundPoint {
   Length station;
   Length elevation;

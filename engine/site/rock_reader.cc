@@ -1,8 +1,6 @@
 #include "engine/site/rock_reader.h"
 
-#include <fmt/format.h>
-
-#include "engine/site/item_reader.h"
+#include "engine/site/filter_reader.h"
 
 namespace proofstone {
 
@@ -50,27 +48,8 @@ RockSource read_source(FieldReader& reader, const std::string& id) {
 std::optional<Material> read_material(FieldReader& reader, const std::string& id,
                                       Problems& problems) {
   const auto name = reader.required_text("name");
-  std::vector<GradationPoint> points;
-  const auto before = problems.size();
-  if (reader.required("gradation") != nullptr) {
-    if (const auto* list = reader.optional_list("gradation")) {
-      for (std::size_t i = 0; i < list->size(); ++i) {
-        FieldReader row((*list)[i], fmt::format("{}/gradation/{}", reader.pointer(), i), problems);
-        GradationPoint point;
-        point.size = row.required_quantity<Length>("size");
-        // A share is written "50 %" or "0.5"; a curve keeps it as percent.
-        point.percent_smaller = 100 * row.required_quantity<Dimensionless>("smaller").number();
-        row.finish();
-        points.push_back(point);
-      }
-    }
-  }
-  if (problems.size() != before) return std::nullopt;
-  auto gradation = Gradation::make(std::move(points), GradationBasis{});
-  if (!gradation) {
-    add_located(problems, gradation.problems(), reader.pointer() + "/gradation");
-    return std::nullopt;
-  }
+  auto gradation = read_gradation(reader, GradationBasis{}, problems);
+  if (!gradation) return std::nullopt;
   return Material{id, name, std::move(*gradation)};
 }
 

@@ -18,6 +18,7 @@
 #include "engine/site/site_loads.h"
 #include "engine/site/site_reach.h"
 #include "engine/site/zone_cover.h"
+#include "engine/site/zone_filter.h"
 #include "engine/site/zone_kinds.h"
 #include "engine/site/zone_near_structure.h"
 #include "engine/site/zone_scour.h"
@@ -107,6 +108,8 @@ struct Zone {
   std::string source;
   Length layer_thickness;
   Placement placement = Placement::dry;
+  std::string soil;                  ///< id; empty: not stated
+  std::optional<ZoneFilter> filter;  ///< absent: not stated
   std::optional<ZoneScour> scour;
   std::optional<ZoneToe> toe;
   std::vector<KindUpSlope> kinds;  ///< from the toe up; empty: nothing stated
@@ -178,6 +181,7 @@ struct Site {
   std::map<std::string, SiteCentreline> centrelines;
   std::map<std::string, SiteReach> reaches;
   std::map<std::string, RockSource> sources;
+  std::map<std::string, Soil> soils;
   std::map<std::string, RockClass> classes;  ///< the user's own
   std::map<std::string, Zone> zones;
   std::map<std::string, Lot> lots;

@@ -2,6 +2,7 @@
 
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
+#include "engine/site/filter_reader.h"
 #include "engine/site/item_reader.h"
 #include "engine/site/kinds_reader.h"
 #include "engine/site/loads_reader.h"
@@ -76,6 +77,7 @@ Problems check_references(const Site& site) {
     }
     check_reference(site.sources, zone.source, at + "/source", "source", problems);
     check_class(site, zone.rock_class, at + "/class", problems);
+    add_all(problems, filter_reference_problems(site, zone));
     add_all(problems, level_reference_problems(site, zone));
   }
   for (const auto& [id, lot] : site.lots) {
@@ -144,6 +146,10 @@ Expected<Site> site_from(nlohmann::json document) {
   site.sources = collection<RockSource>(
       reader, "sources", problems,
       [](FieldReader& item, const std::string& id) { return read_source(item, id); });
+  site.soils = collection<Soil>(reader, "soils", problems,
+                                [&problems](FieldReader& item, const std::string& id) {
+                                  return read_soil(item, id, problems);
+                                });
   site.classes = collection<RockClass>(reader, "classes", problems,
                                        [&problems](FieldReader& item, const std::string& id) {
                                          return read_own_rock_class(item, id, problems);

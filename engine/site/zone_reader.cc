@@ -4,6 +4,7 @@
 
 #include "engine/method/registry.h"
 #include "engine/site/cover_reader.h"
+#include "engine/site/filter_reader.h"
 #include "engine/site/kinds_reader.h"
 #include "engine/site/near_structure.h"
 #include "engine/site/scour_reader.h"
@@ -179,6 +180,7 @@ Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
   zone.placement = reader.choice<Placement>(
       "placement", {{"dry", Placement::dry}, {"under water", Placement::under_water}},
       Placement::dry);
+  read_soil_and_filter(reader, zone, problems);
   read_scour_and_toe(reader, zone, problems);
   read_kinds(reader, zone, problems);
   zone.cover = read_cover(reader, problems);

@@ -1,0 +1,241 @@
+#include "engine/site/zone_filter_findings.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/filter/filter_thickness.h"
+#include "engine/site/filter_chain.h"
+#include "engine/site/filter_options.h"
+
+namespace proofstone {
+namespace {
+
+constexpr double rounding = 1e-9;
+/// Between soil and rock without a filter, highway ratio of retention.
+constexpr double retention_limit = 5;
+
+Finding begin_finding(const Zone& zone, const std::string& id, const std::string& title) {
+  Finding finding;
+  finding.topic = Topic::filter;
+  finding.about.zone = zone.id;
+  finding.about.rock_class = zone.rock_class;
+  finding.id = id;
+  finding.title = title;
+  return finding;
+}
+
+LayerCurves class_curves(const Site& site, const Zone& zone) {
+  const auto* rock = find_class(site, zone.rock_class);
+  return {rock->name, rock->band};
+}
+
+const std::vector<FilterLayer>& layers_of(const Zone& zone) {
+  static const std::vector<FilterLayer> none;
+  return zone.filter ? zone.filter->layers : none;
+}
+
+/// Whether every part of the zone is filled, so that the fill is the filter.
+bool all_filled(const Zone& zone) {
+  return !zone.kinds.empty() &&
+         std::all_of(zone.kinds.begin(), zone.kinds.end(),
+                     [](const KindUpSlope& part) { return is_filled(part.kind); });
+}
+
+Finding pair_finding(const Zone& zone, const PairVerdict& pair, const std::string& id) {
+  auto finding = begin_finding(zone, id, fmt::format("{} on {}", pair.upper, pair.lower));
+  finding.outcome = pair.outcome;
+  finding.sentence = pair.sentence;
+  finding.next = pair.next;
+  finding.reasons = pair.reasons;
+  finding.steps = pair.steps;
+  finding.sources = pair.sources;
+  if (pair.middle && pair.worst) {
+    finding.margin = Margin{*pair.middle, std::min(*pair.worst, *pair.middle),
+                            std::max(*pair.worst, *pair.middle)};
+  }
+  if (finding.sources.empty()) {
+    finding.sources.push_back(
+        {"trade", "soil is tested before a filter is chosen", SourceStanding::common_practice});
+  }
+  return finding;
+}
+
+Length least_thickness(const Zone& zone, const LayerCurves& layer, Steps& steps) {
+  const auto& layers = layers_of(zone);
+  const auto granular = std::count_if(layers.begin(), layers.end(), [](const FilterLayer& one) {
+    return std::holds_alternative<GranularFilter>(one);
+  });
+  FilterThicknessInputs inputs;
+  inputs.layers = granular > 1 ? FilterLayers::several : FilterLayers::single;
+  inputs.placing =
+      zone.placement == Placement::dry ? FilterPlacing::dry : FilterPlacing::under_water;
+  if (!layer.coarse().empty()) inputs.largest_grain = layer.coarse().back().size;
+  const auto least = filter_thickness(inputs, steps);
+  return least ? least->thickness : Length::inches(6);
+}
+
+Finding thickness_finding(const Site& site, const Zone& zone, const GranularFilter& layer,
+                          std::size_t number, const Wording& wording) {
+  const auto curves = bedding_curves(site, layer.bedding);
+  auto finding = begin_finding(zone, fmt::format("filter.{}.thickness.{}", zone.id, number),
+                               fmt::format("Thickness of {}", curves.name()));
+  finding.about.method = "filter-thickness";
+  finding.sources = filter_thickness_method().description().sources;
+  finding.steps.given_rock("t", "thickness of the layer", layer.thickness, "document");
+  const Length least = least_thickness(zone, curves, finding.steps);
+  finding.margin = Margin{layer.thickness / least, std::nullopt, std::nullopt};
+  finding.sentence = fmt::format("{} is {} thick; at least {} is asked{}.", curves.name(),
+                                 wording.rock(layer.thickness), wording.rock(least),
+                                 zone.placement == Placement::dry ? "" : ", placed under water");
+  const bool holds = layer.thickness >= least * (1 - rounding);
+  finding.outcome = holds ? Outcome::meets : Outcome::falls_short;
+  finding.next =
+      holds ? "Nothing to do." : fmt::format("Make the layer {} thick.", wording.rock(least));
+  return finding;
+}
+
+Finding filled_finding(const Zone& zone) {
+  auto finding = begin_finding(zone, "filter." + zone.id, fmt::format("Filter of {}", zone.name));
+  finding.governs = true;
+  finding.outcome = Outcome::meets;
+  finding.sentence =
+      "The rock is filled: the fill is the filter, and no bedding is needed below it.";
+  finding.next = "Fill every void down to the soil; where rock stays bare, lay a filter.";
+  finding.sources.push_back(
+      {"trade", "filled rock is its own filter", SourceStanding::common_practice});
+  finding.steps.given_rock("T", "thickness of the filled layer", zone.layer_thickness, "document");
+  return finding;
+}
+
+/// What soil could lie bare under the rock, where nothing is known of soil and filter.
+void warn_of_nothing(const Zone& zone, const LayerCurves& rock, Finding& finding,
+                     const Wording& wording) {
+  finding.outcome = Outcome::ask_the_designer;
+  finding.sentence = fmt::format(
+      "Bare rock, and the design shows neither a filter nor the soil below it: soil may wash out "
+      "through the rock.");
+  finding.next =
+      "Go to the designer with the soil's data: its gradation, liquid limit and plasticity index; "
+      "or state the filter.";
+  finding.sources.push_back({"trade",
+                             "bare rock nearly always needs bedding or fabric; a design that shows "
+                             "neither goes to the designer with the soil's data",
+                             SourceStanding::common_practice});
+  finding.steps.given_rock("T", "thickness of the rock", zone.layer_thickness, "document");
+  const auto d15 = rock.coarsest(15);
+  if (!d15) return;
+  const Length needed = *d15 / retention_limit;
+  finding.steps.given_rock("D15", "coarsest of the rock", *d15, rock.name());
+  finding.steps.computed_grain("d85", "least of a soil that holds below it", "D15/5", needed,
+                               "FHWA HDS-6 (2001), Eq 6.24");
+  finding.reasons.push_back(fmt::format(
+      "Only a soil of which less than 85 % is smaller than {} could lie below this rock without a "
+      "filter.",
+      grain_text(needed, wording)));
+}
+
+void put_chain(const ChainVerdict& chain, Finding& finding) {
+  const auto* deciding = chain.deciding();
+  if (deciding == nullptr) return;
+  finding.outcome = chain.outcome;
+  finding.sentence =
+      deciding->outcome == Outcome::meets
+          ? fmt::format("Soil, filter and rock agree, layer on layer. {}", deciding->sentence)
+          : deciding->sentence;
+  finding.next = deciding->next;
+  finding.steps = deciding->steps;
+  finding.sources = deciding->sources;
+  for (const auto& pair : chain.pairs) {
+    finding.reasons.push_back(
+        fmt::format("{} on {}: {}.", pair.upper, pair.lower, outcome_phrase(pair.outcome)));
+  }
+  if (deciding->middle && deciding->worst) {
+    finding.margin = Margin{*deciding->middle, std::min(*deciding->worst, *deciding->middle),
+                            std::max(*deciding->worst, *deciding->middle)};
+  }
+  if (finding.sources.empty()) {
+    finding.sources.push_back(
+        {"trade", "soil is tested before a filter is chosen", SourceStanding::common_practice});
+  }
+  if (finding.steps.lines().empty()) {
+    finding.steps.given("", "pairs of layers looked at",
+                        measure(static_cast<double>(chain.pairs.size())));
+  }
+}
+
+void take_thickness(const Finding& thickness, Finding& zone_finding) {
+  if (thickness.outcome == Outcome::meets) return;
+  zone_finding.reasons.push_back(thickness.sentence);
+  if (!is_worse(thickness.outcome, zone_finding.outcome)) return;
+  zone_finding.outcome = thickness.outcome;
+  zone_finding.sentence = thickness.sentence;
+  zone_finding.next = thickness.next;
+}
+
+}  // namespace
+
+std::vector<Finding> filter_findings(const Site& site, const Zone& zone, const Wording& wording) {
+  if (all_filled(zone)) return {filled_finding(zone)};
+  const auto rock = class_curves(site, zone);
+  const auto& layers = layers_of(zone);
+  std::vector<Finding> findings;
+  auto whole = begin_finding(zone, "filter." + zone.id, fmt::format("Filter of {}", zone.name));
+  whole.governs = true;
+  whole.cautions = {
+      "A filter is only as good as its placing: keep it even, whole and clean, and "
+      "cover it before water runs over it."};
+  if (zone.soil.empty() && !zone.filter) {
+    warn_of_nothing(zone, rock, whole, wording);
+    return {std::move(whole)};
+  }
+  const auto chain = judge_chain(site, zone, layers, rock, wording);
+  put_chain(chain, whole);
+  if (std::any_of(zone.kinds.begin(), zone.kinds.end(),
+                  [](const KindUpSlope& part) { return is_filled(part.kind); })) {
+    whole.reasons.push_back(
+        "Where the rock is filled the fill is the filter; what is said here holds where it is "
+        "bare.");
+  }
+  std::size_t number = 0;
+  for (const auto& pair : chain.pairs) {
+    findings.push_back(
+        pair_finding(zone, pair, fmt::format("filter.{}.pair.{}", zone.id, ++number)));
+  }
+  number = 0;
+  for (const auto& layer : layers) {
+    ++number;
+    const auto* granular = std::get_if<GranularFilter>(&layer);
+    if (granular == nullptr) continue;
+    findings.push_back(thickness_finding(site, zone, *granular, number, wording));
+    take_thickness(findings.back(), whole);
+  }
+  if (auto options = filter_options(site, zone, rock, wording);
+      options && whole.outcome != Outcome::meets) {
+    whole.next += " See what would serve.";
+    findings.push_back(std::move(*options));
+  }
+  findings.insert(findings.begin(), std::move(whole));
+  return findings;
+}
+
+std::vector<Finding> lot_filter_findings(const Site& site, const Zone& zone,
+                                         const LotEvidence& evidence, const Wording& wording) {
+  if (all_filled(zone) || (zone.soil.empty() && !zone.filter) || !evidence.together) return {};
+  const LayerCurves rock(evidence.lot->name, evidence.together->curve);
+  const auto chain = judge_chain(site, zone, layers_of(zone), rock, wording);
+  if (chain.pairs.empty()) return {};
+  // Only what lies against the rock has changed.
+  ChainVerdict last;
+  last.pairs.push_back(chain.pairs.back());
+  last.outcome = chain.pairs.back().outcome;
+  auto finding =
+      begin_finding(zone, fmt::format("filter.{}.{}", zone.id, evidence.lot->id),
+                    fmt::format("{} on the filter of {}", evidence.lot->name, zone.name));
+  finding.about.lot = evidence.lot->id;
+  put_chain(last, finding);
+  finding.cautions = {"The measured curve is taken as it is, without its limits of confidence."};
+  return {std::move(finding)};
+}
+
+}  // namespace proofstone
