@@ -47,6 +47,8 @@ const spoilers = {
   'wrong time': (doc) => (doc.revisions[0].time = 'yesterday'),
   'wrong format': (doc) => (doc.format = 2),
   'bank zone without its bank': (doc) => delete doc.revisions[0].changes[7].to.bank,
+  'stated factor without its source': (doc) =>
+    (doc.revisions[0].changes[7].to.near_structure = { choice: 'stated', factor: '1.3', on: 'mean velocity' }),
   'file with a path': (doc) => (doc.revisions[0].changes[5].to.survey.file = '../secret.csv'),
   'negative stones': (doc) =>
     (doc.revisions[1].changes[1].to.stones = { bins: [{ not_larger_than: '4 in', stones: -1 }] }),
