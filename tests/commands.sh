@@ -95,6 +95,8 @@ spoiled "$section" '' cp /bin/true "$section"
 count="count-first-deliveries.csv"
 spoiled "$count" 'row' sed -i '5s/,.*/,-3/' "$count"
 spoiled "$count" 'row' sed -i '5s/,.*/,12;5/' "$count"
+spoiled bank-soil.csv 'The sieves are not in order' sed -i 's/^No. 10,/No. 60,/' bank-soil.csv
+spoiled bank-soil.csv 'these look like percents retained' sed -i '3,$ s/,.*/,0/; $ s/,.*/,96/' bank-soil.csv
 spoiled site.json 'line' truncate -s 400 site.json
 spoiled site.json 'empty' truncate -s 0 site.json
 

@@ -1,6 +1,7 @@
 #include "engine/site/filter_chain.h"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 #include "engine/filter/beddings.h"
 #include "engine/filter/filter_band.h"
@@ -66,8 +67,8 @@ LayerCurves bedding_curves(const Site& site, const std::string& bedding) {
 
 FilterChoices filter_choices(const Zone& zone) {
   FilterChoices choices;
-  const auto found = zone.method_choices.find("filter-band");
-  if (found == zone.method_choices.end() || !found->is_object()) return choices;
+  const auto found = zone.method_choices->find("filter-band");
+  if (found == zone.method_choices->end() || !found->is_object()) return choices;
   const auto says = [&](const char* key, const char* word) {
     const auto value = found->find(key);
     return value != found->end() && *value == word;

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <nlohmann/json.hpp>
+
 #include "engine/filter/beddings.h"
 #include "engine/site/item_reader.h"
 #include "engine/soil/soil_curve.h"

@@ -1,0 +1,154 @@
+// Beddings, bands, the chart that is not there, and the curves of layers.
+#include <gtest/gtest.h>
+
+#include "engine/filter/base_category.h"
+#include "engine/filter/beddings.h"
+#include "engine/filter/cistin_ziems.h"
+#include "engine/filter/geotextile_strength.h"
+#include "engine/filter/layer_curves.h"
+#include "engine/rock/rock_class.h"
+
+namespace proofstone {
+namespace {
+
+CurvePoints curve(const std::vector<std::pair<double, double>>& points) {
+  CurvePoints made;
+  for (const auto& [size, percent] : points) made.push_back({Length::millimeters(size), percent});
+  return made;
+}
+
+LayerCurves bedding(const char* id) {
+  const auto* found = find_bedding(id);
+  EXPECT_NE(found, nullptr) << id;
+  return {found->name, found->band};
+}
+
+double mm(const std::optional<Length>& size) { return size ? size->millimeters() : -1; }
+
+TEST(Beddings, StandWithTheirSources) {
+  ASSERT_EQ(bedding_catalog().size(), 3u);
+  EXPECT_EQ(find_bedding("bedding-type-1")->source.standing, SourceStanding::published);
+  EXPECT_EQ(find_bedding("astm-c33-fine")->source.standing, SourceStanding::memory);
+  EXPECT_EQ(find_bedding("no-such"), nullptr);
+}
+
+// Computed from Table MD-11: D15, D50 and D85 in the middle of the bands, and at their edges.
+TEST(LayerCurves, MiddleAndEdgesOfTheBeddings) {
+  const auto sand = bedding("bedding-type-1");
+  EXPECT_NEAR(mm(sand.middle(15)), 0.234, 0.001);
+  EXPECT_NEAR(mm(sand.middle(50)), 0.789, 0.002);
+  EXPECT_NEAR(mm(sand.middle(85)), 2.889, 0.005);
+  EXPECT_NEAR(mm(sand.coarsest(15)), 0.365, 0.001);
+  EXPECT_NEAR(mm(sand.finest(15)), 0.178, 0.001);
+  EXPECT_NEAR(mm(sand.finest(85)), 1.671, 0.002);
+  const auto gravel = bedding("bedding-type-2");
+  EXPECT_NEAR(mm(gravel.middle(15)), 5.54, 0.01);
+  EXPECT_NEAR(mm(gravel.middle(50)), 16.3, 0.05);
+  EXPECT_NEAR(mm(gravel.middle(85)), 53.9, 0.1);
+  EXPECT_NEAR(mm(gravel.coarsest(15)), 13.46, 0.02);
+  EXPECT_NEAR(mm(gravel.finest(85)), 17.25, 0.02);
+  // ASTM C33 (limits from memory).
+  const auto concrete_sand = bedding("astm-c33-fine");
+  EXPECT_NEAR(mm(concrete_sand.coarsest(15)), 0.424, 0.002);
+  EXPECT_NEAR(mm(concrete_sand.finest(15)), 0.178, 0.001);
+}
+
+TEST(LayerCurves, MiddleAndEdgesOfRock) {
+  const auto* medium = find_rock_class("front-range-m");
+  ASSERT_NE(medium, nullptr);
+  const LayerCurves rock(medium->name, medium->band);
+  EXPECT_NEAR(mm(rock.coarsest(15)), 156.6, 0.1);
+  EXPECT_NEAR(mm(rock.middle(15)), 133.2, 0.1);
+  EXPECT_NEAR(mm(rock.finest(15)), 116.6, 0.1);
+}
+
+TEST(BaseCategory, RegradesToWhatPassesNo4) {
+  const auto part = regraded(curve({{0.075, 30}, {0.85, 60}, {4.75, 78}, {19, 92}, {37.5, 100}}));
+  ASSERT_EQ(part.size(), 3u);
+  EXPECT_NEAR(part[0].percent_smaller, 38.4615, 1e-3);
+  EXPECT_NEAR(part[1].percent_smaller, 76.923, 1e-3);
+  EXPECT_EQ(part[2].percent_smaller, 100);
+}
+
+TEST(BaseCategory, TheFormulaOfCategory3JoinsItsNeighbours) {
+  const auto one = Length::millimeters(1);
+  EXPECT_NEAR(max_filter_d15(15, one, Dispersion::no).millimeters(), 4, 1e-12);
+  EXPECT_NEAR(max_filter_d15(14.999, one, Dispersion::no).millimeters(), 4, 1e-12);
+  EXPECT_NEAR(max_filter_d15(39.999999, one, Dispersion::no).millimeters(), 0.7, 1e-6);
+  EXPECT_NEAR(max_filter_d15(40, one, Dispersion::no).millimeters(), 0.7, 1e-12);
+  // 4·d85 below 0.7 mm counts as 0.7 mm.
+  EXPECT_NEAR(max_filter_d15(20, Length::millimeters(0.1), Dispersion::no).millimeters(), 0.7,
+              1e-12);
+}
+
+TEST(BaseCategory, SegregationStepsByTheLeastD10) {
+  const auto d90 = [](double d10) {
+    return max_filter_d90(Length::millimeters(d10)).millimeters();
+  };
+  EXPECT_EQ(d90(0.169), 20);
+  EXPECT_EQ(d90(0.5), 25);
+  EXPECT_EQ(d90(0.918), 25);
+  EXPECT_EQ(d90(1.5), 30);
+  EXPECT_EQ(d90(3), 40);
+  EXPECT_EQ(d90(5.5), 50);
+  EXPECT_EQ(d90(12), 60);
+}
+
+TEST(BaseCategory, TheBandKeepsItsOwnLimits) {
+  const auto sand = curve({{0.075, 5},
+                           {0.15, 12},
+                           {0.17, 15},
+                           {0.25, 24},
+                           {0.425, 45},
+                           {0.85, 68},
+                           {1.5, 85},
+                           {2, 89},
+                           {4.75, 97},
+                           {9.5, 100}});
+  Steps steps;
+  const auto limits = filter_limits({sand, sand}, {}, steps);
+  ASSERT_TRUE(limits) << limits.problems().front().sentence();
+  const auto band = filter_band_of(*limits);
+  ASSERT_TRUE(band) << band.problems().front().sentence();
+  EXPECT_NEAR(band->largest_size_at(15)->millimeters(), limits->max_d15.millimeters(), 1e-9);
+  EXPECT_NEAR(band->smallest_size_at(15)->millimeters(), limits->min_d15.millimeters(), 1e-9);
+  EXPECT_LE(*band->largest_size_at(15) / *band->smallest_size_at(15), 5 * (1 + 1e-9));
+  EXPECT_LE(band->largest_size_at(100)->millimeters(), 75 + 1e-9);
+}
+
+TEST(BaseCategory, NoRoomForAFilterIsSaid) {
+  // Very fine and sieved no further than No. 200: d15 could be just that.
+  const auto clay = curve({{0.075, 95}, {0.15, 100}});
+  Steps steps;
+  const auto limits = filter_limits({clay, clay}, {}, steps);
+  ASSERT_FALSE(limits);
+  EXPECT_EQ(limits.problems().front().code, "curve-does-not-reach");
+}
+
+TEST(CistinZiems, AnEmptyChartSaysSo) {
+  const auto nothing = read_chart(cistin_ziems_chart(), 3, 5);
+  ASSERT_FALSE(nothing);
+  EXPECT_EQ(nothing.problems().front().code, "chart-not-digitised");
+}
+
+// A table of our own, to prove the reading: no value of the published chart.
+TEST(CistinZiems, ReadsBetweenThePointsOfATableAndNeverBeyond) {
+  const CistinZiemsChart table{{1, 3}, {2, 4, 8}, {{10, 20, 30}, {30, 40, 60}}};
+  EXPECT_NEAR(*read_chart(table, 1, 2), 10, 1e-12);
+  EXPECT_NEAR(*read_chart(table, 3, 8), 60, 1e-12);
+  EXPECT_NEAR(*read_chart(table, 2, 3), 25, 1e-12);
+  EXPECT_NEAR(*read_chart(table, 2, 6), (25.0 + 50.0) / 2, 1e-12);
+  for (const auto& [base, filter] : {std::pair{0.9, 3.0}, {3.1, 3.0}, {2.0, 8.1}, {2.0, 1.9}}) {
+    EXPECT_FALSE(read_chart(table, base, filter)) << base << " " << filter;
+  }
+}
+
+TEST(GeotextileStrength, ClassesAreInWords) {
+  EXPECT_EQ(strength_text(1, Fabric::nonwoven),
+            "grab 900 N, sewn seam 810 N, tear 350 N, puncture 1925 N");
+  EXPECT_EQ(strength_text(2, Fabric::woven_monofilament),
+            "grab 1100 N, sewn seam 990 N, tear 250 N, puncture 2200 N");
+}
+
+}  // namespace
+}  // namespace proofstone
