@@ -21,7 +21,7 @@ Problem problem_of(const std::string& text) {
 
 TEST(GradationCsv, ReadsSievesByTheirNames) {
   const auto table = read_gradation_csv(
-      "sieve,passing (%)\n3 in,100\n1 1/2 in,96\n3/4\",88\nNo. 4,71\n#40,44\nNo. 200,18\n0.02 "
+      "sieve,passing (%)\n3 in,100\n1 1/2 in,96\n3/4 in,88\nNo. 4,71\n#40,44\nNo. 200,18\n0.02 "
       "mm,9\n",
       "soil.csv");
   ASSERT_TRUE(table) << table.problems().front().sentence();
