@@ -23,6 +23,7 @@ function valid(name, value, what) {
 const site = readJson('examples/sorrel-creek/site.json');
 valid('site', site, 'the example');
 valid('site', readJson('examples/tansy-crossing/site.json'), 'the example of a crossing');
+valid('rock-classes', readJson('catalog/beddings.json'), 'beddings.json');
 for (const file of readdirSync(new URL('catalog/', root)).filter((name) => name.startsWith('rock-classes'))) {
   valid('rock-classes', readJson(`catalog/${file}`), file);
 }

@@ -46,11 +46,6 @@ std::optional<Place> place_on(const std::vector<double>& axis, double value) {
 
 }  // namespace
 
-const CistinZiemsChart& cistin_ziems_chart() {
-  static const CistinZiemsChart none;
-  return none;
-}
-
 Expected<double> read_chart(const CistinZiemsChart& chart, double base, double filter) {
   if (chart.ratios.empty()) {
     return Problem{"chart-not-digitised",

@@ -24,7 +24,8 @@ struct CistinZiemsChart {
   std::vector<std::vector<double>> ratios;  ///< [base][filter]
 };
 
-/// The chart of the engine. It is empty: nobody has digitised it, and no point is invented.
+/// The chart of the engine, out of catalog/cistin-ziems-chart.json. It is empty: nobody has
+/// digitised it, and no point is invented.
 const CistinZiemsChart& cistin_ziems_chart();
 
 /// A50 between the points of a chart, straight in both uniformities; a Problem outside it, and

@@ -4,35 +4,19 @@
 
 #include <algorithm>
 
-#include "engine/filter/filter_thickness.h"
 #include "engine/site/filter_chain.h"
+#include "engine/site/filter_layer_findings.h"
 #include "engine/site/filter_options.h"
 
 namespace proofstone {
 namespace {
 
-constexpr double rounding = 1e-9;
 /// Between soil and rock without a filter, highway ratio of retention.
 constexpr double retention_limit = 5;
-
-Finding begin_finding(const Zone& zone, const std::string& id, const std::string& title) {
-  Finding finding;
-  finding.topic = Topic::filter;
-  finding.about.zone = zone.id;
-  finding.about.rock_class = zone.rock_class;
-  finding.id = id;
-  finding.title = title;
-  return finding;
-}
 
 LayerCurves class_curves(const Site& site, const Zone& zone) {
   const auto* rock = find_class(site, zone.rock_class);
   return {rock->name, rock->band};
-}
-
-const std::vector<FilterLayer>& layers_of(const Zone& zone) {
-  static const std::vector<FilterLayer> none;
-  return zone.filter ? zone.filter->layers : none;
 }
 
 /// Whether every part of the zone is filled, so that the fill is the filter.
@@ -43,7 +27,7 @@ bool all_filled(const Zone& zone) {
 }
 
 Finding pair_finding(const Zone& zone, const PairVerdict& pair, const std::string& id) {
-  auto finding = begin_finding(zone, id, fmt::format("{} on {}", pair.upper, pair.lower));
+  auto finding = begin_filter_finding(zone, id, fmt::format("{} on {}", pair.upper, pair.lower));
   finding.outcome = pair.outcome;
   finding.sentence = pair.sentence;
   finding.next = pair.next;
@@ -61,42 +45,9 @@ Finding pair_finding(const Zone& zone, const PairVerdict& pair, const std::strin
   return finding;
 }
 
-Length least_thickness(const Zone& zone, const LayerCurves& layer, Steps& steps) {
-  const auto& layers = layers_of(zone);
-  const auto granular = std::count_if(layers.begin(), layers.end(), [](const FilterLayer& one) {
-    return std::holds_alternative<GranularFilter>(one);
-  });
-  FilterThicknessInputs inputs;
-  inputs.layers = granular > 1 ? FilterLayers::several : FilterLayers::single;
-  inputs.placing =
-      zone.placement == Placement::dry ? FilterPlacing::dry : FilterPlacing::under_water;
-  if (!layer.coarse().empty()) inputs.largest_grain = layer.coarse().back().size;
-  const auto least = filter_thickness(inputs, steps);
-  return least ? least->thickness : Length::inches(6);
-}
-
-Finding thickness_finding(const Site& site, const Zone& zone, const GranularFilter& layer,
-                          std::size_t number, const Wording& wording) {
-  const auto curves = bedding_curves(site, layer.bedding);
-  auto finding = begin_finding(zone, fmt::format("filter.{}.thickness.{}", zone.id, number),
-                               fmt::format("Thickness of {}", curves.name()));
-  finding.about.method = "filter-thickness";
-  finding.sources = filter_thickness_method().description().sources;
-  finding.steps.given_rock("t", "thickness of the layer", layer.thickness, "document");
-  const Length least = least_thickness(zone, curves, finding.steps);
-  finding.margin = Margin{layer.thickness / least, std::nullopt, std::nullopt};
-  finding.sentence = fmt::format("{} is {} thick; at least {} is asked{}.", curves.name(),
-                                 wording.rock(layer.thickness), wording.rock(least),
-                                 zone.placement == Placement::dry ? "" : ", placed under water");
-  const bool holds = layer.thickness >= least * (1 - rounding);
-  finding.outcome = holds ? Outcome::meets : Outcome::falls_short;
-  finding.next =
-      holds ? "Nothing to do." : fmt::format("Make the layer {} thick.", wording.rock(least));
-  return finding;
-}
-
 Finding filled_finding(const Zone& zone) {
-  auto finding = begin_finding(zone, "filter." + zone.id, fmt::format("Filter of {}", zone.name));
+  auto finding =
+      begin_filter_finding(zone, "filter." + zone.id, fmt::format("Filter of {}", zone.name));
   finding.governs = true;
   finding.outcome = Outcome::meets;
   finding.sentence =
@@ -180,7 +131,8 @@ std::vector<Finding> filter_findings(const Site& site, const Zone& zone, const W
   const auto rock = class_curves(site, zone);
   const auto& layers = layers_of(zone);
   std::vector<Finding> findings;
-  auto whole = begin_finding(zone, "filter." + zone.id, fmt::format("Filter of {}", zone.name));
+  auto whole =
+      begin_filter_finding(zone, "filter." + zone.id, fmt::format("Filter of {}", zone.name));
   whole.governs = true;
   whole.cautions = {
       "A filter is only as good as its placing: keep it even, whole and clean, and "
@@ -209,6 +161,7 @@ std::vector<Finding> filter_findings(const Site& site, const Zone& zone, const W
     if (granular == nullptr) continue;
     findings.push_back(thickness_finding(site, zone, *granular, number, wording));
     take_thickness(findings.back(), whole);
+    note_stability(site, *granular, whole);
   }
   if (auto options = filter_options(site, zone, rock, wording);
       options && whole.outcome != Outcome::meets) {
@@ -230,8 +183,8 @@ std::vector<Finding> lot_filter_findings(const Site& site, const Zone& zone,
   last.pairs.push_back(chain.pairs.back());
   last.outcome = chain.pairs.back().outcome;
   auto finding =
-      begin_finding(zone, fmt::format("filter.{}.{}", zone.id, evidence.lot->id),
-                    fmt::format("{} on the filter of {}", evidence.lot->name, zone.name));
+      begin_filter_finding(zone, fmt::format("filter.{}.{}", zone.id, evidence.lot->id),
+                           fmt::format("{} on the filter of {}", evidence.lot->name, zone.name));
   finding.about.lot = evidence.lot->id;
   put_chain(last, finding);
   finding.cautions = {"The measured curve is taken as it is, without its limits of confidence."};

@@ -1,0 +1,77 @@
+#include "engine/site/filter_layer_findings.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/filter/filter_thickness.h"
+#include "engine/site/filter_chain.h"
+#include "engine/soil/internal_stability.h"
+
+namespace proofstone {
+namespace {
+
+constexpr double rounding = 1e-9;
+
+Length least_thickness(const Zone& zone, const LayerCurves& layer, Steps& steps) {
+  const auto& layers = layers_of(zone);
+  const auto granular = std::count_if(layers.begin(), layers.end(), [](const FilterLayer& one) {
+    return std::holds_alternative<GranularFilter>(one);
+  });
+  FilterThicknessInputs inputs;
+  inputs.layers = granular > 1 ? FilterLayers::several : FilterLayers::single;
+  inputs.placing =
+      zone.placement == Placement::dry ? FilterPlacing::dry : FilterPlacing::under_water;
+  if (!layer.coarse().empty()) inputs.largest_grain = layer.coarse().back().size;
+  const auto least = filter_thickness(inputs, steps);
+  return least ? least->thickness : Length::inches(6);
+}
+
+}  // namespace
+
+Finding begin_filter_finding(const Zone& zone, const std::string& id, const std::string& title) {
+  Finding finding;
+  finding.topic = Topic::filter;
+  finding.about.zone = zone.id;
+  finding.about.rock_class = zone.rock_class;
+  finding.id = id;
+  finding.title = title;
+  return finding;
+}
+
+const std::vector<FilterLayer>& layers_of(const Zone& zone) {
+  static const std::vector<FilterLayer> none;
+  return zone.filter ? zone.filter->layers : none;
+}
+
+Finding thickness_finding(const Site& site, const Zone& zone, const GranularFilter& layer,
+                          std::size_t number, const Wording& wording) {
+  const auto curves = bedding_curves(site, layer.bedding);
+  auto finding = begin_filter_finding(zone, fmt::format("filter.{}.thickness.{}", zone.id, number),
+                                      fmt::format("Thickness of {}", curves.name()));
+  finding.about.method = "filter-thickness";
+  finding.sources = filter_thickness_method().description().sources;
+  finding.steps.given_rock("t", "thickness of the layer", layer.thickness, "document");
+  const Length least = least_thickness(zone, curves, finding.steps);
+  finding.margin = Margin{layer.thickness / least, std::nullopt, std::nullopt};
+  finding.sentence = fmt::format("{} is {} thick; at least {} is asked{}.", curves.name(),
+                                 wording.rock(layer.thickness), wording.rock(least),
+                                 zone.placement == Placement::dry ? "" : ", placed under water");
+  const bool holds = layer.thickness >= least * (1 - rounding);
+  finding.outcome = holds ? Outcome::meets : Outcome::falls_short;
+  finding.next =
+      holds ? "Nothing to do." : fmt::format("Make the layer {} thick.", wording.rock(least));
+  return finding;
+}
+
+void note_stability(const Site& site, const GranularFilter& layer, Finding& finding) {
+  const auto curves = bedding_curves(site, layer.bedding);
+  if (curves.is_band()) return;
+  Steps not_shown;
+  const auto stability = internal_stability(curves.fine(), not_shown);
+  finding.reasons.push_back(fmt::format("{}: {}", curves.name(), stability.sentence));
+  if (stability.outcome == Outcome::meets) return;
+  for (const auto& verdict : stability.verdicts) finding.reasons.push_back(verdict.sentence + ".");
+}
+
+}  // namespace proofstone

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <vector>
+
+#include "engine/site/findings.h"
+#include "engine/site/site.h"
+#include "engine/site/wording.h"
+
+namespace proofstone {
+
+/// A finding on the filter of a zone, so far with nothing found.
+Finding begin_filter_finding(const Zone& zone, const std::string& id, const std::string& title);
+
+/// The layers of a zone's filter; none where none is stated.
+const std::vector<FilterLayer>& layers_of(const Zone& zone);
+
+/// Whether a granular layer, the `number`th from the soil, is thick enough.
+Finding thickness_finding(const Site& site, const Zone& zone, const GranularFilter& layer,
+                          std::size_t number, const Wording& wording);
+
+/// Adds to the reasons whether the bedding holds its own fines, where its curve is known.
+void note_stability(const Site& site, const GranularFilter& layer, Finding& finding);
+
+}  // namespace proofstone
