@@ -49,9 +49,9 @@ void describe_fabric(TypedMethod<Inputs, Result>& method) {
                  {Fabric::woven_slit_film, "woven-slit-film", "woven, slit film: not allowed"}});
   method.choice(
       {"attack", "", "water over and in it"}, &Inputs::attack,
-      {ChoiceOption<WaterAttack>{WaterAttack::steady, "steady",
+      {ChoiceOption<FabricAttack>{FabricAttack::steady, "steady",
                                  "steady flow, a bedding layer over the fabric"},
-       {WaterAttack::dynamic, "dynamic", "waves, reversing flow, or rock straight on the fabric"}});
+       {FabricAttack::dynamic, "dynamic", "waves, reversing flow, or rock straight on the fabric"}});
   method.choice({"risk", "", "what clogging would do"}, &Inputs::risk,
                 {ChoiceOption<SeepageRisk>{SeepageRisk::benign, "benign", "K_g ≥ K_s"},
                  {SeepageRisk::critical, "critical", "K_g ≥ 10·K_s"}});
@@ -140,7 +140,7 @@ void put_opening(const Inputs& in, Result& result, Steps& steps) {
                        result.steady_opening, fhwa);
   steps.computed_grain("O95", "largest, dynamic flow", "0.5·d85", result.dynamic_opening, fhwa);
   steps.given_grain("O95", "largest by fines of the soil", result.default_opening, m288);
-  const bool dynamic = in.attack == WaterAttack::dynamic;
+  const bool dynamic = in.attack == FabricAttack::dynamic;
   result.most_opening =
       std::min(result.default_opening, dynamic ? result.dynamic_opening : result.steady_opening);
   steps.computed_grain("O95", "largest: what governs", "the least of those that apply",

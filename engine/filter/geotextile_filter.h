@@ -9,7 +9,7 @@
 namespace proofstone {
 
 enum class Fabric { nonwoven, woven_monofilament, woven_slit_film };
-enum class WaterAttack { steady, dynamic };  ///< dynamic: waves, reversing flow, rock on the fabric
+enum class FabricAttack { steady, dynamic };  ///< dynamic: waves, reversing flow, rock on the fabric
 enum class SeepageRisk { benign, critical };
 
 struct GeotextileFilterInputs {
@@ -21,7 +21,7 @@ struct GeotextileFilterInputs {
   std::optional<Velocity> soil_conductivity;
   std::optional<Length> fabric_thickness;
   Fabric fabric = Fabric::nonwoven;
-  WaterAttack attack = WaterAttack::dynamic;
+  FabricAttack attack = FabricAttack::dynamic;
   SeepageRisk risk = SeepageRisk::critical;
   Dispersion dispersion = Dispersion::not_tested;
   enum class Gap { no, yes } gap = Gap::no;  ///< is the soil gap-graded
