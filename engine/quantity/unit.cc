@@ -161,7 +161,6 @@ const std::vector<UnitSpelling>& unit_spellings() {
 
       {"s⁻¹", unit::per_second},
       {"s-1", unit::per_second},
-      {"1/s", unit::per_second},
       {"/s", unit::per_second},
 
       {"%", unit::percent},
