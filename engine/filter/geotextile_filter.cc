@@ -47,11 +47,11 @@ void describe_fabric(TypedMethod<Inputs, Result>& method) {
                 {ChoiceOption<Fabric>{Fabric::nonwoven, "nonwoven", "nonwoven"},
                  {Fabric::woven_monofilament, "woven-monofilament", "woven, monofilament"},
                  {Fabric::woven_slit_film, "woven-slit-film", "woven, slit film: not allowed"}});
-  method.choice(
-      {"attack", "", "water over and in it"}, &Inputs::attack,
-      {ChoiceOption<FabricAttack>{FabricAttack::steady, "steady",
-                                 "steady flow, a bedding layer over the fabric"},
-       {FabricAttack::dynamic, "dynamic", "waves, reversing flow, or rock straight on the fabric"}});
+  method.choice({"attack", "", "water over and in it"}, &Inputs::attack,
+                {ChoiceOption<FabricAttack>{FabricAttack::steady, "steady",
+                                            "steady flow, a bedding layer over the fabric"},
+                 {FabricAttack::dynamic, "dynamic",
+                  "waves, reversing flow, or rock straight on the fabric"}});
   method.choice({"risk", "", "what clogging would do"}, &Inputs::risk,
                 {ChoiceOption<SeepageRisk>{SeepageRisk::benign, "benign", "K_g ≥ K_s"},
                  {SeepageRisk::critical, "critical", "K_g ≥ 10·K_s"}});

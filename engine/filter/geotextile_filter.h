@@ -9,7 +9,10 @@
 namespace proofstone {
 
 enum class Fabric { nonwoven, woven_monofilament, woven_slit_film };
-enum class FabricAttack { steady, dynamic };  ///< dynamic: waves, reversing flow, rock on the fabric
+enum class FabricAttack {
+  steady,
+  dynamic
+};  ///< dynamic: waves, reversing flow, rock on the fabric
 enum class SeepageRisk { benign, critical };
 
 struct GeotextileFilterInputs {

@@ -109,7 +109,8 @@ std::optional<GeotextileFilterResult> fabric_needed(const SoilBelow& soil,
   }
   inputs.fabric_thickness = fabric.thickness;
   inputs.fabric = fabric.fabric;
-  inputs.attack = rock.waves || !rock.bedding_between ? FabricAttack::dynamic : FabricAttack::steady;
+  inputs.attack =
+      rock.waves || !rock.bedding_between ? FabricAttack::dynamic : FabricAttack::steady;
   inputs.dispersion = soil.dispersion;
   inputs.gap = size_gap(curve) ? GeotextileFilterInputs::Gap::yes : GeotextileFilterInputs::Gap::no;
   const auto needed = geotextile_filter(inputs, steps);
