@@ -13,13 +13,6 @@ Dimensionless bend_velocity_ratio(ChannelForm form, Length bend_radius, Length t
   return Dimensionless::number(r_w > 8 ? 1.0 : 1.71 - 0.78 * std::log10(r_w));
 }
 
-Dimensionless bend_velocity_ratio_below(Dimensionless in_bend, Length distance, Length top_width) {
-  const double widths_after_the_first = std::fmax(distance / top_width - 1, 0);
-  const double ratio = in_bend.number();
-  return Dimensionless::number(
-      std::max(ratio - 0.1 * widths_after_the_first, std::min(ratio, 1.0)));
-}
-
 std::string bend_velocity_formula(ChannelForm form) {
   return form == ChannelForm::natural ? "1.74 − 0.52·log₁₀(R/W), 1 where R/W > 26"
                                       : "1.71 − 0.78·log₁₀(R/W), 1 where R/W > 8";

@@ -15,11 +15,6 @@ namespace proofstone {
 /// R is the centreline radius and W the water-surface width of the main channel, both positive.
 Dimensionless bend_velocity_ratio(ChannelForm form, Length bend_radius, Length top_width);
 
-/// The same ratio below a bend: held for one channel width, then lower by 0.1 for each width until
-/// it is 1 (EM 1110-2-1601 as reprinted in the WES Streambank Handbook, 1997, App. A). A ratio of 1
-/// or less stays as it is. `distance` is from the end of the bend.
-Dimensionless bend_velocity_ratio_below(Dimensionless in_bend, Length distance, Length top_width);
-
 /// The formula of `form` as its source writes it, for steps.
 std::string bend_velocity_formula(ChannelForm form);
 

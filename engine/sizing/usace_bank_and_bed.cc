@@ -50,7 +50,7 @@ Dimensionless velocity_ratio(const Inputs& in) {
   if (is_bend(in)) {
     const auto ratio = ratio_in_bend(in);
     if (!in.distance_below_bend) return ratio;
-    return bend_velocity_ratio_below(ratio, *in.distance_below_bend, *in.top_width);
+    return bend_ratio_below(ratio, *in.distance_below_bend, *in.top_width);
   }
   return Dimensionless::number(in.attack == WaterAttack::impinging ? 1.6 : 1);
 }

@@ -193,12 +193,12 @@ TEST(BendVelocity, EndsAtOneForGentleBends) {
 TEST(BendVelocity, FadesBelowTheBend) {
   const double expected[][2] = {{0, 1.48}, {1, 1.48}, {2, 1.38}, {3, 1.28}, {6, 1.00}, {60, 1.00}};
   for (const auto& [widths, ratio] : expected) {
-    const auto below = bend_velocity_ratio_below(Dimensionless::number(1.48),
-                                                 Length::feet(200 * widths), Length::feet(200));
+    const auto below = bend_ratio_below(Dimensionless::number(1.48), Length::feet(200 * widths),
+                                        Length::feet(200));
     EXPECT_NEAR(below.number(), ratio, 1e-12) << widths;
   }
   const auto slower =
-      bend_velocity_ratio_below(Dimensionless::number(0.9), Length::feet(900), Length::feet(200));
+      bend_ratio_below(Dimensionless::number(0.9), Length::feet(900), Length::feet(200));
   EXPECT_EQ(slower.number(), 0.9) << "it never rises";
 }
 
