@@ -74,7 +74,7 @@ Expected<Result> geotextile_strength(const Inputs& in, Steps& steps) {
   const int needed = in.fabric == Fabric::woven_monofilament || relaxed ? 2 : 1;
   steps.given("M", "mass of the largest stones", measure(in.stone_mass));
   steps.given("h", "drop", measure(in.drop_height));
-  steps.computed("", "class needed",
+  steps.computed("class", "class needed",
                  "2 for woven monofilament, on bedding, or up to 100 kg dropped up to 1 m; else 1",
                  measure(static_cast<double>(needed)),
                  geotextile_strength_method().description().sources.front().sentence());

@@ -45,7 +45,11 @@ struct Below {
 const PairVerdict* ChainVerdict::deciding() const {
   const PairVerdict* worst = nullptr;
   for (const auto& pair : pairs) {
-    if (worst == nullptr || is_worse(pair.outcome, worst->outcome)) worst = &pair;
+    const bool worse = worst == nullptr || is_worse(pair.outcome, worst->outcome);
+    // Of pairs that come to the same, the one with the least margin decides.
+    const bool closer = worst != nullptr && pair.outcome == worst->outcome && pair.worst &&
+                        worst->worst && *pair.worst < *worst->worst;
+    if (worse || closer) worst = &pair;
   }
   return worst;
 }

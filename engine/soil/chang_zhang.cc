@@ -57,7 +57,7 @@ Expected<Result> chang_zhang(const Inputs& in, Steps& steps) {
   const double stable_from = gap ? 35 : 20;
   if (*fines > stable_from) {
     result.margin = Dimensionless::number(*fines / stable_from);
-    steps.computed("", "fines over the share from which it is stable", "P/P_stable",
+    steps.computed("P/P_stable", "fines over the share from which it is stable", "P/P_stable",
                    measure(result.margin));
     return result;
   }
