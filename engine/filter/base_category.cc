@@ -153,7 +153,8 @@ Expected<FilterLimits> filter_limits(const FilterBase& base, const FilterChoices
   steps.computed("A", "passes the No. 200 sieve, of what passes No. 4",
                  regrade ? "P200·100/P4" : "P200",
                  measure(Dimensionless::of(*fines, unit::percent)), procedure);
-  steps.computed("cat", "category of the base soil", "A > 85: 1; 40 to 85: 2; 15 to 40: 3; below: 4",
+  steps.computed("cat", "category of the base soil",
+                 "A > 85: 1; 40 to 85: 2; 15 to 40: 3; below: 4",
                  measure(static_cast<double>(limits.category)), procedure);
   if (d85) steps.computed_grain("d85", "of the regraded soil", "", limits.base_d85);
   limits.max_d15 = max_filter_d15(*fines, limits.base_d85, choices.dispersion);
