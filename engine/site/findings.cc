@@ -102,6 +102,10 @@ std::string_view topic_name(Topic topic) {
       return "class";
     case Topic::layer:
       return "layer";
+    case Topic::kind:
+      return "kind of rock";
+    case Topic::cover:
+      return "cover";
     case Topic::toe:
       return "toe";
     case Topic::soil:

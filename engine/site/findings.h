@@ -29,6 +29,8 @@ enum class Topic {
   rock_size,
   rock_class,
   layer,
+  kind,
+  cover,
   toe,
   soil,
   filter,
@@ -42,6 +44,8 @@ enum class Topic {
 };
 /// "document", "water", "rock size", "class", "layer", "toe", "soil", "filter", "extent",
 /// "gradation", "rock in the zone", "remedy", "chance of instability", "supply", "placing".
+/// "document", "water", "rock size", "class", "layer", "kind of rock", "cover", "toe", "extent",
+/// "gradation", "rock in the zone", "remedy", "chance of instability".
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.

@@ -6,29 +6,13 @@
 #include <cmath>
 
 #include "engine/hydrology/flood_frequency.h"
+#include "engine/site/zone_slope.h"
 
 namespace proofstone {
 namespace {
 
 /// Years above which the two ways to count floods differ by less than their return period is known.
 constexpr double rarely = 10;
-
-/// The slope of a zone from its toe to its top, along the ground.
-struct ZoneSlope {
-  Length toe_elevation;
-  Length top_elevation;
-  Length length;
-};
-
-std::optional<ZoneSlope> slope_of_zone(const Zone& zone, const SiteSection& section) {
-  const Length bank_top = zone.bank == BankSide::left ? section.left_bank : section.right_bank;
-  const Length top = zone.top_station.value_or(bank_top);
-  const Length top_elevation = section.survey.ground_at(top);
-  const auto bank =
-      bank_geometry(section.survey, zone.bank, zone.toe_station, std::nullopt, top_elevation);
-  if (!bank || !(bank->wet_slope_length.meters() > 0)) return std::nullopt;
-  return ZoneSlope{bank->toe_elevation, top_elevation, bank->wet_slope_length};
-}
 
 bool has_lesser_flow(const std::vector<ZoneWater>& waters) {
   return std::any_of(waters.begin(), waters.end(), [](const ZoneWater& water) {
