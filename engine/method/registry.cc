@@ -22,6 +22,9 @@
 #include "engine/chute/spillway_face_rock.h"
 #include "engine/chute/trapezoid_weir.h"
 #include "engine/cover/bare_soil_shear.h"
+#include "engine/cover/blanket_anchors.h"
+#include "engine/cover/blanket_rolls.h"
+#include "engine/cover/blanket_shear.h"
 #include "engine/cover/cover_line.h"
 #include "engine/cover/grass_lining.h"
 #include "engine/cover/lining_limits.h"
@@ -219,6 +222,9 @@ const std::vector<const Method*>& all_methods() {
         &rolled_product_roughness_method(),
         &turf_mat_cover_method(),
         &cover_line_method(),
+        &blanket_shear_method(),
+        &blanket_rolls_method(),
+        &blanket_anchors_method(),
         &lining_limits_method(),
         &vegetated_velocity_method(),
         &non_scour_velocity_method(),

@@ -21,6 +21,7 @@
 #include "engine/site/zone_chance.h"
 #include "engine/site/zone_filter_findings.h"
 #include "engine/site/zone_roughness.h"
+#include "engine/site/zone_cover_findings.h"
 #include "engine/site/zone_kind_findings.h"
 #include "engine/site/zone_sizing.h"
 #include "engine/site/zone_toe.h"
@@ -190,6 +191,7 @@ Findings assess(const Site& site, UnitSystem units) {
     move_into(findings.findings, roughness_findings(site, one.sizing, one.water, wording));
     const SiteSection* section = zone.section.empty() ? nullptr : &site.sections.at(zone.section);
     move_into(findings.findings, kind_findings(zone, section, one.water, wording));
+    move_into(findings.findings, cover_findings(zone, section, one.water, wording));
     move_into(findings.findings, toe_findings(zone, one.water, wording));
     move_into(findings.findings, shore_toe_findings(zone, one.sizing, one.water, wording));
     move_into(findings.findings, filter_findings(site, zone, wording));

@@ -89,7 +89,7 @@ void read_soil(FieldReader& reader, ZoneCover& cover) {
   const bool texts = json->is_object() && std::all_of(json->begin(), json->end(),
                                                       [](const auto& v) { return v.is_string(); });
   if (texts) {
-    cover.soil = *json;
+    cover.soil = HeldJson(*json);
   } else {
     reader.report("not-an-object", "Inputs of the method bare-soil-shear belong here.", "soil",
                   "{ \"soil\": \"sc\", \"plasticity_index\": \"16\", \"void_ratio\": \"0.5\" }");

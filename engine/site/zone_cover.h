@@ -1,9 +1,9 @@
 #pragma once
 
-#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 
+#include "engine/json/held_json.h"
 #include "engine/site/named_level.h"
 
 namespace proofstone {
@@ -42,7 +42,7 @@ struct AnchorTrench {
 struct ZoneCover {
   NamedLevel from;  ///< how far down it goes; neither: to the toe
   std::optional<Length> topsoil;
-  nlohmann::json soil = nlohmann::json::object();  ///< inputs of bare-soil-shear for the topsoil
+  HeldJson soil;  ///< inputs of bare-soil-shear for the topsoil; empty: not stated
   std::string seed;
   std::string plants;  ///< row of lining-limits for the grown cover
   std::optional<Dimensionless> months_to_establish;

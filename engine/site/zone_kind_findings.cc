@@ -53,8 +53,7 @@ Finding begin(const Zone& zone, const std::string& id, const std::string& where)
   finding.sources.push_back(
       {"common practice", "no published source", SourceStanding::common_practice});
   finding.cautions = {
-      "What suits is said by rules of the trade. The designer's choice overrules them with a "
-      "reason.",
+      "Rules of the trade; the designer's choice overrules them with a reason.",
       "The fill of the voids adds no strength here: the rock is sized as if it were bare."};
   return finding;
 }
