@@ -11,6 +11,7 @@
 #include "cli/survey_commands.h"
 #include "cli/terminal_text.h"
 #include "engine/site/findings.h"
+#include "geodata/drawing_dxf.h"
 #include "geodata/water_grids_document.h"
 #include "report/handbook.h"
 #include "report/request.h"
@@ -28,6 +29,8 @@ constexpr const char* help_text =
       --report FILE                  also write the report as HTML
       --gate                         let the exit code tell the headline outcome
   proofstone explain SITE FINDING    one finding to its last step, source and limit
+  proofstone drawing SITE --zone ZONE --out FILE.dxf   the typical section of a bank zone as DXF,
+                                     in feet or metres, on named layers
   proofstone validate SITE           what is wrong with a document, if anything
   proofstone methods [METHOD]        the published methods, or one of them
   proofstone classes                 the rock classes with their bands
@@ -143,6 +146,28 @@ int validate_command(const Arguments& arguments) {
               [](const json&) { return std::string("The document is good.\n"); });
 }
 
+int drawing_command(const Arguments& arguments) {
+  const auto path = arguments.value("out");
+  const auto zone = arguments.value("zone");
+  if (path.empty() || zone.empty()) {
+    return refuse({{"usage", "A drawing needs its zone and a file to write.", "", "",
+                    "--zone ZONE --out FILE.dxf"}},
+                  exit_usage);
+  }
+  auto request = site_request("drawing", arguments);
+  if (!request) return refuse(request.problems(), code_of(request.problems()));
+  (*request)["zone"] = zone;
+  const auto answer = ask(*request);
+  if (!answer.contains("problems")) {
+    const auto problems = write_drawing_dxf(layered_drawing_from(answer["drawing"]), path);
+    if (!problems.empty()) return refuse(problems, exit_failed);
+  }
+  return show(answer, arguments, [&path](const json& whole) {
+    return fmt::format("{} stands in {}, in {}.\n", whole["drawing"]["title"].get<std::string>(),
+                       path, whole["drawing"]["unit"].get<std::string>());
+  });
+}
+
 int methods_command(const Arguments& arguments) {
   const auto answer = ask({{"ask", "methods"}});
   if (arguments.words.empty()) {
@@ -254,6 +279,13 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"prove", 0, 0, prove_command},
                                 {"handbook", 1, 1, handbook_command},
                                 {"about", 0, 0, about_command}};
+constexpr Command commands[] = {
+    {"assess", 1, 1, assess_command},       {"explain", 2, 2, explain_command},
+    {"drawing", 1, 1, drawing_command},     {"validate", 1, 1, validate_command},
+    {"methods", 0, 1, methods_command},     {"classes", 0, 0, classes_command},
+    {"evaluate", 1, 100, evaluate_command}, {"sample-water", 1, 1, sample_water_command},
+    {"prove", 0, 0, prove_command},         {"handbook", 1, 1, handbook_command},
+    {"about", 0, 0, about_command}};
 
 int run(const std::vector<std::string>& line) {
   const auto arguments = take_apart(line);

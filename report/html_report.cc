@@ -19,6 +19,7 @@
 #include "report/run_chart_picture.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
+#include "report/typical_section_picture.h"
 
 namespace proofstone {
 
@@ -169,6 +170,7 @@ std::string pictures(const Findings& findings) {
   for (const auto& p : findings.gradation_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.filter_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.section_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.typical_sections) html += figure(p, findings.units);
   for (const auto& p : findings.plan_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.profile_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.stones_pictures) html += figure(p, findings.units);

@@ -19,12 +19,14 @@
 #include "report/filter_picture.h"
 #include "report/gradation_picture.h"
 #include "report/html_report.h"
+#include "report/layered_section.h"
 #include "report/method_sizes_picture.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
 #include "report/run_chart_picture.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
+#include "report/typical_section_picture.h"
 
 namespace proofstone {
 namespace {
@@ -105,6 +107,7 @@ json assess_request(FieldReader& request, Problems& problems) {
     draw_all(findings.gradation_pictures, "gradation", units, *width, drawn);
     draw_all(findings.filter_pictures, "filter", units, *width, drawn);
     draw_all(findings.section_pictures, "section", units, *width, drawn);
+    draw_all(findings.typical_sections, "typical section", units, *width, drawn);
     draw_all(findings.plan_pictures, "plan", units, *width, drawn);
     draw_all(findings.profile_pictures, "profile", units, *width, drawn);
     draw_all(findings.stones_pictures, "stones", units, *width, drawn);
@@ -122,6 +125,26 @@ json report_request(FieldReader& request, Problems& problems) {
   if (!problems.empty()) return refused(problems);
   if (!site) return refused(site.problems());
   return {{"html", html_report(assess(*site, units))}};
+}
+
+json drawing_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto zone = request.required_text("zone");
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  std::string known;
+  for (const auto& picture : assess(*site, units).typical_sections) {
+    const auto id = picture.id.substr(std::string("typical.").size());
+    known += (known.empty() ? "" : ", ") + id;
+    if (id != zone) continue;
+    if (const auto drawing = layered_section(picture, units)) {
+      return {{"drawing", layered_drawing_json(*drawing)}};
+    }
+  }
+  return refused({{"no-section", fmt::format("There is no typical section of \"{}\".", zone), "",
+                   "/zone", known.empty() ? "a bank zone with a section" : known}});
 }
 
 json validate_request(FieldReader& request, Problems& problems) {
@@ -219,9 +242,9 @@ using Answer = json (*)(FieldReader&, Problems&);
 
 const std::map<std::string, Answer>& answers() {
   static const std::map<std::string, Answer> known = {
-      {"about", about_request},       {"assess", assess_request},   {"report", report_request},
-      {"validate", validate_request}, {"methods", methods_request}, {"classes", classes_request},
-      {"evaluate", evaluate_request}, {"prove", prove_request}};
+      {"about", about_request},     {"assess", assess_request},     {"report", report_request},
+      {"drawing", drawing_request}, {"validate", validate_request}, {"methods", methods_request},
+      {"classes", classes_request}, {"evaluate", evaluate_request}, {"prove", prove_request}};
   return known;
 }
 

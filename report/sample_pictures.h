@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/site/pictures.h"
+#include "engine/site/typical_section.h"
 
 namespace proofstone::samples {
 
@@ -53,6 +54,46 @@ inline SectionPicture section() {
                               Velocity::feet_per_second(12 * share * (2 - share)),
                               Stress::pounds_per_square_foot(3 * share * (1.5 - share))});
   }
+  return picture;
+}
+
+inline TypicalSectionPicture typical_section() {
+  const auto ft = [](double length) { return Length::feet(length); };
+  TypicalSectionPicture picture;
+  picture.id = "typical.outer-bank";
+  picture.title = "Typical section of Outer bank";
+  picture.description = "The bank as it is built.";
+  picture.ground = section().ground;
+  picture.surface = {{ft(60), ft(100)}, {ft(50), ft(105)}, {ft(26), ft(117)}};
+  picture.thickness = Length::inches(24);
+  picture.thickness_text = "24 in";
+  picture.median_stone = Length::inches(12.75);
+  picture.rise_per_run = 0.5;
+  picture.slope_text = "2";
+  picture.water_levels = {{"Design flood, 115.60 ft", ft(115.6)},
+                          {"Base flow, 106.10 ft", ft(106.1)}};
+  picture.parts = {{RockKind::void_filled, "Class III, void-filled rock", ft(100), ft(109)},
+                   {RockKind::soil_filled, "Class III, soil-filled rock", ft(109), ft(114)},
+                   {RockKind::bare, "Class III, bare rock", ft(114), ft(117)}};
+  picture.under = {{"Bedding, 6 in", Length::inches(6)}, {"Geotextile", Length::inches(0)}};
+  picture.blocks = {{"key at the top",
+                     {{ft(26), ft(117)}, {ft(23), ft(117)}, {ft(23), ft(114)}, {ft(26), ft(114)}},
+                     true}};
+  picture.toe_depth =
+      TypicalSectionPicture::Depth{"toe dug in 5 ft", {ft(60), ft(105)}, {ft(60), ft(100)}};
+  TypicalSectionPicture::Cover cover;
+  cover.from = ft(109);
+  cover.topsoil = Length::inches(6);
+  cover.topsoil_label = "topsoil 6 in, seeded";
+  cover.blanket_label = "blanket, type 3.B";
+  cover.stakes_label = "wedge stakes 18 in";
+  cover.stake_length = Length::inches(18);
+  cover.stake_spacing = ft(2);
+  cover.seeded = true;
+  cover.top_trench = Length::inches(6);
+  cover.back_from_crest = ft(1);
+  cover.water_edge_trench = Length::inches(6);
+  picture.cover = cover;
   return picture;
 }
 

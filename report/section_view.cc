@@ -26,27 +26,6 @@ const Paint soil_stroke{Ink::none, 1, Ink::stone_3, 1, {}, "soil"};
 const Paint layer_back{Ink::paper, 1, Ink::ink, 1, {}, "layer"};
 const Paint layer_tint{Ink::stone_2, 1, Ink::ink, 1, {}, "layer"};
 
-/// The stretches of the ground line that lie under a level, as pairs of stations.
-std::vector<std::pair<double, double>> wet_stretches(const std::vector<SectionPlace>& ground,
-                                                     double level) {
-  std::vector<std::pair<double, double>> stretches;
-  const auto add = [&](double from, double to) {
-    if (!stretches.empty() && from - stretches.back().second < 1e-9) {
-      stretches.back().second = to;
-    } else if (to > from) {
-      stretches.emplace_back(from, to);
-    }
-  };
-  for (std::size_t i = 0; i + 1 < ground.size(); ++i) {
-    const SectionPlace a = ground[i];
-    const SectionPlace b = ground[i + 1];
-    if (a.z >= level && b.z >= level) continue;
-    const auto crossing = [&] { return a.x + (level - a.z) / (b.z - a.z) * (b.x - a.x); };
-    add(a.z < level ? a.x : crossing(), b.z < level ? b.x : crossing());
-  }
-  return stretches;
-}
-
 std::vector<PixelPoint> corners_of(const PixelBox& box) {
   return {
       {box.left, box.top}, {box.right, box.top}, {box.right, box.bottom}, {box.left, box.bottom}};
@@ -272,6 +251,26 @@ class ViewWords {
 };
 
 }  // namespace
+
+std::vector<std::pair<double, double>> wet_stretches(const std::vector<SectionPlace>& ground,
+                                                     double level) {
+  std::vector<std::pair<double, double>> stretches;
+  const auto add = [&](double from, double to) {
+    if (!stretches.empty() && from - stretches.back().second < 1e-9) {
+      stretches.back().second = to;
+    } else if (to > from) {
+      stretches.emplace_back(from, to);
+    }
+  };
+  for (std::size_t i = 0; i + 1 < ground.size(); ++i) {
+    const SectionPlace a = ground[i];
+    const SectionPlace b = ground[i + 1];
+    if (a.z >= level && b.z >= level) continue;
+    const auto crossing = [&] { return a.x + (level - a.z) / (b.z - a.z) * (b.x - a.x); };
+    add(a.z < level ? a.x : crossing(), b.z < level ? b.x : crossing());
+  }
+  return stretches;
+}
 
 std::vector<PixelPoint> SectionView::line(const std::vector<SectionPlace>& places) const {
   std::vector<PixelPoint> points;

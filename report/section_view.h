@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "report/label_placement.h"
@@ -48,6 +49,10 @@ struct SectionView {
   std::vector<PixelPoint> line(const std::vector<SectionPlace>& places) const;
   PixelBox box() const { return {corner.x, corner.y, corner.x + width(), corner.y + height()}; }
 };
+
+/// The stretches of the ground line that lie under a level, as pairs of stations.
+std::vector<std::pair<double, double>> wet_stretches(const std::vector<SectionPlace>& ground,
+                                                     double level);
 
 /// Whether the stones of a layer can be drawn at size in a view.
 bool stones_can_be_seen(const DrawnSection::Layer& layer, const SectionView& view);

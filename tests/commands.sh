@@ -81,6 +81,11 @@ gives 0 'The document is good' validate "$site"
 gives 0 'Steps' explain "$site" class.outer-bank
 gives 0 'Sources' explain "$site" rock-size.outer-bank.design-flood.isbash
 gives 2 'The findings are' explain "$site" no-such-finding
+gives 2 'needs its zone' drawing "$site"
+gives 3 'outer-bank' drawing "$site" --zone nowhere --out "$work/section.dxf"
+gives 1 'cannot be written' drawing "$site" --zone outer-bank --out "$work/not-there/section.dxf"
+gives 0 'in ft' drawing "$site" --zone outer-bank --out "$work/section.dxf"
+grep -q 'ROCK-SOIL-FILLED' "$work/section.dxf" || wrong 'The drawing has no layer of soil-filled rock.'
 gives 1 'does not exist' assess "$work/nowhere"
 gives 1 'not-there' assess "$site" --report "$work/not-there/report.html"
 

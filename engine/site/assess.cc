@@ -18,6 +18,7 @@
 #include "engine/site/soil_findings.h"
 #include "engine/site/supply_findings.h"
 #include "engine/site/top_of_rock.h"
+#include "engine/site/typical_section_of.h"
 #include "engine/site/zone_chance.h"
 #include "engine/site/zone_filter_findings.h"
 #include "engine/site/zone_roughness.h"
@@ -206,6 +207,8 @@ Findings assess(const Site& site, UnitSystem units) {
     move_into(findings.findings, chance_findings(zone, one.sizing, one.water, wording));
     if (!zone.section.empty()) {
       findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
+      auto typical = typical_section(site, zone, one.water, one.sizing, wording);
+      if (typical) findings.typical_sections.push_back(std::move(*typical));
     }
   }
 

@@ -24,8 +24,10 @@ Finding begin(const Zone& zone, const ShearAtEdge& edge, const char* part, const
   finding.cautions = cover_line_method().description().cautions;
   finding.sources = cover_line_method().description().sources;
   if (!(edge.depth.meters() > 0)) {
-    finding.sentence = fmt::format("{} stays {} below the cover.", flow_case.name,
-                                   wording.ground(-1.0 * edge.depth));
+    finding.sentence = edge.depth.meters() > -0.01
+                           ? fmt::format("{} just reaches the lower edge.", flow_case.name)
+                           : fmt::format("{} stays {} below the cover.", flow_case.name,
+                                         wording.ground(-1.0 * edge.depth));
     return finding;
   }
   finding.values.push_back({"depth", "y", "depth of water over the lower edge of the cover",

@@ -9,6 +9,7 @@
 #include "engine/finding/steps.h"
 #include "engine/method/method.h"
 #include "engine/site/pictures.h"
+#include "engine/site/typical_section.h"
 
 namespace proofstone {
 
@@ -102,6 +103,7 @@ struct Findings {
   std::vector<GradationPicture> gradation_pictures;
   std::vector<FilterPicture> filter_pictures;
   std::vector<SectionPicture> section_pictures;
+  std::vector<TypicalSectionPicture> typical_sections;
   std::vector<PlanPicture> plan_pictures;
   std::vector<ProfilePicture> profile_pictures;
   std::vector<StonesPicture> stones_pictures;

@@ -1,0 +1,81 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/site/pictures.h"
+#include "engine/site/zone_kinds.h"
+
+namespace proofstone {
+
+/// The typical section of a bank zone as it is built, in quantities; report/ draws it and writes it
+/// as shapes for drawing programs. Points go from the foot of the rock up.
+struct TypicalSectionPicture {
+  std::string id;  ///< "typical.outer-bank"
+  std::string title;
+  std::string description;
+  std::vector<GroundPoint> ground;   ///< the survey
+  std::vector<GroundPoint> surface;  ///< finished surface of the rock, from its foot to its top
+  Length thickness;                  ///< of the rock, square to the surface
+  std::string thickness_text;
+  Length median_stone;
+  Angularity angularity = Angularity::angular;
+  double rise_per_run = 0;  ///< of the slope
+  std::string slope_text;   ///< "2.0"; horizontal for 1 vertical
+
+  struct WaterLevel {
+    std::string label;  ///< "Design flood, 114.52 ft"
+    Length level;
+  };
+  std::vector<WaterLevel> water_levels;
+
+  /// The layer between two elevations, by what fills its voids.
+  struct Part {
+    RockKind kind = RockKind::bare;
+    std::string label;
+    Length bottom;
+    Length top;
+  };
+  std::vector<Part> parts;
+
+  /// Under the rock, from it down.
+  struct Under {
+    std::string label;
+    Length thickness;  ///< 0 for a fabric
+  };
+  std::vector<Under> under;
+
+  /// Rock beside the layer: a toe, a key. Outlines run round.
+  struct Block {
+    std::string label;
+    std::vector<GroundPoint> outline;
+    bool is_key = false;
+  };
+  std::vector<Block> blocks;
+
+  /// How deep the foot reaches below the bed.
+  struct Depth {
+    std::string label;
+    GroundPoint from;
+    GroundPoint to;
+  };
+  std::optional<Depth> toe_depth;
+
+  struct Cover {
+    Length from;     ///< elevation of its lower edge
+    Length topsoil;  ///< 0 where there is none
+    std::string topsoil_label;
+    std::string blanket_label;  ///< empty: no blanket
+    std::string stakes_label;   ///< empty: no stakes
+    Length stake_length;
+    Length stake_spacing;
+    bool seeded = false;
+    std::optional<Length> top_trench;  ///< its depth
+    Length back_from_crest;
+    std::optional<Length> water_edge_trench;  ///< its depth
+  };
+  std::optional<Cover> cover;
+};
+
+}  // namespace proofstone

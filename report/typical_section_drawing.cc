@@ -1,0 +1,196 @@
+#include "report/typical_section_drawing.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "report/built_slope.h"
+#include "report/section_view.h"
+#include "report/typical_section_cover.h"
+
+namespace proofstone {
+
+namespace {
+
+using Drawing = TypicalSectionDrawing;
+
+SectionRole role_of(RockKind kind) {
+  switch (kind) {
+    case RockKind::bare:
+      return SectionRole::bare_rock;
+    case RockKind::soil_filled:
+      return SectionRole::soil_filled_rock;
+    case RockKind::void_filled:
+      return SectionRole::void_filled_rock;
+    case RockKind::grouted:
+      break;
+  }
+  return SectionRole::grouted_rock;
+}
+
+bool finite(SectionPlace place) { return std::isfinite(place.x) && std::isfinite(place.z); }
+
+SectionPlace place_of(const GroundPoint& point) {
+  return {point.station.meters(), point.elevation.meters()};
+}
+
+/// The middle of an outline's corners.
+SectionPlace middle_of(const std::vector<SectionPlace>& outline) {
+  SectionPlace middle;
+  for (const auto& place : outline) {
+    middle.x += place.x / static_cast<double>(outline.size());
+    middle.z += place.z / static_cast<double>(outline.size());
+  }
+  return middle;
+}
+
+void add_parts(const TypicalSectionPicture& picture, const BuiltSlope& slope, Drawing& drawing) {
+  const double thickness = picture.thickness.meters();
+  for (const auto& part : picture.parts) {
+    const double low = slope.from_foot(part.bottom.meters());
+    const double high = slope.from_foot(part.top.meters());
+    if (!(high > low)) continue;
+    const auto role = role_of(part.kind);
+    auto outline = slope.area(low, high, 0, thickness);
+    drawing.notes.push_back({role, slope.at((low + high) / 2, thickness / 2), part.label});
+    const double a = slope.along(low);
+    const double b = slope.along(high);
+    drawing.rocks.push_back({role, slope.strip(), std::min(a, b), std::max(a, b), outline});
+    drawing.shapes.push_back({role, true, std::move(outline)});
+  }
+}
+
+void add_under(const TypicalSectionPicture& picture, const BuiltSlope& slope, Drawing& drawing) {
+  double down = picture.thickness.meters();
+  double share = 0.12;
+  for (const auto& under : picture.under) {
+    const double thickness = under.thickness.meters();
+    if (thickness > 0) {
+      drawing.shapes.push_back(
+          {SectionRole::bedding, true, slope.area(0, slope.length(), down, down + thickness)});
+    } else {
+      auto line = slope.area(0, slope.length(), down, down);
+      line.resize(line.size() / 2);
+      drawing.shapes.push_back({SectionRole::fabric, false, std::move(line)});
+    }
+    drawing.notes.push_back({thickness > 0 ? SectionRole::bedding : SectionRole::fabric,
+                             slope.at(share * slope.length(), down + thickness / 2), under.label});
+    down += thickness;
+    share += 0.08;
+  }
+}
+
+/// Blocks are filled with the rock of the nearest part: the lowest at the toe, the highest at the
+/// top.
+void add_blocks(const TypicalSectionPicture& picture, Drawing& drawing) {
+  for (const auto& block : picture.blocks) {
+    std::vector<SectionPlace> outline;
+    for (const auto& point : block.outline) outline.push_back(place_of(point));
+    if (outline.size() != 4 || !std::all_of(outline.begin(), outline.end(), finite)) continue;
+    SectionRole role = SectionRole::bare_rock;
+    if (!picture.parts.empty()) {
+      role = role_of((block.is_key ? picture.parts.back() : picture.parts.front()).kind);
+    }
+    drawing.notes.push_back({role, middle_of(outline), block.label});
+    const auto [low, high] = std::minmax_element(
+        outline.begin(), outline.end(), [](const auto& a, const auto& b) { return a.z < b.z; });
+    const auto [left, right] = std::minmax_element(
+        outline.begin(), outline.end(), [](const auto& a, const auto& b) { return a.x < b.x; });
+    SectionPicture::RockLayer layer;
+    layer.surface = {{Length::meters(left->x), Length::meters(high->z)},
+                     {Length::meters(right->x), Length::meters(high->z)}};
+    layer.thickness = Length::meters(high->z - low->z);
+    if (auto strip = LayerStrip::make(layer)) {
+      const double length = strip->length();
+      drawing.rocks.push_back({role, std::move(*strip), 0, length, outline});
+    }
+    drawing.shapes.push_back({role, true, std::move(outline)});
+  }
+}
+
+SectionWindow window_round(const Drawing& drawing, const TypicalSectionPicture& picture) {
+  const SectionPlace first = drawing.shapes.front().points.front();
+  SectionWindow window{first.x, first.x, first.z, first.z};
+  for (const auto& shape : drawing.shapes) {
+    for (const auto& place : shape.points) {
+      window.left = std::min(window.left, place.x);
+      window.right = std::max(window.right, place.x);
+      window.bottom = std::min(window.bottom, place.z);
+      window.top = std::max(window.top, place.z);
+    }
+  }
+  for (const auto& level : picture.water_levels) {
+    const double z = level.level.meters();
+    if (std::isfinite(z)) window.top = std::max(window.top, z);
+  }
+  return window;
+}
+
+void add_lines_of_the_place(const TypicalSectionPicture& picture, Drawing& drawing) {
+  std::vector<SectionPlace> ground;
+  for (const auto& point : picture.ground) {
+    if (finite(place_of(point))) ground.push_back(place_of(point));
+  }
+  for (const auto& level : picture.water_levels) {
+    const double z = level.level.meters();
+    if (!std::isfinite(z)) continue;
+    for (const auto& [from, to] : wet_stretches(ground, z)) {
+      drawing.shapes.push_back({SectionRole::water, false, {{from, z}, {to, z}}});
+    }
+  }
+  drawing.shapes.insert(drawing.shapes.begin(), {SectionRole::ground, false, std::move(ground)});
+}
+
+}  // namespace
+
+std::string_view drawing_layer_name(SectionRole role) {
+  constexpr std::string_view names[] = {
+      "GROUND",       "WATER",  "ROCK-BARE", "ROCK-SOIL-FILLED", "ROCK-VOID-FILLED",
+      "ROCK-GROUTED", "STONES", "BEDDING",   "GEOTEXTILE",       "TOPSOIL",
+      "BLANKET",      "STAKES", "TRENCHES",  "DIMENSIONS"};
+  return names[static_cast<std::size_t>(role)];
+}
+
+std::optional<TypicalSectionDrawing> typical_section_drawing(const TypicalSectionPicture& picture) {
+  SectionPicture::RockLayer layer;
+  layer.surface = picture.surface;
+  layer.thickness = picture.thickness;
+  auto strip = LayerStrip::make(layer);
+  if (!strip || picture.parts.empty()) return std::nullopt;
+  Drawing drawing;
+  drawing.title = picture.title;
+  drawing.channel_on_right = picture.surface.front().station > picture.surface.back().station;
+  const BuiltSlope slope(std::move(*strip), drawing.channel_on_right);
+  add_under(picture, slope, drawing);
+  add_parts(picture, slope, drawing);
+  if (drawing.rocks.empty()) return std::nullopt;
+  add_blocks(picture, drawing);
+  add_cover(picture, slope, drawing);
+  if (picture.toe_depth) {
+    const auto from = place_of(picture.toe_depth->from);
+    const auto to = place_of(picture.toe_depth->to);
+    if (finite(from) && finite(to)) {
+      drawing.shapes.push_back({SectionRole::dimension, false, {from, to}});
+      drawing.notes.push_back({SectionRole::dimension,
+                               {(from.x + to.x) / 2, (from.z + to.z) / 2},
+                               picture.toe_depth->label});
+    }
+  }
+  drawing.works = window_round(drawing, picture);
+  const double thickness = picture.thickness.meters();
+  drawing.thickness_from = slope.at(0.62 * slope.length(), 0);
+  drawing.thickness_to = slope.at(0.62 * slope.length(), thickness);
+  drawing.thickness_text = picture.thickness_text;
+  drawing.slope_middle = slope.at(0.4 * slope.length(), thickness);
+  drawing.rise_per_run = picture.rise_per_run;
+  drawing.slope_text = picture.slope_text;
+  add_lines_of_the_place(picture, drawing);
+  return drawing;
+}
+
+std::vector<std::vector<SectionPlace>> stones_in(const RockStretch& rock, double median,
+                                                 std::size_t most, const std::string& seed) {
+  SteadyNumbers numbers(seed);
+  return packed_stones(rock.strip, rock.from, rock.to, median, most, numbers);
+}
+
+}  // namespace proofstone
