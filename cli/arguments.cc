@@ -6,12 +6,23 @@ namespace proofstone {
 namespace {
 
 const std::set<std::string>& options_with_value() {
-  static const std::set<std::string> names = {
-      "units",           "findings",         "report",  "out",
-      "elevation-unit",  "vertical-datum",   "starts",  "energy-slope",
-      "roughness",       "roughness-field",  "layer",   "name-field",
-      "left-bank-field", "right-bank-field", "surface", "runs"};
-  static const std::set<std::string> names = {"units", "findings", "report", "zone", "out"};
+  static const std::set<std::string> names = {"units",
+                                              "findings",
+                                              "report",
+                                              "out",
+                                              "elevation-unit",
+                                              "vertical-datum",
+                                              "starts",
+                                              "energy-slope",
+                                              "roughness",
+                                              "roughness-field",
+                                              "layer",
+                                              "name-field",
+                                              "left-bank-field",
+                                              "right-bank-field",
+                                              "surface",
+                                              "runs",
+                                              "zone"};
   return names;
 }
 
@@ -24,7 +35,8 @@ Problem usage(std::string what) {
   return {"usage", std::move(what), "", "",
           "--units us|si, --findings FILE, --report FILE, --json, --gate, and what `proofstone "
           "help` lists under a command"};
-          "--units us|si, --findings FILE, --report FILE, --zone ZONE, --out FILE, --json, --gate"};
+  "--units us|si, --findings FILE, --report FILE, --zone ZONE, --out FILE, --json, --gate"
+};
 }
 
 }  // namespace

@@ -269,6 +269,7 @@ struct Command {
 
 constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"explain", 2, 2, explain_command},
+                                {"drawing", 1, 1, drawing_command},
                                 {"validate", 1, 1, validate_command},
                                 {"methods", 0, 1, methods_command},
                                 {"classes", 0, 0, classes_command},
@@ -279,14 +280,6 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"prove", 0, 0, prove_command},
                                 {"handbook", 1, 1, handbook_command},
                                 {"about", 0, 0, about_command}};
-constexpr Command commands[] = {
-    {"assess", 1, 1, assess_command},       {"explain", 2, 2, explain_command},
-    {"drawing", 1, 1, drawing_command},     {"validate", 1, 1, validate_command},
-    {"methods", 0, 1, methods_command},     {"classes", 0, 0, classes_command},
-    {"evaluate", 1, 100, evaluate_command}, {"sample-water", 1, 1, sample_water_command},
-    {"prove", 0, 0, prove_command},         {"handbook", 1, 1, handbook_command},
-    {"about", 0, 0, about_command}};
-
 int run(const std::vector<std::string>& line) {
   const auto arguments = take_apart(line);
   if (!arguments) return refuse(arguments.problems(), exit_usage);

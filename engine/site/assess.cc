@@ -24,6 +24,7 @@
 #include "engine/site/zone_roughness.h"
 #include "engine/site/zone_cover_findings.h"
 #include "engine/site/zone_kind_findings.h"
+#include "engine/site/zone_roughness.h"
 #include "engine/site/zone_sizing.h"
 #include "engine/site/zone_toe.h"
 #include "engine/site/zone_transitions.h"
