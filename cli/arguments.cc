@@ -35,8 +35,6 @@ Problem usage(std::string what) {
   return {"usage", std::move(what), "", "",
           "--units us|si, --findings FILE, --report FILE, --json, --gate, and what `proofstone "
           "help` lists under a command"};
-  "--units us|si, --findings FILE, --report FILE, --zone ZONE, --out FILE, --json, --gate"
-};
 }
 
 }  // namespace

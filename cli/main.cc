@@ -280,6 +280,7 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"prove", 0, 0, prove_command},
                                 {"handbook", 1, 1, handbook_command},
                                 {"about", 0, 0, about_command}};
+
 int run(const std::vector<std::string>& line) {
   const auto arguments = take_apart(line);
   if (!arguments) return refuse(arguments.problems(), exit_usage);

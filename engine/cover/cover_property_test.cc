@@ -4,6 +4,9 @@
 
 #include <cmath>
 
+#include "engine/cover/blanket_anchors.h"
+#include "engine/cover/blanket_rolls.h"
+#include "engine/cover/blanket_shear.h"
 #include "engine/cover/grass_lining.h"
 #include "engine/cover/non_scour_velocity.h"
 #include "engine/cover/rolled_product_roughness.h"
@@ -118,6 +121,45 @@ RC_GTEST_PROP(RolledProduct, RoughnessPassesThroughTheMiddleTest, ()) {
   RC_ASSERT(std::abs(at_middle->roughness / in.roughness_middle - 1) < 1e-9);
   in.shear = between(1, 2) * in.middle_shear;
   RC_ASSERT(rolled_product_roughness(in, steps)->roughness <= (1 + 1e-12) * at_middle->roughness);
+}
+
+RC_GTEST_PROP(BlanketShear, AtWhatItBearsTheSoilMeetsWhatTheSoilBears, ()) {
+  BlanketShearInputs in;
+  in.tested_shear = Stress::pascals(between(5, 500));
+  in.soil_shear = Stress::pascals(between(0.5, 8));
+  in.factor = *rc::gen::element(BlanketFactor::si, BlanketFactor::us);
+  Steps steps;
+  in.applied_shear = blanket_shear(in, steps)->permissible_shear;
+  RC_ASSERT(std::abs(blanket_shear(in, steps)->effective_shear / in.soil_shear - 1) < 1e-9);
+}
+
+RC_GTEST_PROP(BlanketRolls, StripsReachAcrossAndALongerBankNeverTakesFewer, ()) {
+  BlanketRollsInputs in;
+  in.height = Length::feet(between(1, 40));
+  in.side_slope = Dimensionless::number(between(1, 5));
+  in.length = Length::feet(between(10, 2000));
+  in.roll_width = Length::feet(between(4, 16));
+  in.roll_length = Length::feet(between(50, 300));
+  in.side_overlap = Length::inches(between(0, 12));
+  in.end_overlap = Length::inches(between(0, 24));
+  Steps steps;
+  const auto one = blanket_rolls(in, steps);
+  const Length across = one->strips.number() * (in.roll_width - in.side_overlap) + in.side_overlap;
+  RC_ASSERT(across >= one->slope_length - Length::millimeters(0.01));
+  auto longer = in;
+  longer.length = between(1, 3) * in.length;
+  RC_ASSERT(blanket_rolls(longer, steps)->rolls >= one->rolls);
+}
+
+RC_GTEST_PROP(BlanketAnchors, EveryCellOfTheGridHasItsStake, ()) {
+  BlanketAnchorsInputs in;
+  in.area = Area::square_feet(between(10, 50000));
+  in.spacing = Length::feet(between(0.5, 6));
+  Steps steps;
+  const auto anchors = blanket_anchors(in, steps);
+  const double cell = in.spacing.feet() * in.spacing.feet();
+  RC_ASSERT(anchors->in_field.number() * cell >= in.area.square_feet() * (1 - 1e-9));
+  RC_ASSERT(anchors->total >= anchors->in_field);
 }
 
 }  // namespace
