@@ -140,7 +140,7 @@ TEST(TypicalSection, DrawingHasItsLayersAndEveryWord) {
         "GEOTEXTILE", "TOPSOIL", "BLANKET", "STAKES", "TRENCHES", "DIMENSIONS", "TEXT"}) {
     EXPECT_TRUE(layers.contains(layer)) << layer;
   }
-  EXPECT_EQ(drawing->texts.size(), 15u);
+  EXPECT_EQ(drawing->texts.size(), 16u);
   // Words stand one under another and never on one another.
   for (std::size_t i = 1; i < drawing->texts.size(); ++i) {
     EXPECT_LE(drawing->texts[i].at.y, drawing->texts[i - 1].at.y - drawing->texts[i].height);
