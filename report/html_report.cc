@@ -170,8 +170,8 @@ std::string pictures(const Findings& findings) {
   for (const auto& p : findings.gradation_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.filter_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.section_pictures) html += figure(p, findings.units);
-  for (const auto& p : findings.typical_sections) html += figure(p, findings.units);
   for (const auto& p : findings.plan_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.typical_sections) html += figure(p, findings.units);
   for (const auto& p : findings.profile_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.stones_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.method_sizes_pictures) html += figure(p, findings.units);

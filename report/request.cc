@@ -107,8 +107,8 @@ json assess_request(FieldReader& request, Problems& problems) {
     draw_all(findings.gradation_pictures, "gradation", units, *width, drawn);
     draw_all(findings.filter_pictures, "filter", units, *width, drawn);
     draw_all(findings.section_pictures, "section", units, *width, drawn);
-    draw_all(findings.typical_sections, "typical section", units, *width, drawn);
     draw_all(findings.plan_pictures, "plan", units, *width, drawn);
+    draw_all(findings.typical_sections, "typical section", units, *width, drawn);
     draw_all(findings.profile_pictures, "profile", units, *width, drawn);
     draw_all(findings.stones_pictures, "stones", units, *width, drawn);
     draw_all(findings.method_sizes_pictures, "method sizes", units, *width, drawn);

@@ -6,6 +6,7 @@
 
 #include "engine/site/extents_in_zone.h"
 #include "engine/site/frequent_water.h"
+#include "engine/site/lining_of_zone.h"
 #include "engine/site/lot_evidence.h"
 #include "engine/site/method_sizes.h"
 #include "engine/site/placed_layer.h"
@@ -18,7 +19,6 @@
 #include "engine/site/soil_findings.h"
 #include "engine/site/supply_findings.h"
 #include "engine/site/top_of_rock.h"
-#include "engine/site/typical_section_of.h"
 #include "engine/site/zone_chance.h"
 #include "engine/site/zone_filter_findings.h"
 #include "engine/site/zone_roughness.h"
@@ -105,12 +105,13 @@ bool is_verdict(const Finding& finding) {
     case Topic::rock_class:
     case Topic::layer:
       return true;
-    case Topic::kind:
-    case Topic::cover:
     case Topic::toe:
     case Topic::filter:
     case Topic::gradation:
     case Topic::rock_in_zone:
+      return finding.governs;
+    case Topic::kind:
+    case Topic::cover:
       return finding.governs;
     case Topic::document:
       return true;
@@ -191,9 +192,6 @@ Findings assess(const Site& site, UnitSystem units) {
     }
     move_into(findings.findings, std::move(one.sizing.findings));
     move_into(findings.findings, roughness_findings(site, one.sizing, one.water, wording));
-    const SiteSection* section = zone.section.empty() ? nullptr : &site.sections.at(zone.section);
-    move_into(findings.findings, kind_findings(zone, section, one.water, wording));
-    move_into(findings.findings, cover_findings(zone, section, one.water, wording));
     move_into(findings.findings, toe_findings(zone, one.water, wording));
     move_into(findings.findings, shore_toe_findings(zone, one.sizing, one.water, wording));
     move_into(findings.findings, filter_findings(site, zone, wording));
@@ -206,10 +204,11 @@ Findings assess(const Site& site, UnitSystem units) {
     }
     move_into(findings.findings, placed_layer_findings(site, zone, wording));
     move_into(findings.findings, chance_findings(zone, one.sizing, one.water, wording));
+    move_into(findings.findings, lining_findings(site, zone, one.water, wording));
+    auto typical = typical_section(site, zone, one.water, one.sizing, wording);
+    if (typical) findings.typical_sections.push_back(std::move(*typical));
     if (!zone.section.empty()) {
       findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
-      auto typical = typical_section(site, zone, one.water, one.sizing, wording);
-      if (typical) findings.typical_sections.push_back(std::move(*typical));
     }
   }
 

@@ -94,6 +94,10 @@ std::string_view topic_name(Topic topic) {
   switch (topic) {
     case Topic::document:
       return "document";
+    case Topic::kind:
+      return "kind of rock";
+    case Topic::cover:
+      return "cover";
     case Topic::water:
       return "water";
     case Topic::rock_size:
@@ -102,10 +106,6 @@ std::string_view topic_name(Topic topic) {
       return "class";
     case Topic::layer:
       return "layer";
-    case Topic::kind:
-      return "kind of rock";
-    case Topic::cover:
-      return "cover";
     case Topic::toe:
       return "toe";
     case Topic::soil:

@@ -26,12 +26,12 @@ struct About {
 
 enum class Topic {
   document,
+  kind,   ///< "kind of rock"
+  cover,  ///< "cover"
   water,
   rock_size,
   rock_class,
   layer,
-  kind,
-  cover,
   toe,
   soil,
   filter,
@@ -47,6 +47,8 @@ enum class Topic {
 /// "gradation", "rock in the zone", "remedy", "chance of instability", "supply", "placing".
 /// "document", "water", "rock size", "class", "layer", "kind of rock", "cover", "toe", "extent",
 /// "gradation", "rock in the zone", "remedy", "chance of instability".
+/// "document", "water", "rock size", "class", "layer", "toe", "extent", "gradation",
+/// "rock in the zone", "remedy", "chance of instability".
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.
@@ -103,8 +105,8 @@ struct Findings {
   std::vector<GradationPicture> gradation_pictures;
   std::vector<FilterPicture> filter_pictures;
   std::vector<SectionPicture> section_pictures;
-  std::vector<TypicalSectionPicture> typical_sections;
   std::vector<PlanPicture> plan_pictures;
+  std::vector<TypicalSectionPicture> typical_sections;
   std::vector<ProfilePicture> profile_pictures;
   std::vector<StonesPicture> stones_pictures;
   std::vector<MethodSizesPicture> method_sizes_pictures;
