@@ -155,6 +155,25 @@ DrawnSection ground_and_water(const TypicalSectionPicture& picture, UnitSystem u
   return drawn_section(section, units);
 }
 
+/// Keeps words off the ground and off the marks of water levels.
+void take_ground_and_marks(const DrawnSection& section, const SectionView& view,
+                           LabelPlacement& placement) {
+  placement.take_line(view.line(section.ground), 3);
+  const PixelBox box = view.box();
+  for (const auto& level : section.levels) {
+    double widest = 0;
+    PixelPoint mark;
+    for (const auto& [from, to] : wet_stretches(section.ground, level.z)) {
+      const double left = std::max(view.at({from, level.z}).x, box.left);
+      const double right = std::min(view.at({to, level.z}).x, box.right);
+      if (right - left <= widest) continue;
+      widest = right - left;
+      mark = {(left + right) / 2, view.at({from, level.z}).y};
+    }
+    if (widest > 0) placement.take({mark.x - 8, mark.y - 12, mark.x + 8, mark.y});
+  }
+}
+
 /// Names a water level on its line; nothing where there is no room.
 bool name_level(SvgCanvas& canvas, const TypicalSectionPicture::WaterLevel& level, bool on_right,
                 const SectionView& view, LabelPlacement& placement) {
@@ -232,9 +251,10 @@ std::string draw(const TypicalSectionPicture& picture, UnitSystem units, double 
 
   double end = draw_scale_bar(canvas, view, units, view.box().bottom + 12);
   take_works(*drawing, view, placement);
+  take_ground_and_marks(section, view, placement);
   const auto callouts = callouts_of(canvas, *drawing, picture, view, placement);
   const bool beside = layout.column_width > 0;
-  const CalloutList list{layout.column_left, beside ? layout.column_width : width,
+  const CalloutList list{beside ? layout.column_left : 0, beside ? layout.column_width : width,
                          beside ? 8 : end + 8};
   end = std::max(end, draw_callouts(canvas, callouts, placement, list));
   return canvas.finish(end, "typical-section-picture", picture.title, picture.description);

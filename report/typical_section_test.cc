@@ -94,6 +94,21 @@ TEST(TypicalSection, NamesEverythingAtEveryWidth) {
   }
 }
 
+// On a phone as on a desk, no text leaves the picture.
+TEST(TypicalSection, KeepsItsTextInside) {
+  for (const double width : {240.0, 360.0, 900.0}) {
+    const auto svg = draw(samples::typical_section(), UnitSystem::si, width);
+    int texts = 0;
+    for (auto at = svg.find("<text "); at != std::string::npos; at = svg.find("<text ", at + 1)) {
+      const auto x = std::stod(svg.substr(svg.find(" x=\"", at) + 4));
+      EXPECT_GE(x, 0) << width;
+      EXPECT_LT(x, width - 6) << width;
+      ++texts;
+    }
+    EXPECT_GT(texts, 20) << width;
+  }
+}
+
 const LayeredLine* line_on(const LayeredDrawing& drawing, const std::string& layer) {
   for (const auto& line : drawing.lines) {
     if (line.layer == layer) return &line;
