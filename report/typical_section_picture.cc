@@ -8,6 +8,7 @@
 
 #include "report/axis_ticks.h"
 #include "report/callouts.h"
+#include "report/dimension_line.h"
 #include "report/section_view.h"
 #include "report/text_width.h"
 #include "report/typical_section_drawing.h"
@@ -59,29 +60,6 @@ Layout layout_of(const TypicalSectionDrawing& drawing, double width) {
 std::vector<PixelPoint> corners_of(const PixelBox& box) {
   return {
       {box.left, box.top}, {box.right, box.top}, {box.right, box.bottom}, {box.left, box.bottom}};
-}
-
-void draw_arrow(SvgCanvas& canvas, PixelPoint tip, PixelPoint from) {
-  const double length = std::max(1e-6, std::hypot(tip.x - from.x, tip.y - from.y));
-  const PixelPoint step{(tip.x - from.x) / length, (tip.y - from.y) / length};
-  const PixelPoint back{tip.x - 8 * step.x, tip.y - 8 * step.y};
-  canvas.polygon({tip,
-                  {back.x - 3.2 * step.y, back.y + 3.2 * step.x},
-                  {back.x + 3.2 * step.y, back.y - 3.2 * step.x}},
-                 {Ink::ink, 1, Ink::paper, 0.75, {}, "dimension"});
-}
-
-/// A line between two arrows; where it is too short for them they point at it from outside.
-void draw_dimension(SvgCanvas& canvas, PixelPoint from, PixelPoint to) {
-  const double length = std::max(1e-6, std::hypot(to.x - from.x, to.y - from.y));
-  const PixelPoint step{(to.x - from.x) / length, (to.y - from.y) / length};
-  const double over = length < 24 ? 16 : 0;
-  const PixelPoint before{from.x - over * step.x, from.y - over * step.y};
-  const PixelPoint beyond{to.x + over * step.x, to.y + over * step.y};
-  canvas.line(before, beyond, {Ink::none, 1, Ink::paper, 4, {}, "dimension-halo"});
-  canvas.line(before, beyond, {Ink::none, 1, Ink::ink, 1.5, {}, "dimension"});
-  draw_arrow(canvas, from, over > 0 ? before : to);
-  draw_arrow(canvas, to, over > 0 ? beyond : from);
 }
 
 /// The thickness, with its words in the soil below.

@@ -200,6 +200,7 @@ void count_rolls(const ZoneCover& cover, const CoveredSlope& slope, Finding& fin
 
 Finding quantities_finding(const Zone& zone, const CoveredSlope& slope, const Wording& wording) {
   Finding finding = begin_cover_finding(zone, "quantities", "Quantities of the cover");
+  finding.sources = blanket_rolls_method().description().sources;
   const ZoneCover& cover = *zone.cover;
   if (!slope.along || !(slope.length.meters() > 0)) {
     worsen(finding, Outcome::not_yet_known,

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "engine/cover/cover_line.h"
+
 namespace proofstone {
 namespace {
 
@@ -62,6 +64,7 @@ void judge_dry_swale(const Zone& zone, const CoveredSlope& slope, std::optional<
 
 Finding not_placed(const Zone& zone) {
   Finding finding = begin_cover_finding(zone, "bottom", "Cover");
+  state_source(finding);
   finding.outcome = Outcome::not_yet_known;
   finding.sentence =
       "The cover is judged on banks and beds with a section, where the level it begins at is "
@@ -72,6 +75,7 @@ Finding not_placed(const Zone& zone) {
 
 Finding without_frequent_flow(const Zone& zone) {
   Finding finding = begin_cover_finding(zone, "water", "Cover");
+  finding.sources = cover_line_method().description().sources;
   finding.outcome = Outcome::not_yet_known;
   finding.sentence =
       "Whether topsoil and seed survive is not known: no frequent flow is known at the zone.";

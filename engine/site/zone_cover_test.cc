@@ -85,6 +85,8 @@ TEST(ZoneCover, ACoverAboveTheFrequentFlowMeetsWhatIsAsked) {
     ++counted;
     EXPECT_EQ(finding.outcome, Outcome::meets) << finding.id << ": " << finding.sentence;
     EXPECT_FALSE(finding.sentence.empty()) << finding.id;
+    EXPECT_FALSE(finding.next.empty()) << finding.id;
+    EXPECT_FALSE(finding.sources.empty()) << finding.id;
   }
   EXPECT_EQ(counted, 7);
 }
@@ -217,7 +219,7 @@ TEST(ZoneCover, OutsideStreamsItIsNotJudged) {
   auto example = with_cover();
   auto& zone = example.items["zones"]["bank"];
   zone["place"] = "chute";
-  zone.erase("section");
+  for (const char* field : {"section", "bank"}) zone.erase(field);
   EXPECT_EQ(finding_of(example, "bottom").outcome, Outcome::not_yet_known);
 }
 

@@ -158,6 +158,8 @@ Finding proposal_finding(const Zone& zone, const std::vector<SlopeBand>& bands,
   for (const SlopeBand& band : bands) {
     const auto proposal = propose_kind(band.water, conditions_of(zone));
     const auto words = words_of(band.water);
+    finding.steps.given("z", std::string("elevation up to which it is as said, ") + words.where,
+                        measure(band.top));
     missing.insert(missing.end(), proposal.missing.begin(), proposal.missing.end());
     if (!proposal.kind) continue;
     finding.sentence +=
