@@ -4,7 +4,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <variant>
 
+#include "engine/filter/beddings.h"
 #include "engine/site/slope_parts.h"
 #include "engine/site/zone_slope.h"
 
@@ -107,6 +109,25 @@ void add_parts(Picture& picture, const Zone& zone, const ZoneSlope& slope,
   }
 }
 
+/// What lies between soil and rock, from the rock down.
+void add_under(Picture& picture, const Site& site, const Zone& zone, const Wording& wording) {
+  if (!zone.filter) return;
+  const auto& layers = zone.filter->layers;
+  for (auto layer = layers.rbegin(); layer != layers.rend(); ++layer) {
+    if (const auto* granular = std::get_if<GranularFilter>(&*layer)) {
+      const auto material = site.materials.find(granular->bedding);
+      picture.under.push_back(
+          {fmt::format("{}, {} thick",
+                       material == site.materials.end() ? find_bedding(granular->bedding)->name
+                                                        : material->second.name,
+                       wording.rock(granular->thickness)),
+           granular->thickness});
+    } else {
+      picture.under.push_back({"geotextile", Length::meters(0)});
+    }
+  }
+}
+
 const char* stake_word(StakeForm form) {
   switch (form) {
     case StakeForm::wedge:
@@ -205,6 +226,7 @@ std::optional<TypicalSectionPicture> typical_section(const Site& site, const Zon
   if (zone.toe && zone.toe->kind != ToeKind::trench) place_toe_block(picture, zone, wording);
   if (zone.top_key) place_key(picture, zone, wording);
   add_parts(picture, zone, *slope, waters, sizing.specified->name, wording);
+  add_under(picture, site, zone, wording);
   picture.cover = drawn_cover(zone, *slope, waters, wording);
   picture.description = described(picture, zone);
   return picture;
