@@ -22,7 +22,10 @@ const std::set<std::string>& options_with_value() {
                                               "right-bank-field",
                                               "surface",
                                               "runs",
-                                              "zone"};
+                                              "zone",
+                                              "mass",
+                                              "margin",
+                                              "buckets"};
   return names;
 }
 

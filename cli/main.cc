@@ -31,6 +31,10 @@ constexpr const char* help_text =
   proofstone explain SITE FINDING    one finding to its last step, source and limit
   proofstone drawing SITE --zone ZONE --out FILE.dxf   the typical section of a bank zone as DXF,
                                      in feet or metres, on named layers
+  proofstone blend SITE CLASS [MATERIAL…]   what the materials on offer can do together for a class
+      --mass MASS                    also whole truckloads for that much, such as "500 ton"
+      --margin PERCENT               how far inside every limit the cheapest must stay
+      --buckets NUMBER               most buckets to a recipe, 12 unless stated
   proofstone validate SITE           what is wrong with a document, if anything
   proofstone methods [METHOD]        the published methods, or one of them
   proofstone classes                 the rock classes with their bands
@@ -137,6 +141,19 @@ int explain_command(const Arguments& arguments) {
   complain(
       fmt::format("No finding is called \"{}\". The findings are:{}\n", arguments.words[1], known));
   return exit_usage;
+}
+
+int blend_command(const Arguments& arguments) {
+  auto request = site_request("blend", arguments);
+  if (!request) return refuse(request.problems(), code_of(request.problems()));
+  (*request)["class"] = arguments.words[1];
+  for (std::size_t i = 2; i < arguments.words.size(); ++i) {
+    (*request)["materials"].push_back(arguments.words[i]);
+  }
+  for (const auto* option : {"mass", "margin", "buckets"}) {
+    if (const auto value = arguments.value(option); !value.empty()) (*request)[option] = value;
+  }
+  return show(ask(*request), arguments, [](const json& all) { return blend_text(all["blend"]); });
 }
 
 int validate_command(const Arguments& arguments) {
@@ -270,6 +287,7 @@ struct Command {
 constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"explain", 2, 2, explain_command},
                                 {"drawing", 1, 1, drawing_command},
+                                {"blend", 2, 50, blend_command},
                                 {"validate", 1, 1, validate_command},
                                 {"methods", 0, 1, methods_command},
                                 {"classes", 0, 0, classes_command},

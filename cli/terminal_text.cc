@@ -206,6 +206,70 @@ std::string classes_text(const json& all) {
   return out;
 }
 
+namespace {
+
+std::string shares_line(const json& shares) {
+  std::string line;
+  for (const auto& share : shares) {
+    if (!(share["value"].get<double>() > 0)) continue;
+    line += (line.empty() ? "" : " · ") + text_of(share, "name") + " " + text_of(share, "text");
+  }
+  return line;
+}
+
+std::string plan_text(const json& plan, const char* word) {
+  std::string line;
+  for (const auto& one : plan["loads"]) {
+    const int number = one["number"].get<int>();
+    if (number == 0) continue;
+    line += fmt::format("{}{} {} of {}", line.empty() ? "" : " · ", number,
+                        word + std::string(number == 1 ? "" : "s"), text_of(one, "name"));
+  }
+  return line + fmt::format(" (margin {}{})", text_of(plan, "margin_text"),
+                            plan["proven"].get<bool>() ? "; nothing better exists" : "");
+}
+
+}  // namespace
+
+std::string blend_text(const json& blend) {
+  std::string out = wrapped(text_of(blend, "sentence"), 0);
+  for (const auto& why : blend["why"]) out += wrapped(why.get<std::string>(), 2);
+  for (const auto& material : blend["materials"]) {
+    if (!material.contains("range_text")) continue;
+    out += "  " + padded(text_of(material, "name"), 34) + text_of(material, "range_text") + "\n";
+  }
+  for (const auto& one : blend["blends"]) {
+    out += fmt::format("\n{} (margin {}{})\n", text_of(one, "kind"), text_of(one, "margin_text"),
+                       one.contains("cost")
+                           ? fmt::format(", {:.2f} for each {}", one["cost"].get<double>(),
+                                         text_of(one, "cost_per"))
+                           : "");
+    out += wrapped(shares_line(one["shares"]), 2);
+    for (const auto& binds : one["binding"]) {
+      out += wrapped("held by: " + binds.get<std::string>(), 4);
+    }
+  }
+  if (blend.contains("nearest")) {
+    out += "\nnearest\n" + wrapped(shares_line(blend["nearest"]), 2);
+  }
+  if (blend.contains("recipe")) {
+    out += "\nby whole buckets\n" + wrapped(plan_text(blend["recipe"], "bucket"), 2);
+  }
+  if (blend.contains("loads")) {
+    const auto& loads = blend["loads"];
+    out += fmt::format(
+        "\nby whole truckloads, {}{}\n", text_of(loads["mass"], "text"),
+        loads.contains("cost") ? fmt::format(", {:.2f} in all", loads["cost"].get<double>()) : "");
+    out += wrapped(plan_text(loads, "load"), 2);
+  }
+  for (const auto& name : blend["cut_short"]) {
+    out += wrapped("The curve of " + name.get<std::string>() +
+                       " ends inside the band and was taken on the careful side.",
+                   0);
+  }
+  return out;
+}
+
 std::string evaluation_text(const json& answer) {
   std::string out;
   for (const auto& output : answer["outputs"]) {

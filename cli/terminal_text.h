@@ -14,6 +14,7 @@ std::string methods_text(const nlohmann::json& methods);
 std::string method_text(const nlohmann::json& method);
 std::string classes_text(const nlohmann::json& all);
 std::string evaluation_text(const nlohmann::json& answer);
+std::string blend_text(const nlohmann::json& blend);
 std::string checks_text(const nlohmann::json& checks);
 
 /// Breaks a text into lines of at most `columns` characters, each after `indent` spaces.

@@ -13,6 +13,7 @@
 #include "report/html_style.h"
 #include "report/markup.h"
 #include "report/method_sizes_picture.h"
+#include "report/mix_picture.h"
 #include "report/outcome_mark.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
@@ -176,6 +177,7 @@ std::string pictures(const Findings& findings) {
   for (const auto& p : findings.stones_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.method_sizes_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.run_charts) html += figure(p, findings.units);
+  for (const auto& p : findings.mix_pictures) html += figure(p, findings.units);
   return html.empty() ? html : "<section>\n<h2>Pictures</h2>\n" + html + "</section>\n";
 }
 

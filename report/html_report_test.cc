@@ -50,6 +50,7 @@ Findings findings() {
   all.stones_pictures = {samples::stones()};
   all.method_sizes_pictures = {samples::method_sizes()};
   all.run_charts = {samples::run_chart()};
+  all.mix_pictures = {samples::mix()};
   all.cautions = {"Stay off the pile."};
   return all;
 }

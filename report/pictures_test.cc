@@ -8,6 +8,7 @@
 #include "report/gradation_picture.h"
 #include "report/markup_check.h"
 #include "report/method_sizes_picture.h"
+#include "report/mix_picture.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
 #include "report/run_chart_picture.h"
@@ -99,6 +100,28 @@ TEST(SectionPicture, DrawsVelocityAndShearUnderTheGround) {
   expect_whole(picture, "hostile across");
   picture.across.clear();
   EXPECT_EQ(draw(picture, UnitSystem::si, 360).find("velocity-strip"), std::string::npos);
+}
+
+TEST(MixPicture, IsWholeForGoodAndForHostileContent) {
+  expect_whole(samples::mix(), "sample");
+  expect_whole(MixPicture{}, "empty");
+  auto picture = samples::mix();
+  picture.title = picture.bars[0].label = picture.bars[0].pieces[0].label = hostile;
+  picture.bars[0].pieces[0].volume = nan;
+  picture.bars[1].pieces[0].volume = -3;
+  expect_whole(picture, "hostile");
+}
+
+TEST(MixPicture, DrawsEveryPieceToOneScale) {
+  const auto svg = draw(samples::mix(), UnitSystem::si, 720);
+  EXPECT_NE(svg.find("Native loam 0.54"), std::string::npos);
+  EXPECT_NE(svg.find("class=\"open-voids\""), std::string::npos);
+  for (const double width : {240.0, 720.0}) {
+    for (const auto& text : texts_of(draw(samples::mix(), UnitSystem::si, width))) {
+      EXPECT_LE(text.x, width);
+      EXPECT_GE(text.x, 0);
+    }
+  }
 }
 
 TEST(MethodSizesPicture, IsWholeForGoodAndForHostileContent) {

@@ -15,12 +15,14 @@
 #include "engine/site/assess.h"
 #include "engine/site/version.h"
 #include "formats/site_files.h"
+#include "report/blend_request.h"
 #include "report/descriptions_json.h"
 #include "report/filter_picture.h"
 #include "report/gradation_picture.h"
 #include "report/html_report.h"
 #include "report/layered_section.h"
 #include "report/method_sizes_picture.h"
+#include "report/mix_picture.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
 #include "report/run_chart_picture.h"
@@ -113,6 +115,7 @@ json assess_request(FieldReader& request, Problems& problems) {
     draw_all(findings.stones_pictures, "stones", units, *width, drawn);
     draw_all(findings.method_sizes_pictures, "method sizes", units, *width, drawn);
     draw_all(findings.run_charts, "run chart", units, *width, drawn);
+    draw_all(findings.mix_pictures, "mix", units, *width, drawn);
     answer["pictures"] = std::move(drawn);
   }
   return answer;
@@ -152,6 +155,18 @@ json validate_request(FieldReader& request, Problems& problems) {
   request.finish();
   if (!problems.empty()) return refused(problems);
   return refused(site ? Problems{} : site.problems());
+}
+
+json blend_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto question = read_blend_question(request, problems);
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  const auto blend = blend_on_site(*site, question);
+  if (!blend) return refused(blend.problems());
+  return {{"blend", blend_json(*blend, units)}};
 }
 
 json methods_request(FieldReader& request, Problems& problems) {
@@ -245,6 +260,9 @@ const std::map<std::string, Answer>& answers() {
       {"about", about_request},     {"assess", assess_request},     {"report", report_request},
       {"drawing", drawing_request}, {"validate", validate_request}, {"methods", methods_request},
       {"classes", classes_request}, {"evaluate", evaluate_request}, {"prove", prove_request}};
+      {"about", about_request},     {"assess", assess_request},     {"blend", blend_request},
+      {"classes", classes_request}, {"evaluate", evaluate_request}, {"methods", methods_request},
+      {"prove", prove_request},     {"report", report_request},     {"validate", validate_request}};
   return known;
 }
 

@@ -202,4 +202,19 @@ inline MethodSizesPicture method_sizes() {
   return picture;
 }
 
+inline MixPicture mix() {
+  using Stuff = MixPicture::Stuff;
+  MixPicture picture;
+  picture.id = "mix.outer-bank";
+  picture.title = "Where the volume of the soil-filled mix goes";
+  picture.description = "Bars of volume, the bulk volume of the rock being one.";
+  picture.bars = {
+      {"As delivered, loose", {{"Class II", Stuff::rock, 1}, {"Native loam", Stuff::fill, 0.5385}}},
+      {"In place",
+       {{"stones", Stuff::rock, 0.6},
+        {"fill in its voids", Stuff::fill, 0.388},
+        {"voids left open", Stuff::open_voids, 0.012}}}};
+  return picture;
+}
+
 }  // namespace proofstone::samples

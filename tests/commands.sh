@@ -54,6 +54,12 @@ gives 3 'not known here' assess "$site" --units furlongs
 gives 0 'published-curve' methods usace-bank-and-bed
 gives 2 'No method is called' methods magic
 gives 0 'Class III' classes
+gives 0 'nothing better exists' blend examples/tansy-crossing fhwa-2 ridge-small ridge-large --mass '200 ton'
+gives 0 'No blend of these materials keeps Class V' blend examples/tansy-crossing fhwa-5 ridge-small ridge-large
+gives 3 'No class is called' blend examples/tansy-crossing no-such
+gives 3 'No material is called' blend examples/tansy-crossing fhwa-2 gold
+gives 3 'mass' blend examples/tansy-crossing fhwa-2 --mass '-5 ton'
+gives 2 'takes other words' blend examples/tansy-crossing
 gives 0 'D50' evaluate isbash 'velocity=10 ft/s'
 gives 3 'velocity' evaluate isbash 'velocity=10 lb'
 gives 3 'velocity' evaluate isbash

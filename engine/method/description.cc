@@ -44,6 +44,8 @@ std::string_view group_name(MethodGroup group) {
       return "soil";
     case MethodGroup::filter:
       return "filter";
+    case MethodGroup::mix:
+      return "mix";
     case MethodGroup::cover:
       return "cover";
     case MethodGroup::water:

@@ -70,6 +70,7 @@ enum class MethodGroup {
   scour,
   soil,
   filter,
+  mix,
   cover,
   water,
   evidence,

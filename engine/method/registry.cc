@@ -13,6 +13,10 @@
 #include "engine/acceptance/stones_for_share.h"
 #include "engine/acceptance/two_piles.h"
 #include "engine/acceptance/whole_curve_limits.h"
+#include "engine/blend/blended_percent.h"
+#include "engine/blend/scalped_percent.h"
+#include "engine/blend/share_from_one_sieve.h"
+#include "engine/blend/shares_by_volume.h"
 #include "engine/chute/overtopping_abt_johnson.h"
 #include "engine/chute/overtopping_khan_ahmad.h"
 #include "engine/chute/overtopping_mishra.h"
@@ -65,6 +69,18 @@
 #include "engine/hydraulics/velocity_shear.h"
 #include "engine/hydraulics/wall_shear_share.h"
 #include "engine/hydrology/flood_frequency.h"
+#include "engine/mix/compressible_packing.h"
+#include "engine/mix/degree_of_filling.h"
+#include "engine/mix/earthwork_volume.h"
+#include "engine/mix/furnas_packing.h"
+#include "engine/mix/lighter_stone_limit.h"
+#include "engine/mix/mix_quantities.h"
+#include "engine/mix/mixture_porosity.h"
+#include "engine/mix/oversize_correction.h"
+#include "engine/mix/packing_of_classes.h"
+#include "engine/mix/rock_voids.h"
+#include "engine/mix/toufar_packing.h"
+#include "engine/mix/void_occupation.h"
 #include "engine/outfall/dane_county_apron.h"
 #include "engine/outfall/front_range_outlet.h"
 #include "engine/outfall/low_tailwater_basin.h"
@@ -311,6 +327,22 @@ const std::vector<const Method*>& all_methods() {
         &partial_duration_return_period_method(),
         &risk_of_exceedance_method(),
         &log_pearson_discharge_method(),
+        &degree_of_filling_method(),
+        &lighter_stone_limit_method(),
+        &mix_quantities_method(),
+        &earthwork_volume_method(),
+        &rock_voids_method(),
+        &rock_and_fill_packing_method(),
+        &packing_of_classes_method(),
+        &toufar_packing_method(),
+        &furnas_packing_method(),
+        &mixture_porosity_method(),
+        &void_occupation_method(),
+        &oversize_correction_method(),
+        &blended_percent_method(),
+        &share_from_one_sieve_method(),
+        &scalped_percent_method(),
+        &shares_by_volume_method(),
         &stone_mass_method(),
         &count_to_mass_method(),
         &weighed_sample_method(),
@@ -340,8 +372,8 @@ const std::vector<const Method*>& all_methods() {
     std::vector<const Method*> grouped;
     for (const auto group :
          {MethodGroup::rock_size, MethodGroup::layer, MethodGroup::toe, MethodGroup::scour,
-          MethodGroup::soil, MethodGroup::filter, MethodGroup::cover, MethodGroup::water,
-          MethodGroup::evidence, MethodGroup::reliability}) {
+          MethodGroup::soil, MethodGroup::filter, MethodGroup::mix, MethodGroup::cover,
+          MethodGroup::water, MethodGroup::evidence, MethodGroup::reliability}) {
       std::copy_if(all.begin(), all.end(), std::back_inserter(grouped),
                    [&](const Method* method) { return method->description().group == group; });
     }

@@ -23,6 +23,7 @@
 #include "engine/site/zone_cover_findings.h"
 #include "engine/site/zone_filter_findings.h"
 #include "engine/site/zone_kind_findings.h"
+#include "engine/site/zone_mix.h"
 #include "engine/site/zone_roughness.h"
 #include "engine/site/zone_sizing.h"
 #include "engine/site/zone_toe.h"
@@ -106,6 +107,7 @@ bool is_verdict(const Finding& finding) {
       return true;
     case Topic::toe:
     case Topic::filter:
+    case Topic::mix:
     case Topic::gradation:
     case Topic::rock_in_zone:
       return finding.governs;
@@ -197,6 +199,9 @@ Findings assess(const Site& site, UnitSystem units) {
     if (auto picture = filter_picture(site, zone)) {
       findings.filter_pictures.push_back(std::move(*picture));
     }
+    auto mix = mix_in_zone(site, zone, wording);
+    move_into(findings.findings, std::move(mix.findings));
+    if (mix.picture) findings.mix_pictures.push_back(std::move(*mix.picture));
     push_if(findings.findings, extents_finding(zone, one.water, wording));
     if (!one.sizing.asked.empty()) {
       findings.method_sizes_pictures.push_back(method_sizes_picture(one.sizing));

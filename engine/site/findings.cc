@@ -126,6 +126,8 @@ std::string_view topic_name(Topic topic) {
       return "supply";
     case Topic::placing:
       return "placing";
+    case Topic::mix:
+      return "mix";
   }
   return "document";
 }

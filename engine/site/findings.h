@@ -41,7 +41,8 @@ enum class Topic {
   remedy,
   chance,
   supply,
-  placing
+  placing,
+  mix
 };
 /// "document", "water", "rock size", "class", "layer", "toe", "soil", "filter", "extent",
 /// "gradation", "rock in the zone", "remedy", "chance of instability", "supply", "placing".
@@ -49,6 +50,7 @@ enum class Topic {
 /// "gradation", "rock in the zone", "remedy", "chance of instability".
 /// "document", "water", "rock size", "class", "layer", "toe", "extent", "gradation",
 /// "rock in the zone", "remedy", "chance of instability".
+/// "gradation", "rock in the zone", "remedy", "chance of instability", "supply", "placing", "mix".
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.
@@ -111,6 +113,7 @@ struct Findings {
   std::vector<StonesPicture> stones_pictures;
   std::vector<MethodSizesPicture> method_sizes_pictures;
   std::vector<RunChartPicture> run_charts;
+  std::vector<MixPicture> mix_pictures;
   std::vector<std::string> cautions;
 
   const Finding* find(std::string_view id) const;

@@ -199,4 +199,22 @@ struct StonesPicture {
   std::vector<Row> rows;
 };
 
+/// Where the volume of a filled mix goes: bars of one scale, the bulk volume of the rock being 1.
+struct MixPicture {
+  std::string id;  ///< "mix.outer-bank"
+  std::string title;
+  std::string description;
+  enum class Stuff { rock, fill, open_voids };
+  struct Piece {
+    std::string label;  ///< "Native loam, loose"
+    Stuff stuff = Stuff::rock;
+    double volume = 0;
+  };
+  struct Bar {
+    std::string label;  ///< "As delivered, loose"
+    std::vector<Piece> pieces;
+  };
+  std::vector<Bar> bars;
+};
+
 }  // namespace proofstone

@@ -4,7 +4,8 @@
 
 #include <algorithm>
 
-#include "engine/evidence/blend_evidence.h"
+#include "engine/site/judged_blend.h"
+#include "engine/site/several_blend.h"
 
 namespace proofstone {
 namespace {
@@ -37,32 +38,6 @@ const MeasuredMargin* hardest(const std::vector<const RockInZone*>& zones) {
 
 std::string loads(int number) { return number == 1 ? "1 load" : fmt::format("{} loads", number); }
 
-/// A blend with what the looks at this rock say of it.
-struct JudgedBlend {
-  const BlendOption* option = nullptr;
-  MeasuredGradation evidence;
-  std::optional<BandComparison> comparison;
-  std::optional<SizeMargin> margin;
-  bool is_shown() const {
-    return comparison && comparison->outcome == Outcome::meets && margin &&
-           margin->outcome == Outcome::meets;
-  }
-};
-
-JudgedBlend judge_blend(const LotEvidence& evidence, const BlendOption& option,
-                        const RequiredSize& required, double confidence) {
-  JudgedBlend judged{&option, evidence_of_blend(*evidence.together, option), std::nullopt,
-                     std::nullopt};
-  if (auto comparison = compare_with_band(judged.evidence, evidence.ordered->band, confidence)) {
-    judged.comparison = std::move(*comparison);
-  }
-  if (auto margin =
-          size_margin(judged.evidence, required.percent_smaller, required.size, confidence)) {
-    judged.margin = std::move(*margin);
-  }
-  return judged;
-}
-
 /// The blend with least of the other material that is shown to serve; failing that, the one with
 /// least of it that serves by estimate.
 JudgedBlend choose_blend(const LotEvidence& evidence, const std::vector<BlendOption>& options,
@@ -81,23 +56,11 @@ void state_blend(Finding& finding, const JudgedBlend& blend, const Material& mat
   finding.values.push_back({"loads_of_other", "", "loads of " + material.name,
                             measure(static_cast<double>(option.loads_of_other)),
                             LengthUse::ground});
+  state_cost(finding, material, option);
   finding.values.push_back({"loads_of_this", "", "loads of " + evidence.lot->name,
                             measure(static_cast<double>(option.loads_of_this_rock)),
                             LengthUse::ground});
-  finding.steps.append(blend.evidence.steps);
-  for (const double percent : {15.0, 50.0, 85.0}) {
-    const auto size = option.gradation.size_at(percent);
-    if (!size) continue;
-    finding.steps.computed_rock("D" + percent_number(percent), "of the blend, by mass",
-                                "F = w·F_this + (1−w)·F_other, log-size interpolation", *size);
-  }
-  if (blend.comparison) finding.steps.append(blend.comparison->steps);
-  if (!blend.margin) return;
-  finding.steps.append(blend.margin->steps);
-  finding.confidence = blend.margin->confidence_holds;
-  if (blend.margin->margin) {
-    finding.margin = Margin{*blend.margin->margin, blend.margin->low, blend.margin->high};
-  }
+  state_judged(finding, blend);
 }
 
 void word_blend(Finding& finding, const JudgedBlend& blend, const Material& material,
@@ -234,9 +197,17 @@ std::vector<Finding> remedies_for(const Site& site, const LotEvidence& evidence,
   const auto* asks = hardest(zones);
   if (auto more = more_stones_finding(evidence, asks)) remedies.push_back(std::move(*more));
   if (asks != nullptr) {
+    std::vector<Finding> blends;
     for (const auto& [id, material] : site.materials) {
-      remedies.push_back(blend_finding(site, evidence, material, *asks, wording));
+      if (is_rock(material)) {
+        blends.push_back(blend_finding(site, evidence, material, *asks, wording));
+      }
     }
+    if (auto several = several_blend(site, evidence, *asks, wording)) {
+      blends.push_back(std::move(*several));
+    }
+    rank_by_cost(blends);
+    std::move(blends.begin(), blends.end(), std::back_inserter(remedies));
   }
   if (auto other = other_class_finding(site, evidence)) remedies.push_back(std::move(*other));
   const bool broken =

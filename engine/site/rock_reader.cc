@@ -1,6 +1,7 @@
 #include "engine/site/rock_reader.h"
 
 #include "engine/site/filter_reader.h"
+#include "engine/site/mix_reader.h"
 
 namespace proofstone {
 
@@ -49,8 +50,9 @@ std::optional<Material> read_material(FieldReader& reader, const std::string& id
                                       Problems& problems) {
   const auto name = reader.required_text("name");
   auto gradation = read_gradation(reader, GradationBasis{}, problems);
+  auto state = read_material_state(reader, problems);
   if (!gradation) return std::nullopt;
-  return Material{id, name, std::move(*gradation)};
+  return Material{id, name, std::move(*gradation), std::move(state)};
 }
 
 }  // namespace proofstone

@@ -16,6 +16,7 @@
 #include "engine/reliability/stated_spread.h"
 #include "engine/rock/rock_class.h"
 #include "engine/site/site_loads.h"
+#include "engine/site/site_mix.h"
 #include "engine/site/site_reach.h"
 #include "engine/site/zone_cover.h"
 #include "engine/site/zone_filter.h"
@@ -107,6 +108,7 @@ struct Zone {
   std::string rock_class;
   std::string source;
   Length layer_thickness;
+  std::string mix;  ///< what fills the rock; empty: nothing stated
   Placement placement = Placement::dry;
   std::string soil;                  ///< id; empty: not stated
   std::optional<ZoneFilter> filter;  ///< absent: not stated
@@ -158,11 +160,13 @@ struct Look {
   std::variant<StoneCount, WeighedSample> taken;
 };
 
-/// Another rock on offer that a pile could be blended with, by its certified gradation.
+/// Another material on offer, to blend with a pile or to fill rock with, by its certified
+/// gradation.
 struct Material {
   std::string id;
   std::string name;
   Gradation gradation;
+  MaterialState state = {};
 };
 
 /// What the owner asks of evidence.
@@ -189,6 +193,7 @@ struct Site {
   std::map<std::string, Load> loads;
   std::map<std::string, LayerSurvey> layer_surveys;
   std::map<std::string, Material> materials;
+  std::map<std::string, SiteMix> mixes;
   EvidencePolicy evidence;
 };
 

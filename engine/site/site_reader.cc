@@ -7,6 +7,7 @@
 #include "engine/site/kinds_reader.h"
 #include "engine/site/loads_reader.h"
 #include "engine/site/lot_reader.h"
+#include "engine/site/mix_reader.h"
 #include "engine/site/reach_reader.h"
 #include "engine/site/revision.h"
 #include "engine/site/rock_reader.h"
@@ -176,6 +177,10 @@ Expected<Site> site_from(nlohmann::json document) {
                                         [&problems](FieldReader& item, const std::string& id) {
                                           return read_material(item, id, problems);
                                         });
+  site.mixes = collection<SiteMix>(reader, "mixes", problems,
+                                   [&problems](FieldReader& item, const std::string& id) {
+                                     return read_mix(item, id, problems);
+                                   });
   site.evidence = read_evidence(reader, problems);
   reader.finish();
   // References are only judged when every item could be read; else each unread item would be
@@ -183,6 +188,7 @@ Expected<Site> site_from(nlohmann::json document) {
   if (problems.empty()) {
     add_all(problems, check_references(site));
     add_all(problems, reach_reference_problems(site));
+    add_all(problems, mix_reference_problems(site));
   }
   if (!problems.empty()) return problems;
   return site;

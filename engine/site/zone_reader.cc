@@ -181,6 +181,7 @@ Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
       "placement", {{"dry", Placement::dry}, {"under water", Placement::under_water}},
       Placement::dry);
   read_soil_and_filter(reader, zone, problems);
+  zone.mix = reader.optional_text("mix");
   read_scour_and_toe(reader, zone, problems);
   read_kinds(reader, zone, problems);
   zone.cover = read_cover(reader, problems);

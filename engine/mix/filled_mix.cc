@@ -1,0 +1,171 @@
+#include "engine/mix/filled_mix.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/evidence/blend.h"
+
+namespace proofstone {
+namespace {
+
+bool is_share(double value) { return value >= 0.1 && value <= 0.7; }
+
+Problems problems_of(const FilledMix& mix) {
+  Problems problems;
+  const auto positive = [&](double parts, const std::string& where) {
+    if (!(std::isfinite(parts) && parts > 0)) {
+      problems.push_back({"not-positive", "Its parts are not above zero.", "", where, "above 0"});
+    }
+  };
+  positive(mix.rock_parts, "rock");
+  if (!is_share(mix.rock.voids)) {
+    problems.push_back(
+        {"voids-outside", "No rock has this share of voids.", "", "rock", "0.1 to 0.7"});
+  }
+  if (mix.fills.empty()) {
+    problems.push_back({"no-fill", "The mix has no fill.", "", "", "at least one fill"});
+  }
+  for (std::size_t i = 0; i < mix.fills.size(); ++i) {
+    const auto& fill = mix.fills[i];
+    positive(mix.fill_parts[i], fill.name);
+    if (!fill.in_place_over_loose) {
+      problems.push_back({"factor-not-known",
+                          "How far it shrinks from loose to in place is not known.", "", fill.name,
+                          "loose_over_bank and in_place_over_bank"});
+    } else if (!(*fill.in_place_over_loose >= 0.3 && *fill.in_place_over_loose <= 1.5)) {
+      problems.push_back({"factor-outside", "No earth shrinks or grows so far.", "", fill.name,
+                          "0.3 to 1.5 of its loose volume"});
+    }
+    if (fill.porosity && !is_share(*fill.porosity)) {
+      problems.push_back(
+          {"voids-outside", "No grains have this porosity.", "", fill.name, "0.1 to 0.7"});
+    }
+    if (!fill.porosity && mix.fills.size() > 1) {
+      problems.push_back({"porosity-not-known", "Its porosity in place is not known.", "",
+                          fill.name, "a porosity of 0.1 to 0.7"});
+    }
+  }
+  return problems;
+}
+
+/// Loose volume of a fill for each unit of rock.
+double loose_of(const FilledMix& mix, std::size_t i) { return mix.fill_parts[i] / mix.rock_parts; }
+
+/// Classes of several materials with their shares of the solids.
+std::vector<PackedClass> classes_together(const std::vector<std::vector<PackedClass>>& materials,
+                                          const std::vector<double>& solids) {
+  double all = 0;
+  for (const double one : solids) all += one;
+  std::vector<PackedClass> together;
+  for (std::size_t m = 0; m < materials.size(); ++m) {
+    for (PackedClass one : materials[m]) {
+      one.share *= solids[m] / all;
+      together.push_back(one);
+    }
+  }
+  return together;
+}
+
+double density_of(const std::vector<PackedClass>& classes) {
+  const auto packing = compressible_packing(classes, rodded_index);
+  return packing ? packing->density : 0;
+}
+
+void weigh_volumes(const FilledMix& mix, MixBalance& balance) {
+  for (std::size_t i = 0; i < mix.fills.size(); ++i) balance.loose_ratio += loose_of(mix, i);
+  const double n = mix.rock.voids;
+  balance.filling = balance.fill_in_place / n;
+  balance.bulking = std::max(1.0, 1 + balance.fill_in_place - n);
+  if (mix.fills.size() == 1) balance.compaction_that_fits = n / balance.loose_ratio;
+}
+
+}  // namespace
+
+std::vector<PackedClass> packed_classes(const Gradation& gradation, double density, double index) {
+  const auto& points = gradation.points();
+  std::vector<PackedClass> classes;
+  const double first = points.front().percent_smaller;
+  const double last = points.back().percent_smaller;
+  // What lies beyond the ends of the curve is one class of half and of all the end's size.
+  if (first > 0) classes.push_back({points.front().size / 2, density, first / 100});
+  for (std::size_t i = 1; i < points.size(); ++i) {
+    const double share = (points[i].percent_smaller - points[i - 1].percent_smaller) / 100;
+    if (!(share > 0)) continue;
+    const double middle = std::sqrt(points[i].size.si() * points[i - 1].size.si());
+    classes.push_back({Length::from_si(middle), density, share});
+  }
+  if (last < 100) classes.push_back({points.back().size, density, (100 - last) / 100});
+  double low = 0.05;
+  double high = density;
+  for (int halving = 0; halving < 30; ++halving) {
+    const double middle = (low + high) / 2;
+    std::vector<double> shares;
+    for (auto& one : classes) {
+      one.density = middle;
+      shares.push_back(one.share);
+    }
+    (PackedSizes(classes, index).pack(shares).density < density ? low : high) = middle;
+  }
+  return classes;
+}
+
+Expected<MixBalance> balance_of(const FilledMix& mix) {
+  if (auto problems = problems_of(mix); !problems.empty()) return problems;
+  MixBalance balance;
+  std::vector<std::vector<PackedClass>> fills;
+  double in_place_apart = 0;
+  for (std::size_t i = 0; i < mix.fills.size(); ++i) {
+    const auto& fill = mix.fills[i];
+    const double in_place = loose_of(mix, i) * fill.in_place_over_loose.value_or(1);
+    in_place_apart += in_place;
+    if (!fill.porosity) continue;
+    balance.solids.push_back(in_place * (1 - *fill.porosity));
+    fills.push_back(packed_classes(fill.gradation, 1 - *fill.porosity, rodded_index));
+  }
+  balance.fill_in_place = in_place_apart;
+  const bool known = fills.size() == mix.fills.size();
+  double all_solids = 0;
+  for (const double solids : balance.solids) all_solids += solids;
+  if (known && fills.size() > 1) {
+    balance.fill_in_place = all_solids / density_of(classes_together(fills, balance.solids));
+  }
+  weigh_volumes(mix, balance);
+  if (!known) return balance;
+  const double rock_density = 1 - mix.rock.voids;
+  auto materials = std::move(fills);
+  auto solids = balance.solids;
+  materials.push_back(packed_classes(mix.rock.gradation, rock_density, rodded_index));
+  solids.push_back(rock_density);
+  const double density = density_of(classes_together(materials, solids));
+  balance.mix_density = density;
+  balance.dilation =
+      dilation_index(rock_density, density, rock_density / (rock_density + all_solids));
+  return balance;
+}
+
+Expected<Gradation> mix_curve(const FilledMix& mix, const MixBalance& balance) {
+  if (balance.solids.size() != mix.fills.size()) {
+    return Problem{"porosity-not-known", "The porosity of a fill is not known.", "", "",
+                   "a porosity of every fill"};
+  }
+  std::vector<BlendPart> parts{{mix.rock.gradation, 1 - mix.rock.voids}};
+  for (std::size_t i = 0; i < mix.fills.size(); ++i) {
+    parts.push_back({mix.fills[i].gradation, balance.solids[i]});
+  }
+  return blend(parts);
+}
+
+std::optional<bool> can_be_washed_in(const FilledMix& mix) {
+  const auto rock = mix.rock.gradation.size_at(15);
+  if (!rock) return std::nullopt;
+  for (const auto& fill : mix.fills) {
+    const auto coarse = fill.gradation.size_at(90);
+    if (!coarse) return std::nullopt;
+    if (*coarse > washed_in_ratio * *rock) return false;
+  }
+  return true;
+}
+
+}  // namespace proofstone

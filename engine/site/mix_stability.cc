@@ -1,0 +1,74 @@
+#include "engine/site/mix_stability.h"
+
+#include <fmt/format.h>
+
+#include "engine/site/filter_chain.h"
+#include "engine/soil/internal_stability.h"
+
+namespace proofstone {
+namespace {
+
+/// What the mix does over the soil of the zone, and what that changes.
+void judge_over_soil(const Site& site, const Zone& zone, const Gradation& curve,
+                     const PreparedMix& prepared, const Wording& wording, Finding& finding) {
+  const auto soil = soil_below(site, zone);
+  if (!soil) {
+    finding.reasons.push_back(
+        "Whether the mix keeps the ground below is not known: the zone states no soil.");
+    return;
+  }
+  const auto pair = judge_on_soil(*soil, LayerCurves(prepared.site_mix->name, curve),
+                                  filter_choices(zone), wording);
+  finding.sentence += " " + pair.sentence;
+  finding.steps.append(pair.steps);
+  finding.sources.insert(finding.sources.end(), pair.sources.begin(), pair.sources.end());
+  finding.reasons.insert(finding.reasons.end(), pair.reasons.begin(), pair.reasons.end());
+  if (!is_worse(pair.outcome, finding.outcome)) return;
+  finding.outcome = pair.outcome;
+  finding.next = pair.next;
+}
+
+std::string what_next(Outcome outcome) {
+  switch (outcome) {
+    case Outcome::meets:
+      return "No bedding is needed for the sake of the mix; see that no pocket of open rock is "
+             "left.";
+    case Outcome::falls_short:
+      return "Add the sizes that are missing between rock and fill, or put bedding or a fabric "
+             "under the layer and cover its face.";
+    case Outcome::ask_the_designer:
+      return "The criteria do not agree: judge by what water runs through the layer, and cover it.";
+    case Outcome::not_yet_known:
+      break;
+  }
+  return "Give the gradations of rock and fill down to their fine ends.";
+}
+
+}  // namespace
+
+std::optional<Finding> mix_stability(const Site& site, const Zone& zone,
+                                     const PreparedMix& prepared, const MixBalance& balance,
+                                     const Wording& wording) {
+  const auto curve = mix_curve(prepared.mix, balance);
+  if (!curve) return std::nullopt;
+  Finding finding;
+  finding.topic = Topic::mix;
+  finding.about.zone = zone.id;
+  finding.id = "mix-stability." + zone.id;
+  finding.title = fmt::format("{} as its own filter in {}", prepared.site_mix->name, zone.name);
+  const auto stability = internal_stability(curve->points(), finding.steps);
+  finding.outcome = stability.outcome;
+  finding.sentence = stability.sentence;
+  finding.next = what_next(stability.outcome);
+  for (const auto& verdict : stability.verdicts) finding.reasons.push_back(verdict.sentence);
+  finding.sources.push_back({"volume balance of rock, voids and fill",
+                             "curve of the mix by the volume of its solids",
+                             SourceStanding::computed});
+  judge_over_soil(site, zone, *curve, prepared, wording, finding);
+  finding.cautions.push_back(
+      "Criteria were made for soils: in filled rock the fill can wash out of the face until plants "
+      "or a cover hold it.");
+  return finding;
+}
+
+}  // namespace proofstone

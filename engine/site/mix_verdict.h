@@ -1,0 +1,16 @@
+#pragma once
+
+#include "engine/site/findings.h"
+#include "engine/site/prepared_mix.h"
+
+namespace proofstone {
+
+/// Fill that leaves a tenth of the voids open is not full (common practice).
+inline constexpr double least_filling = 0.9;
+
+/// Puts outcome, sentence, next and margin of a mix by its own parts into the finding. `on_ratio`
+/// names the parts: "13 buckets of Class II to 7 of Native loam".
+void judge_mix(const PreparedMix& prepared, const MixBalance& balance, const std::string& on_ratio,
+               Finding& finding);
+
+}  // namespace proofstone

@@ -1,0 +1,230 @@
+#include "engine/site/zone_mix.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+#include "engine/site/assess.h"
+#include "engine/site/example_document.h"
+#include "engine/site/site_blend.h"
+
+namespace proofstone {
+namespace {
+
+using nlohmann::json;
+
+json loam() {
+  return {{"name", "Loam"},
+          {"gradation",
+           {{{"size", "0.02 mm"}, {"smaller", "30 %"}},
+            {{"size", "0.075 mm"}, {"smaller", "55 %"}},
+            {{"size", "2 mm"}, {"smaller", "100 %"}}}},
+          {"specific_gravity", "2.65"},
+          {"porosity", "0.42"},
+          {"loose_over_bank", "1.25"},
+          {"in_place_over_bank", "0.90"},
+          {"load", "16 ton"},
+          {"price", {{"amount", "6"}, {"per", "ton"}}}};
+}
+
+ExampleDocument with_mix() {
+  ExampleDocument example;
+  example.items["materials"]["loam"] = loam();
+  example.items["mixes"]["fill"] = {
+      {"name", "Soil-filled rock"}, {"kind", "soil-filled"},
+      {"rock_voids", "0.40"},       {"placing", "washed in"},
+      {"rock_parts", "65"},         {"parts", {{{"material", "loam"}, {"parts", "35"}}}}};
+  example.items["zones"]["bank"]["mix"] = "fill";
+  return example;
+}
+
+Findings assessed(const ExampleDocument& example) {
+  const auto site = site_from(example.document());
+  EXPECT_TRUE(site) << (site ? "" : site.problems().front().sentence());
+  return site ? assess(*site, UnitSystem::us_customary) : Findings{};
+}
+
+Finding found(const ExampleDocument& example, const char* id) {
+  const auto findings = assessed(example);
+  const auto* finding = findings.find(id);
+  EXPECT_NE(finding, nullptr) << id;
+  return finding != nullptr ? *finding : Finding{};
+}
+
+double value_of(const Finding& finding, const std::string& key) {
+  const auto at = std::find_if(finding.values.begin(), finding.values.end(),
+                               [&](const StatedValue& value) { return value.key == key; });
+  EXPECT_NE(at, finding.values.end()) << key;
+  return at == finding.values.end() ? 0 : at->value.si;
+}
+
+bool says(const std::string& text, const std::string& words) {
+  return text.find(words) != std::string::npos;
+}
+
+std::string first_code(const ExampleDocument& example) {
+  const auto site = site_from(example.document());
+  return site ? "" : site.problems().front().code;
+}
+
+TEST(ZoneMix, AZoneWithoutAMixSaysNothingOfOne) {
+  const auto findings = assessed(ExampleDocument());
+  EXPECT_EQ(findings.find("mix.bank"), nullptr);
+  EXPECT_TRUE(findings.mix_pictures.empty());
+}
+
+TEST(ZoneMix, SoilWashedInThatShrinksEnoughMeets) {
+  const auto mix = found(with_mix(), "mix.bank");
+  EXPECT_EQ(mix.outcome, Outcome::meets) << mix.sentence;
+  EXPECT_TRUE(mix.governs);
+  EXPECT_NEAR(value_of(mix, "filling"), 0.969, 5e-4);
+  EXPECT_NEAR(value_of(mix, "bulking"), 1, 1e-12);
+  // A yard of layer is a yard of rock and 35/65 of loose loam.
+  EXPECT_NEAR(value_of(mix, "fill_1_loose"), 35.0 / 65 * 0.764554857984, 1e-9);
+  EXPECT_NEAR(value_of(mix, "fill_1_bank"), 35.0 / 65 * 0.764554857984 / 1.25, 1e-9);
+  EXPECT_GT(value_of(mix, "fill_1_loads"), 0);
+  EXPECT_FALSE(mix.next.empty());
+  const auto findings = assessed(with_mix());
+  ASSERT_EQ(findings.mix_pictures.size(), 1u);
+  EXPECT_EQ(findings.mix_pictures[0].bars.size(), 3u);
+}
+
+TEST(ZoneMix, SoilThatDoesNotShrinkForcesTheRockApartAndTheFindingSaysWhy) {
+  auto example = with_mix();
+  example.items["materials"]["loam"]["in_place_over_bank"] = "1.25";
+  const auto mix = found(example, "mix.bank");
+  EXPECT_EQ(mix.outcome, Outcome::falls_short);
+  EXPECT_TRUE(says(mix.sentence, "fit only if the loose fill ends at 0.74")) << mix.sentence;
+  EXPECT_TRUE(says(mix.next, "at most 28.6 %")) << mix.next;
+  ASSERT_TRUE(mix.margin.has_value());
+  EXPECT_NEAR(mix.margin->value, 1 / 1.346, 0.001);
+  const auto proposed = found(example, "mix-proposed.bank");
+  EXPECT_LE(value_of(proposed, "filling"), 1 + 1e-9);
+}
+
+TEST(ZoneMix, MixedBeforePlacingItGoesToTheDesigner) {
+  auto example = with_mix();
+  example.items["mixes"]["fill"]["placing"] = "mixed before placing";
+  const auto mix = found(example, "mix.bank");
+  EXPECT_EQ(mix.outcome, Outcome::ask_the_designer);
+  EXPECT_TRUE(says(mix.sentence, "holds the rock apart")) << mix.sentence;
+  EXPECT_TRUE(says(mix.next, "Wash the fill into rock that already lies")) << mix.next;
+  const auto proposed = found(example, "mix-proposed.bank");
+  EXPECT_LE(value_of(proposed, "dilation"), 1.05 + 1e-9);
+}
+
+TEST(ZoneMix, TheRecalledRecipeForcesTheRockApartAndACorrectedOneIsOffered) {
+  auto example = with_mix();
+  example.items["mixes"]["fill"] = {{"name", "Void-filled rock"},
+                                    {"kind", "void-filled"},
+                                    {"rock_voids", "0.40"},
+                                    {"recipe", "void-filled-large-rock"},
+                                    {"soil", "loam"}};
+  const auto mix = found(example, "mix.bank");
+  EXPECT_EQ(mix.outcome, Outcome::falls_short);
+  EXPECT_GT(value_of(mix, "bulking"), 1.2);
+  EXPECT_GT(value_of(mix, "dilation"), 1.2);
+  const auto recalled =
+      std::any_of(mix.reasons.begin(), mix.reasons.end(),
+                  [](const std::string& reason) { return says(reason, "Recalled with doubt"); });
+  EXPECT_TRUE(recalled);
+  const auto proposed = found(example, "mix-proposed.bank");
+  EXPECT_LE(value_of(proposed, "dilation"), 1.05 + 1e-9);
+}
+
+TEST(ZoneMix, WhatIsMissingIsNamed) {
+  auto example = with_mix();
+  example.items["mixes"]["fill"].erase("rock_voids");
+  auto mix = found(example, "mix.bank");
+  EXPECT_EQ(mix.outcome, Outcome::not_yet_known);
+  EXPECT_TRUE(says(mix.next, "voids of the rock"));
+  example = with_mix();
+  example.items["materials"]["loam"].erase("loose_over_bank");
+  mix = found(example, "mix.bank");
+  EXPECT_EQ(mix.outcome, Outcome::not_yet_known);
+  EXPECT_FALSE(mix.reasons.empty());
+  example = with_mix();
+  example.items["mixes"]["fill"]["placing"] = "mixed before placing";
+  example.items["materials"]["loam"].erase("porosity");
+  mix = found(example, "mix.bank");
+  EXPECT_EQ(mix.outcome, Outcome::not_yet_known);
+  EXPECT_TRUE(says(mix.next, "porosity"));
+}
+
+TEST(ZoneMix, AMixWithoutPartsIsDesigned) {
+  auto example = with_mix();
+  example.items["mixes"]["fill"].erase("parts");
+  example.items["mixes"]["fill"].erase("rock_parts");
+  const auto findings = assessed(example);
+  EXPECT_EQ(findings.find("mix.bank"), nullptr);
+  const auto* proposed = findings.find("mix-proposed.bank");
+  ASSERT_NE(proposed, nullptr);
+  EXPECT_TRUE(proposed->governs);
+  EXPECT_EQ(proposed->outcome, Outcome::meets) << proposed->sentence;
+}
+
+TEST(MixReader, BadMixesAreNamed) {
+  const auto with = [](const std::string& pointer, const json& value) {
+    auto example = with_mix();
+    example.items[json::json_pointer(pointer)] = value;
+    return first_code(example);
+  };
+  EXPECT_EQ(first_code(with_mix()), "");
+  EXPECT_EQ(with("/zones/bank/mix", "none"), "no-such-item");
+  EXPECT_EQ(with("/mixes/fill/kind", "sand-filled"), "unknown-word");
+  EXPECT_EQ(with("/mixes/fill/rock_voids", "1.4"), "implausible");
+  EXPECT_EQ(with("/mixes/fill/rock_voids", "NaN"), "not-a-number");
+  EXPECT_EQ(with("/mixes/fill/parts/0/parts", "0"), "not-positive");
+  EXPECT_EQ(with("/mixes/fill/parts/0/parts", "-35"), "not-positive");
+  EXPECT_EQ(with("/mixes/fill/parts/0/material", "gold"), "no-such-item");
+  EXPECT_EQ(with("/mixes/fill/recipe", "no-such"), "no-such-item");
+  EXPECT_EQ(with("/mixes/fill/class", "no-such"), "no-such-class");
+  EXPECT_EQ(with("/mixes/fill/most_buckets", 1000), "not-a-whole-number");
+  EXPECT_EQ(with("/mixes/fill/bucket", "0 yd³"), "not-positive");
+  EXPECT_EQ(with("/mixes/fill/hope", "much"), "unknown-field");
+  EXPECT_EQ(with("/materials/loam/porosity", "0.95"), "implausible");
+  EXPECT_EQ(with("/materials/loam/price/amount", "-3"), "implausible");
+  EXPECT_EQ(with("/materials/loam/price/per", "handful"), "unknown-word");
+  EXPECT_EQ(with("/materials/loam/load", "-16 ton"), "not-positive");
+  auto twice = with_mix();
+  auto& parts = twice.items["mixes"]["fill"]["parts"];
+  parts.push_back(parts[0]);
+  EXPECT_EQ(first_code(twice), "repeated");
+}
+
+TEST(SiteBlend, AnswersForAClassAndNamesWhatIsWrong) {
+  auto example = with_mix();
+  example.items["materials"]["fine"] = {{"name", "Fine stock"},
+                                        {"gradation",
+                                         {{{"size", "4 in"}, {"smaller", "0 %"}},
+                                          {{"size", "9 in"}, {"smaller", "40 %"}},
+                                          {{"size", "14 in"}, {"smaller", "100 %"}}}},
+                                        {"price", {{"amount", "20"}, {"per", "t"}}},
+                                        {"load", "15 t"}};
+  example.items["materials"]["coarse"]["price"] = {{"amount", "25"}, {"per", "t"}};
+  example.items["materials"]["coarse"]["load"] = "15 t";
+  const auto site = site_from(example.document());
+  ASSERT_TRUE(site) << site.problems().front().sentence();
+  BlendQuestion question{"fhwa-3", {"coarse", "fine"}, Mass::tonnes(300), 0, 12};
+  const auto answer = blend_on_site(*site, question);
+  ASSERT_TRUE(answer) << answer.problems().front().sentence();
+  if (answer->ranges) {
+    ASSERT_TRUE(answer->loads.has_value());
+    EXPECT_GE(answer->loads->mass.tonnes(), 300);
+    EXPECT_GE(answer->loads->margin, -1e-6);
+  } else {
+    EXPECT_FALSE(answer->why.empty());
+  }
+  question.rock_class = "no-such";
+  EXPECT_EQ(blend_on_site(*site, question).problems().front().code, "no-such-class");
+  question.rock_class = "fhwa-3";
+  question.materials = {"gold"};
+  EXPECT_EQ(blend_on_site(*site, question).problems().front().code, "no-such-item");
+  question.materials.clear();
+  question.margin = -4;
+  EXPECT_EQ(blend_on_site(*site, question).problems().front().code, "out-of-range");
+}
+
+}  // namespace
+}  // namespace proofstone

@@ -1,0 +1,153 @@
+#include "report/blend_request.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+#include "engine/site/findings.h"
+
+namespace proofstone {
+namespace {
+
+using nlohmann::json;
+
+std::string percent_text(double share) { return significant(100 * share, 3) + " %"; }
+
+json shares_json(const SiteBlend& blend, const std::vector<double>& shares) {
+  json list = json::array();
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    list.push_back({{"material", blend.materials[i].id},
+                    {"name", blend.materials[i].name},
+                    {"value", shares[i]},
+                    {"text", percent_text(shares[i])}});
+  }
+  return list;
+}
+
+json wordings(const SiteBlend& blend, const std::vector<std::size_t>& lines) {
+  json list = json::array();
+  for (const std::size_t k : lines) list.push_back(blend.target.lines[k].condition.wording);
+  return list;
+}
+
+bool all_priced(const SiteBlend& blend) {
+  return std::all_of(blend.materials.begin(), blend.materials.end(),
+                     [](const OfferedMaterial& one) { return one.price_per_tonne.has_value(); });
+}
+
+/// In the money of the document, for each ton or tonne.
+double cost_of(const SiteBlend& blend, const std::vector<double>& shares, UnitSystem units) {
+  double cost = 0;
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    cost += shares[i] * blend.materials[i].price_per_tonne.value_or(0);
+  }
+  return units == UnitSystem::si ? cost : cost * Mass::short_tons(1).tonnes();
+}
+
+void put(json& into, const char* kind, const std::optional<SharedBlend>& found,
+         const SiteBlend& blend, UnitSystem units) {
+  if (!found) return;
+  json one = {{"kind", kind},
+              {"shares", shares_json(blend, found->shares)},
+              {"margin", found->margin},
+              {"margin_text", significant(found->margin, 3) + " %"},
+              {"binding", wordings(blend, found->binding)}};
+  if (all_priced(blend)) {
+    one["cost"] = cost_of(blend, found->shares, units);
+    one["cost_per"] = units == UnitSystem::si ? "t" : "ton";
+  }
+  into.push_back(std::move(one));
+}
+
+json plan_json(const SiteBlend& blend, const LoadPlan& plan) {
+  json loads = json::array();
+  for (std::size_t i = 0; i < plan.loads.size(); ++i) {
+    loads.push_back({{"material", blend.materials[i].id},
+                     {"name", blend.materials[i].name},
+                     {"number", plan.loads[i]}});
+  }
+  return {{"loads", loads},
+          {"shares", shares_json(blend, plan.shares)},
+          {"margin", plan.margin},
+          {"margin_text", significant(plan.margin, 3) + " %"},
+          {"proven", plan.proven}};
+}
+
+std::string sentence_of(const SiteBlend& blend) {
+  if (!blend.ranges) {
+    return fmt::format("No blend of these materials keeps {}.", blend.rock_class->name);
+  }
+  const double margin = blend.widest ? blend.widest->margin : 0;
+  return fmt::format("Blends of these materials keep {}, at best by {} % at every limit.",
+                     blend.rock_class->name, significant(margin, 3));
+}
+
+}  // namespace
+
+BlendQuestion read_blend_question(FieldReader& request, Problems&) {
+  BlendQuestion question;
+  question.rock_class = request.required_text("class");
+  if (const auto* list = request.optional_list("materials")) {
+    for (std::size_t i = 0; i < list->size(); ++i) {
+      if ((*list)[i].is_string()) {
+        question.materials.push_back((*list)[i].get<std::string>());
+      } else {
+        request.report("not-a-text", "The id of a material belongs here.",
+                       fmt::format("materials/{}", i), "a text");
+      }
+    }
+  }
+  if (request.has("mass")) {
+    question.mass = request.required_positive<Mass>("mass", "A mass to bring is more than zero.");
+  }
+  if (const auto margin = request.optional_quantity<Dimensionless>("margin")) {
+    question.margin = 100 * margin->number();
+  }
+  if (const auto buckets = request.optional_quantity<Dimensionless>("buckets")) {
+    const double number = buckets->number();
+    const bool whole = number >= 1 && number <= 40 && number - static_cast<int>(number) < 1e-9;
+    if (!whole) {
+      request.report("not-a-whole-number", "This is no number of buckets.", "buckets", "1 to 40");
+    } else {
+      question.buckets = static_cast<int>(number);
+    }
+  }
+  return question;
+}
+
+json blend_json(const SiteBlend& blend, UnitSystem units) {
+  json answer = {{"class", blend.rock_class->id},
+                 {"name", blend.rock_class->name},
+                 {"feasible", blend.ranges.has_value()},
+                 {"sentence", sentence_of(blend)},
+                 {"why", blend.why},
+                 {"cut_short", blend.target.cut_short},
+                 {"materials", json::array()},
+                 {"blends", json::array()}};
+  for (std::size_t i = 0; i < blend.materials.size(); ++i) {
+    json one = {{"id", blend.materials[i].id}, {"name", blend.materials[i].name}};
+    if (blend.ranges) {
+      const auto& range = (*blend.ranges)[i];
+      one["least"] = range.least;
+      one["most"] = range.most;
+      one["range_text"] =
+          fmt::format("{} to {}", percent_text(range.least), percent_text(range.most));
+    }
+    answer["materials"].push_back(std::move(one));
+  }
+  put(answer["blends"], "widest margin", blend.widest, blend, units);
+  put(answer["blends"], "best fit to the middle", blend.fitted, blend, units);
+  put(answer["blends"], "cheapest", blend.cheapest, blend, units);
+  if (blend.nearest) answer["nearest"] = shares_json(blend, blend.nearest->shares);
+  if (blend.recipe) answer["recipe"] = plan_json(blend, *blend.recipe);
+  if (blend.loads) {
+    auto loads = plan_json(blend, *blend.loads);
+    loads["mass"] = measure_json(measure(blend.loads->mass), units, LengthUse::ground);
+    if (all_priced(blend)) loads["cost"] = blend.loads->cost;
+    answer["loads"] = std::move(loads);
+  }
+  return answer;
+}
+
+}  // namespace proofstone
