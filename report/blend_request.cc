@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "engine/site/findings.h"
@@ -11,6 +12,11 @@ namespace proofstone {
 namespace {
 
 using nlohmann::json;
+
+/// A margin of nothing but rounding reads as 0.
+std::string points_text(double percent) {
+  return significant(std::abs(percent) < 1e-6 ? 0 : percent, 3) + " %";
+}
 
 std::string percent_text(double share) { return significant(100 * share, 3) + " %"; }
 
@@ -51,7 +57,7 @@ void put(json& into, const char* kind, const std::optional<SharedBlend>& found,
   json one = {{"kind", kind},
               {"shares", shares_json(blend, found->shares)},
               {"margin", found->margin},
-              {"margin_text", significant(found->margin, 3) + " %"},
+              {"margin_text", points_text(found->margin)},
               {"binding", wordings(blend, found->binding)}};
   if (all_priced(blend)) {
     one["cost"] = cost_of(blend, found->shares, units);
@@ -70,7 +76,7 @@ json plan_json(const SiteBlend& blend, const LoadPlan& plan) {
   return {{"loads", loads},
           {"shares", shares_json(blend, plan.shares)},
           {"margin", plan.margin},
-          {"margin_text", significant(plan.margin, 3) + " %"},
+          {"margin_text", points_text(plan.margin)},
           {"proven", plan.proven}};
 }
 

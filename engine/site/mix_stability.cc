@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/quantity/measure.h"
 #include "engine/site/filter_chain.h"
 #include "engine/soil/internal_stability.h"
 
@@ -60,6 +61,17 @@ std::optional<Finding> mix_stability(const Site& site, const Zone& zone,
   finding.outcome = stability.outcome;
   finding.sentence = stability.sentence;
   finding.next = what_next(stability.outcome);
+  // The criteria look at the fine end: a curve that stops above it shows nothing good.
+  constexpr double fine_end = 5;  // percent
+  if (curve->points().front().percent_smaller > fine_end && finding.outcome == Outcome::meets) {
+    finding.outcome = Outcome::not_yet_known;
+    finding.sentence = fmt::format(
+        "Whether the mix holds its own fine grains is not known: the class limits the rock only "
+        "down "
+        "to a size of which {} % of the mix is smaller.",
+        significant(curve->points().front().percent_smaller, 2));
+    finding.next = what_next(finding.outcome);
+  }
   for (const auto& verdict : stability.verdicts) finding.reasons.push_back(verdict.sentence);
   finding.sources.push_back({"volume balance of rock, voids and fill",
                              "curve of the mix by the volume of its solids",
