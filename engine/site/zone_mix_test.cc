@@ -174,7 +174,7 @@ TEST(MixReader, BadMixesAreNamed) {
   EXPECT_EQ(with("/zones/bank/mix", "none"), "no-such-item");
   EXPECT_EQ(with("/mixes/fill/kind", "sand-filled"), "unknown-word");
   EXPECT_EQ(with("/mixes/fill/rock_voids", "1.4"), "implausible");
-  EXPECT_EQ(with("/mixes/fill/rock_voids", "NaN"), "not-a-number");
+  EXPECT_EQ(with("/mixes/fill/rock_voids", "NaN"), "not-finite");
   EXPECT_EQ(with("/mixes/fill/parts/0/parts", "0"), "not-positive");
   EXPECT_EQ(with("/mixes/fill/parts/0/parts", "-35"), "not-positive");
   EXPECT_EQ(with("/mixes/fill/parts/0/material", "gold"), "no-such-item");
