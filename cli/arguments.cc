@@ -7,6 +7,12 @@ namespace {
 
 const std::set<std::string>& options_with_value() {
   static const std::set<std::string> names = {"units",
+                                              "xlsx",
+                                              "csv",
+                                              "source",
+                                              "class",
+                                              "angularity",
+                                              "specific-gravity",
                                               "findings",
                                               "report",
                                               "out",

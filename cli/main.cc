@@ -13,6 +13,7 @@
 #include "engine/site/findings.h"
 #include "geodata/drawing_dxf.h"
 #include "geodata/water_grids_document.h"
+#include "office/quantities_workbook.h"
 #include "report/handbook.h"
 #include "report/request.h"
 
@@ -35,6 +36,11 @@ constexpr const char* help_text =
       --mass MASS                    also whole truckloads for that much, such as "500 ton"
       --margin PERCENT               how far inside every limit the cheapest must stay
       --buckets NUMBER               most buckets to a recipe, 12 unless stated
+  proofstone quantities SITE         what the zones take: areas, rock, loads, excavation, cost
+      --xlsx FILE, --csv FILE        also write them as a workbook, as comma-separated values
+  proofstone specification SITE --out FILE  what quarry and contractor must deliver, as HTML
+  proofstone substitution SITE --zone ID  other rock for a zone beside the rock specified:
+      --source ID, --class ID, --angularity rounded|angular, --specific-gravity 2.45
   proofstone validate SITE           what is wrong with a document, if anything
   proofstone methods [METHOD]        the published methods, or one of them
   proofstone classes                 the rock classes with their bands
@@ -154,6 +160,54 @@ int blend_command(const Arguments& arguments) {
     if (const auto value = arguments.value(option); !value.empty()) (*request)[option] = value;
   }
   return show(ask(*request), arguments, [](const json& all) { return blend_text(all["blend"]); });
+}
+
+int quantities_command(const Arguments& arguments) {
+  const auto request = site_request("quantities", arguments);
+  if (!request) return refuse(request.problems(), code_of(request.problems()));
+  const auto answer = ask(*request);
+  if (answer.contains("problems")) return show(answer, arguments, [](const json&) { return ""; });
+  Problems problems;
+  if (const auto path = arguments.value("xlsx"); !path.empty()) {
+    problems = write_quantities_workbook(path, answer);
+  }
+  if (const auto path = arguments.value("csv"); problems.empty() && !path.empty()) {
+    problems = write_text_file(path, answer["csv"].get<std::string>());
+  }
+  if (!problems.empty()) return refuse(problems, exit_failed);
+  return show(answer, arguments,
+              [](const json& all) { return quantities_text(all["quantities"]); });
+}
+
+int specification_command(const Arguments& arguments) {
+  const auto path = arguments.value("out");
+  if (path.empty()) {
+    return refuse({{"usage", "The specification sheet is a page.", "", "", "--out FILE.html"}},
+                  exit_usage);
+  }
+  const auto request = site_request("specification", arguments);
+  if (!request) return refuse(request.problems(), code_of(request.problems()));
+  const auto answer = ask(*request);
+  if (!answer.contains("problems")) {
+    const auto problems = write_text_file(path, answer["html"].get<std::string>());
+    if (!problems.empty()) return refuse(problems, exit_failed);
+  }
+  return show(answer, arguments, [&path](const json&) {
+    return fmt::format("The specification sheet stands in {}.\n", path);
+  });
+}
+
+int substitution_command(const Arguments& arguments) {
+  auto request = site_request("substitution", arguments);
+  if (!request) return refuse(request.problems(), code_of(request.problems()));
+  for (const char* option : {"zone", "source", "class", "angularity"}) {
+    if (const auto value = arguments.value(option); !value.empty()) (*request)[option] = value;
+  }
+  if (const auto value = arguments.value("specific-gravity"); !value.empty()) {
+    (*request)["specific_gravity"] = value;
+  }
+  return show(ask(*request), arguments,
+              [](const json& all) { return substitution_text(all["substitution"]); });
 }
 
 int validate_command(const Arguments& arguments) {
@@ -288,6 +342,9 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"explain", 2, 2, explain_command},
                                 {"drawing", 1, 1, drawing_command},
                                 {"blend", 2, 50, blend_command},
+                                {"quantities", 1, 1, quantities_command},
+                                {"specification", 1, 1, specification_command},
+                                {"substitution", 1, 1, substitution_command},
                                 {"validate", 1, 1, validate_command},
                                 {"methods", 0, 1, methods_command},
                                 {"classes", 0, 0, classes_command},

@@ -46,6 +46,18 @@ std::string step_line(const json& step) {
   return line;
 }
 
+std::string quantity_rows(const json& rows) {
+  std::string out;
+  for (const auto& row : rows) {
+    auto amount = row.contains("text") ? text_of(row, "text") : "not yet known";
+    if (row.contains("text") && row["partial"].get<bool>()) amount += ", in part";
+    out += "  " + padded(text_of(row, "what"), 48) + padded(amount, 18);
+    const auto cost = text_of(row, "cost_text");
+    out += (cost.empty() ? text_of(row, "how") : padded(cost, 16) + text_of(row, "price")) + "\n";
+  }
+  return out;
+}
+
 std::string mark_of(const json& finding) { return finding.value("governs", false) ? "» " : "  "; }
 
 }  // namespace
@@ -281,6 +293,45 @@ std::string evaluation_text(const json& answer) {
   for (const auto& limit : answer["limits_not_kept"]) {
     out += wrapped("Outside the published range: " + text_of(limit, "sentence"), 0);
   }
+  return out;
+}
+
+std::string substitution_text(const json& study) {
+  std::string out;
+  for (const auto& row : study["rows"]) {
+    out += text_of(row, "what") + "\n";
+    for (std::size_t i = 0; i < row["cells"].size(); ++i) {
+      const auto& cell = row["cells"][i];
+      const auto margin = text_of(cell, "margin");
+      out += "    " + padded(study["columns"][i].get<std::string>(), 26) + text_of(cell, "text") +
+             (margin.empty() ? "" : ", margin " + margin) + "\n";
+    }
+  }
+  return out + "\n" + finding_text(study["finding"]);
+}
+
+std::string quantities_text(const json& quantities) {
+  std::string out =
+      fmt::format("{}  (revision {}, engine {})\n", text_of(quantities["site"], "name"),
+                  text_of(quantities["site"], "revision"), text_of(quantities, "engine"));
+  if (quantities["zones"].empty()) {
+    return out + "Nothing to count: state ordering, prices, or the extent of a zone.\n";
+  }
+  for (const auto& zone : quantities["zones"]) {
+    out += fmt::format("\n{}\n", text_of(zone, "name")) + quantity_rows(zone["rows"]);
+    for (const auto& missing : zone["missing"]) out += wrapped(missing.get<std::string>(), 2);
+    for (const auto& note : zone["notes"]) out += wrapped(note.get<std::string>(), 2);
+  }
+  out += "\nAll zones\n" + quantity_rows(quantities["totals"]);
+  if (quantities.contains("cost_text")) {
+    out += fmt::format("  Cost: {}. Prices: {}.\n", text_of(quantities, "cost_text"),
+                       text_of(quantities, "prices_from"));
+  }
+  for (const auto& what : quantities["without_price"]) {
+    out += wrapped("No price, and no cost counted: " + what.get<std::string>() + ".", 2);
+  }
+  out += "\n";
+  for (const auto& caution : quantities["cautions"]) out += wrapped(caution.get<std::string>(), 0);
   return out;
 }
 

@@ -15,6 +15,8 @@ std::string method_text(const nlohmann::json& method);
 std::string classes_text(const nlohmann::json& all);
 std::string evaluation_text(const nlohmann::json& answer);
 std::string blend_text(const nlohmann::json& blend);
+std::string quantities_text(const nlohmann::json& quantities);
+std::string substitution_text(const nlohmann::json& study);
 std::string checks_text(const nlohmann::json& checks);
 
 /// Breaks a text into lines of at most `columns` characters, each after `indent` spaces.

@@ -32,6 +32,15 @@ if(geodata_kind STREQUAL "STATIC_LIBRARY")
   target_link_libraries(proofstone_geodata PUBLIC GDAL::GDAL EXPAT::EXPAT)
 endif()
 
+# Workbooks for the office are written by libxlsxwriter, on this machine only.
+find_library(XLSXWRITER_LIBRARY xlsxwriter)
+if(NOT XLSXWRITER_LIBRARY)
+  message(FATAL_ERROR "Missing libxlsxwriter: install the packages listed in setup/packages-run.txt.")
+endif()
+mark_as_advanced(XLSXWRITER_LIBRARY)
+add_source_library(office DEPENDS engine)
+target_link_libraries(proofstone_office PUBLIC ${XLSXWRITER_LIBRARY})
+
 find_package(Threads REQUIRED)
-add_program(proofstone cli LIBRARIES proofstone_formats proofstone_geodata proofstone_report)
+add_program(proofstone cli LIBRARIES proofstone_formats proofstone_geodata proofstone_office proofstone_report)
 add_program(proofstone-server server LIBRARIES cpp-httplib Threads::Threads)

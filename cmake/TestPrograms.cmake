@@ -67,7 +67,7 @@ endforeach()
 if(EMSCRIPTEN)
   return()
 endif()
-foreach(folder IN ITEMS geodata cli server)
+foreach(folder IN ITEMS geodata office cli server)
   add_test_program(${folder})
 endforeach()
 

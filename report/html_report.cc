@@ -17,6 +17,7 @@
 #include "report/outcome_mark.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
+#include "report/quantity_answer.h"
 #include "report/run_chart_picture.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
@@ -279,7 +280,8 @@ std::string html_report(const Findings& findings) {
       "style-src 'unsafe-inline'\">\n";
   html += fmt::format("<title>{}: findings</title>\n<style>\n{}</style>\n</head>\n<body>\n",
                       escaped(findings.site_name), html_style());
-  html += opening(findings) + overview(findings) + pictures(findings) + "<main>\n";
+  html += opening(findings) + overview(findings) + pictures(findings) +
+          quantities_html(findings.quantities, findings.units) + "<main>\n";
   for (const auto& group : groups) {
     html += fmt::format("<section>\n<h2>{}</h2>\n", escaped(group.heading));
     for (const auto* finding : group.findings) html += article(*finding, findings.units);

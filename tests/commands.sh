@@ -84,6 +84,17 @@ gives 1 'Another file of this name' read-sections "$work/survey.xml" "${stated[@
 gives 3 'cannot be read as a file of lines' read-sections "$work/survey.gpkg" "${stated[@]}" --elevation-unit ft
 gives 2 '--runs is not stated' read-centreline "$work/survey.gpkg" --out "$work/sections"
 gives 0 'The document is good' validate "$site"
+gives 0 'Cost:' quantities "$site" --xlsx "$work/quantities.xlsx" --csv "$work/quantities.csv"
+unzip -p "$work/quantities.xlsx" xl/sharedStrings.xml | grep -qF 'Cost (USD)' || wrong "The workbook lacks its costs."
+grep -qF '"Outer bank","Rock, Class III, ordered",' "$work/quantities.csv" || wrong "The table lacks its rock."
+gives 1 'not-there' quantities "$site" --xlsx "$work/not-there/quantities.xlsx"
+gives 0 'Substitute made as safe' substitution "$site" --zone outer-bank --specific-gravity 2.45
+gives 3 'No zone is called' substitution "$site" --zone nowhere --class fhwa-4
+gives 3 'Nothing is substituted' substitution "$site" --zone outer-bank
+gives 3 'not known here' substitution "$site" --zone outer-bank --angularity square
+gives 0 'stands in' specification "$site" --out "$work/specification.html"
+grep -qF 'Class III' "$work/specification.html" || wrong "The specification lacks its class."
+gives 2 '--out' specification "$site"
 gives 0 'Steps' explain "$site" class.outer-bank
 gives 0 'Sources' explain "$site" rock-size.outer-bank.design-flood.isbash
 gives 2 'The findings are' explain "$site" no-such-finding

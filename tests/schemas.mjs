@@ -12,7 +12,7 @@ const readJson = (path) => JSON.parse(readFileSync(new URL(path, root), 'utf8'))
 
 const ajv = new Ajv({ allErrors: true, strict: false });
 const validators = Object.fromEntries(
-  ['site', 'findings', 'rock-classes', 'blankets', 'mixes'].map((name) => [name, ajv.compile(readJson(`schema/${name}.schema.json`))]),
+  ['site', 'findings', 'rock-classes', 'rock-requirements', 'blankets', 'mixes'].map((name) => [name, ajv.compile(readJson(`schema/${name}.schema.json`))]),
 );
 
 function valid(name, value, what) {
@@ -29,6 +29,7 @@ for (const file of readdirSync(new URL('catalog/', root)).filter((name) => name.
 }
 valid('blankets', readJson('catalog/blankets.json'), 'the types of blankets');
 valid('mixes', readJson('catalog/mixes.json'), 'the recipes of mixes');
+valid('rock-requirements', readJson('catalog/rock-requirements.json'), 'the requirements of rock');
 for (const example of ['sorrel-creek', 'tansy-crossing']) {
   for (const units of ['us', 'si']) {
     const answer = execFileSync(

@@ -48,6 +48,8 @@ std::string_view group_name(MethodGroup group) {
       return "mix";
     case MethodGroup::cover:
       return "cover";
+    case MethodGroup::quantities:
+      return "quantities";
     case MethodGroup::water:
       return "water";
     case MethodGroup::evidence:

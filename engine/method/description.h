@@ -72,6 +72,7 @@ enum class MethodGroup {
   filter,
   mix,
   cover,
+  quantities,
   water,
   evidence,
   reliability

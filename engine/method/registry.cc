@@ -91,6 +91,9 @@
 #include "engine/outfall/outlet_protection_length.h"
 #include "engine/outfall/outlet_velocity.h"
 #include "engine/outfall/scs_outlet_apron.h"
+#include "engine/quantities/fabric_area.h"
+#include "engine/quantities/layer_rock.h"
+#include "engine/quantities/truck_loads.h"
 #include "engine/reliability/chance_of_instability.h"
 #include "engine/reliability/hudson_reliability.h"
 #include "engine/reliability/lognormal_margin.h"
@@ -292,6 +295,9 @@ const std::vector<const Method*>& all_methods() {
         &filter_thickness_method(),
         &geotextile_filter_method(),
         &geotextile_strength_method(),
+        &layer_rock_method(),
+        &truck_loads_method(),
+        &fabric_area_method(),
         &lining_roughness_balance_method(),
         &lining_roughness_trial_method(),
         &ice_and_debris_method(),
@@ -373,6 +379,7 @@ const std::vector<const Method*>& all_methods() {
     for (const auto group :
          {MethodGroup::rock_size, MethodGroup::layer, MethodGroup::toe, MethodGroup::scour,
           MethodGroup::soil, MethodGroup::filter, MethodGroup::mix, MethodGroup::cover,
+          MethodGroup::soil, MethodGroup::filter, MethodGroup::cover, MethodGroup::quantities,
           MethodGroup::water, MethodGroup::evidence, MethodGroup::reliability}) {
       std::copy_if(all.begin(), all.end(), std::back_inserter(grouped),
                    [&](const Method* method) { return method->description().group == group; });

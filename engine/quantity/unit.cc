@@ -69,6 +69,8 @@ const std::vector<UnitSpelling>& unit_spellings() {
       {"miles", unit::mile},
       {"km", unit::kilometer},
 
+      {"yd²", unit::square_yard},
+      {"yd2", unit::square_yard},
       {"ft²", unit::square_foot},
       {"ft2", unit::square_foot},
       {"sq ft", unit::square_foot},
@@ -113,6 +115,8 @@ const std::vector<UnitSpelling>& unit_spellings() {
       {"N/m²", unit::pascal},
       {"N/m2", unit::pascal},
       {"Pa", unit::pascal},
+      {"MPa", unit::megapascal},
+      {"psi", unit::pound_per_square_inch},
 
       {"lb/ft³", unit::pound_mass_per_cubic_foot},
       {"lb/ft3", unit::pound_mass_per_cubic_foot},

@@ -68,6 +68,9 @@ inline constexpr Unit square_meter{QuantityKind::area, 1, "m²", UnitSystem::si}
 inline constexpr Unit square_foot{QuantityKind::area, square_foot_factor, "ft²",
                                   UnitSystem::us_customary};
 
+inline constexpr Unit square_yard{QuantityKind::area, 9 * square_foot_factor, "yd²",
+                                  UnitSystem::us_customary};
+
 inline constexpr Unit cubic_meter{QuantityKind::volume, 1, "m³", UnitSystem::si};
 inline constexpr Unit cubic_foot{QuantityKind::volume, cubic_foot_factor, "ft³",
                                  UnitSystem::us_customary};
@@ -96,6 +99,10 @@ inline constexpr Unit foot_per_second_squared{QuantityKind::acceleration, meters
                                               UnitSystem::us_customary};
 
 inline constexpr Unit pascal{QuantityKind::stress, 1, "N/m²", UnitSystem::si};
+inline constexpr Unit megapascal{QuantityKind::stress, 1e6, "MPa", UnitSystem::si};
+inline constexpr Unit pound_per_square_inch{QuantityKind::stress,
+                                            144 * newtons_per_pound / square_foot_factor, "psi",
+                                            UnitSystem::us_customary};
 inline constexpr Unit pound_per_square_foot{QuantityKind::stress,
                                             newtons_per_pound / square_foot_factor, "lb/ft²",
                                             UnitSystem::us_customary};

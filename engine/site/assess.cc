@@ -11,12 +11,14 @@
 #include "engine/site/method_sizes.h"
 #include "engine/site/placed_layer.h"
 #include "engine/site/profile_picture_of.h"
+#include "engine/site/quantities.h"
 #include "engine/site/reach_water.h"
 #include "engine/site/remedies.h"
 #include "engine/site/rock_in_zone.h"
 #include "engine/site/shore_toe.h"
 #include "engine/site/site_pictures.h"
 #include "engine/site/soil_findings.h"
+#include "engine/site/submittal_review.h"
 #include "engine/site/supply_findings.h"
 #include "engine/site/top_of_rock.h"
 #include "engine/site/zone_chance.h"
@@ -57,6 +59,14 @@ void add_plans(const Site& site, const std::vector<ZoneWork>& work, const Wordin
     auto picture = plan_picture(centreline, zones, wording);
     if (picture) findings.plan_pictures.push_back(std::move(*picture));
   }
+}
+
+void add_quantities(const Site& site, const std::vector<ZoneWork>& work, Findings& findings) {
+  std::vector<WateredZone> zones;
+  zones.reserve(work.size());
+  for (const ZoneWork& one : work) zones.push_back({one.zone, &one.water});
+  findings.quantities = quantity_table(site, zones);
+  move_into(findings.findings, quantity_findings(findings.quantities, findings.units));
 }
 
 Finding nothing_to_size(const std::string& what, const std::string& next) {
@@ -241,6 +251,10 @@ Findings assess(const Site& site, UnitSystem units) {
     auto chart = run_chart(site, lot, wording);
     if (chart) findings.run_charts.push_back(std::move(*chart));
   }
+  for (const auto& [id, submittal] : site.submittals) {
+    move_into(findings.findings, review_submittal(site, submittal, wording));
+  }
+  add_quantities(site, work, findings);
   write_headline(findings);
   return findings;
 }

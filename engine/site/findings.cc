@@ -54,7 +54,7 @@ json limits_json(const Finding& finding) {
   return list;
 }
 
-json finding_json(const Finding& finding, UnitSystem units) {
+json json_of(const Finding& finding, UnitSystem units) {
   json into = {{"id", finding.id},
                {"topic", topic_name(finding.topic)},
                {"about", about_json(finding.about)},
@@ -114,6 +114,12 @@ std::string_view topic_name(Topic topic) {
       return "filter";
     case Topic::extent:
       return "extent";
+    case Topic::quantities:
+      return "quantities";
+    case Topic::submittal:
+      return "submittal";
+    case Topic::substitution:
+      return "substitution";
     case Topic::gradation:
       return "gradation";
     case Topic::rock_in_zone:
@@ -169,10 +175,12 @@ json findings_json(const Findings& findings) {
       {"cautions", findings.cautions}};
   into["findings"] = json::array();
   for (const auto& finding : findings.findings) {
-    into["findings"].push_back(finding_json(finding, findings.units));
+    into["findings"].push_back(json_of(finding, findings.units));
   }
   return into;
 }
+
+json finding_json(const Finding& finding, UnitSystem units) { return json_of(finding, units); }
 
 json problem_json(const Problem& problem) {
   return {{"code", problem.code}, {"sentence", problem.sentence()}, {"what", problem.what},

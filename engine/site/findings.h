@@ -9,6 +9,7 @@
 #include "engine/finding/steps.h"
 #include "engine/method/method.h"
 #include "engine/site/pictures.h"
+#include "engine/site/quantity_table.h"
 #include "engine/site/typical_section.h"
 
 namespace proofstone {
@@ -36,6 +37,9 @@ enum class Topic {
   soil,
   filter,
   extent,
+  quantities,
+  submittal,
+  substitution,
   gradation,
   rock_in_zone,
   remedy,
@@ -51,6 +55,9 @@ enum class Topic {
 /// "document", "water", "rock size", "class", "layer", "toe", "extent", "gradation",
 /// "rock in the zone", "remedy", "chance of instability".
 /// "gradation", "rock in the zone", "remedy", "chance of instability", "supply", "placing", "mix".
+/// "document", "water", "rock size", "class", "layer", "toe", "extent", "quantities", "submittal",
+/// "substitution", "gradation", "rock in the zone", "remedy", "chance of instability", "supply",
+/// "placing".
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.
@@ -101,6 +108,7 @@ struct Findings {
   std::string site_name;
   std::string revision;  ///< id of the last revision assessed
   UnitSystem units = UnitSystem::us_customary;
+  QuantityTable quantities;  ///< no zones where the document asks for none
   Outcome headline_outcome = Outcome::not_yet_known;
   std::string headline;
   std::vector<Finding> findings;
@@ -122,6 +130,9 @@ struct Findings {
 /// The findings document (schema/findings.schema.json). Numbers stand in SI and, rounded as text,
 /// in the unit system of the findings.
 nlohmann::json findings_json(const Findings& findings);
+
+/// One finding as the findings document holds it.
+nlohmann::json finding_json(const Finding& finding, UnitSystem units);
 
 /// One problem as JSON: code, sentence, what, file, where, allowed.
 nlohmann::json problem_json(const Problem& problem);

@@ -15,9 +15,11 @@
 #include "engine/json/held_json.h"
 #include "engine/reliability/stated_spread.h"
 #include "engine/rock/rock_class.h"
+#include "engine/site/ordering.h"
 #include "engine/site/site_loads.h"
 #include "engine/site/site_mix.h"
 #include "engine/site/site_reach.h"
+#include "engine/site/submittal.h"
 #include "engine/site/zone_cover.h"
 #include "engine/site/zone_filter.h"
 #include "engine/site/zone_kinds.h"
@@ -112,6 +114,7 @@ struct Zone {
   Placement placement = Placement::dry;
   std::string soil;                  ///< id; empty: not stated
   std::optional<ZoneFilter> filter;  ///< absent: not stated
+  ZoneExtent extent;
   std::optional<ZoneScour> scour;
   std::optional<ZoneToe> toe;
   std::vector<KindUpSlope> kinds;  ///< from the toe up; empty: nothing stated
@@ -187,6 +190,10 @@ struct Site {
   std::map<std::string, RockSource> sources;
   std::map<std::string, Soil> soils;
   std::map<std::string, RockClass> classes;  ///< the user's own
+  Ordering ordering;
+  std::optional<Prices> prices;
+  Requirements requirements;
+  std::map<std::string, Submittal> submittals;
   std::map<std::string, Zone> zones;
   std::map<std::string, Lot> lots;
   std::map<std::string, Look> looks;

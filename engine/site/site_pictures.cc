@@ -4,41 +4,11 @@
 
 #include <algorithm>
 
+#include "engine/site/lined_ground.h"
 #include "engine/site/local_attack.h"
 
 namespace proofstone {
 namespace {
-
-/// The ground between two stations, with its own points in between.
-std::vector<GroundPoint> ground_between(const Section& section, Length from, Length to) {
-  std::vector<GroundPoint> line;
-  line.push_back({from, section.ground_at(from)});
-  for (const auto& point : section.points()) {
-    if (point.station > from && point.station < to)
-      line.push_back({point.station, point.elevation});
-  }
-  line.push_back({to, section.ground_at(to)});
-  return line;
-}
-
-/// From the toe to the top of the bank; any other zone covers the ground between the bank
-/// stations.
-std::vector<GroundPoint> surface_of(const SiteSection& section, const Zone& zone,
-                                    const std::vector<ZoneWater>& water) {
-  if (zone.place != ZonePlace::bank) {
-    return ground_between(section.survey, section.left_bank, section.right_bank);
-  }
-  const BankGeometry* bank = nullptr;
-  for (const auto& at : water) {
-    if (at.bank) bank = &*at.bank;
-  }
-  if (bank == nullptr) return {};
-  // The rock goes on above the water to the top of the zone, where the zone has one.
-  const Length top = zone.top_station.value_or(bank->top_station);
-  const Length left = std::min(bank->toe_station, top);
-  const Length right = std::max(bank->toe_station, top);
-  return ground_between(section.survey, left, right);
-}
 
 std::vector<StonesPicture::Stone> stones_of(
     const std::vector<std::pair<std::string, Expected<Length>>>& sizes) {
@@ -89,7 +59,7 @@ SectionPicture section_picture(const Site& site, const Zone& zone,
     picture.water_levels.push_back({at.flow_case->name, at.flow->water_level, &at == governing});
     levels.push_back(at.flow_case->name);
   }
-  auto surface = surface_of(section, zone, water);
+  auto surface = lined_ground(section, zone, water);
   if (surface.size() > 1) {
     SectionPicture::RockLayer layer;
     layer.label = sizing.specified->name;

@@ -8,10 +8,12 @@
 #include "engine/site/loads_reader.h"
 #include "engine/site/lot_reader.h"
 #include "engine/site/mix_reader.h"
+#include "engine/site/ordering_reader.h"
 #include "engine/site/reach_reader.h"
 #include "engine/site/revision.h"
 #include "engine/site/rock_reader.h"
 #include "engine/site/site.h"
+#include "engine/site/submittal_reader.h"
 #include "engine/site/water_reader.h"
 #include "engine/site/zone_reader.h"
 
@@ -87,6 +89,16 @@ Problems check_references(const Site& site) {
     check_class(site, lot.rock_class, at + "/class", problems);
     for (const auto& zone : lot.zones) {
       check_reference(site.zones, zone, at + "/zones", "zone", problems);
+    }
+  }
+  for (const auto& [id, submittal] : site.submittals) {
+    const std::string at = "/submittals/" + id;
+    check_reference(site.sources, submittal.source, at + "/source", "source", problems);
+    check_class(site, submittal.rock_class, at + "/class", problems);
+  }
+  if (site.prices) {
+    for (const auto& [id, price] : site.prices->classes) {
+      check_class(site, id, "/prices/classes/" + id, problems);
     }
   }
   for (const auto& [id, look] : site.looks) {
@@ -182,6 +194,13 @@ Expected<Site> site_from(nlohmann::json document) {
                                      return read_mix(item, id, problems);
                                    });
   site.evidence = read_evidence(reader, problems);
+  site.ordering = read_ordering(reader, problems);
+  site.prices = read_prices(reader, problems);
+  site.requirements = read_requirements(reader, problems);
+  site.submittals = collection<Submittal>(reader, "submittals", problems,
+                                          [&problems](FieldReader& item, const std::string& id) {
+                                            return read_submittal(item, id, problems);
+                                          });
   reader.finish();
   // References are only judged when every item could be read; else each unread item would be
   // reported a second time by all that point at it.

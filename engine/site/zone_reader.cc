@@ -7,6 +7,7 @@
 #include "engine/site/filter_reader.h"
 #include "engine/site/kinds_reader.h"
 #include "engine/site/near_structure.h"
+#include "engine/site/ordering_reader.h"
 #include "engine/site/scour_reader.h"
 #include "engine/site/uncertainty_reader.h"
 #include "engine/sizing/sizing_method.h"
@@ -182,6 +183,7 @@ Zone read_zone(FieldReader& reader, const std::string& id, Problems& problems) {
       Placement::dry);
   read_soil_and_filter(reader, zone, problems);
   zone.mix = reader.optional_text("mix");
+  zone.extent = read_extent(reader, problems);
   read_scour_and_toe(reader, zone, problems);
   read_kinds(reader, zone, problems);
   zone.cover = read_cover(reader, problems);

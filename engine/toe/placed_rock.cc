@@ -13,13 +13,9 @@ Density bulk_density_of(const PlacedRock& rock) {
   return rock.specific_gravity.number() * (1 - rock.voids.number()) * water;
 }
 
-PlacedQuantity quantity_of(Area cross_section, const PlacedRock& rock, Steps& steps) {
+Mass placed_mass(Volume volume, const PlacedRock& rock, Steps& steps) {
   const Density bulk = bulk_density_of(rock);
-  PlacedQuantity quantity;
-  quantity.volume = Volume::cubic_feet(cross_section.square_feet() * rock.toe_length.feet());
-  quantity.mass = Mass::pounds(quantity.volume.cubic_feet() * bulk.pounds_mass_per_cubic_foot());
-  steps.given("L", "length of toe", measure(rock.toe_length));
-  steps.computed("V", "volume of rock over that length", "A·L", measure(quantity.volume));
+  const auto mass = Mass::pounds(volume.cubic_feet() * bulk.pounds_mass_per_cubic_foot());
   if (rock.bulk_density) {
     steps.given("ρ_b", "mass of placed rock for each volume it fills, stated", measure(bulk));
   } else {
@@ -28,7 +24,16 @@ PlacedQuantity quantity_of(Area cross_section, const PlacedRock& rock, Steps& st
     steps.computed("ρ_b", "mass of placed rock for each volume it fills", "Gs·(1 − n)·62.4 lb/ft³",
                    measure(bulk));
   }
-  steps.computed("M", "mass of rock over that length", "V·ρ_b", measure(quantity.mass));
+  steps.computed("M", "mass of that rock", "V·ρ_b", measure(mass));
+  return mass;
+}
+
+PlacedQuantity quantity_of(Area cross_section, const PlacedRock& rock, Steps& steps) {
+  PlacedQuantity quantity;
+  quantity.volume = Volume::cubic_feet(cross_section.square_feet() * rock.toe_length.feet());
+  steps.given("L", "length of toe", measure(rock.toe_length));
+  steps.computed("V", "volume of rock over that length", "A·L", measure(quantity.volume));
+  quantity.mass = placed_mass(quantity.volume, rock, steps);
   return quantity;
 }
 

@@ -24,8 +24,11 @@ struct PlacedQuantity {
 };
 PlacedQuantity quantity_of(Area cross_section, const PlacedRock& rock, Steps& steps);
 
+/// Mass of a volume that placed rock fills, voids and all.
+Mass placed_mass(Volume volume, const PlacedRock& rock, Steps& steps);
+
 template <class Inputs, class Result>
-void describe_placed_rock(TypedMethod<Inputs, Result>& method) {
+void describe_bulk_density(TypedMethod<Inputs, Result>& method) {
   method.optional({"bulk_density", "ρ_b", "mass of placed rock for each volume it fills"},
                   static_cast<std::optional<Density> Inputs::*>(&Inputs::bulk_density),
                   unit::pound_mass_per_cubic_foot, AllowedRange::between(50, 200),
@@ -36,6 +39,11 @@ void describe_placed_rock(TypedMethod<Inputs, Result>& method) {
   method.defaulted({"voids", "n", "share of the placed volume between the stones, 0 to 1"},
                    static_cast<Dimensionless Inputs::*>(&Inputs::voids), unit::number,
                    AllowedRange::between(0, 0.7));
+}
+
+template <class Inputs, class Result>
+void describe_placed_rock(TypedMethod<Inputs, Result>& method) {
+  describe_bulk_density(method);
   method.defaulted({"toe_length", "L", "length of toe"},
                    static_cast<Length Inputs::*>(&Inputs::toe_length), unit::foot,
                    AllowedRange::positive_to(1e6));

@@ -7,6 +7,7 @@ import { NewVersionNotice, PageFooter } from './page_footer';
 import { PageHeader } from './page_header';
 import { PicturesPanel } from './pictures_panel';
 import { ProblemList } from './problem_list';
+import { QuantitiesPanel } from './quantities_panel';
 import { SaveFindings } from './save_findings';
 import { view, working } from './site_assessment';
 import { strings } from './strings';
@@ -29,6 +30,7 @@ function AssessedSite() {
         {answered && (
           <div class="list-column">
             <FindingsList findings={answered.findings.findings} />
+            <QuantitiesPanel findings={answered.findings} />
             <SaveFindings findings={answered.findings} />
           </div>
         )}

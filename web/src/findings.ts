@@ -122,7 +122,37 @@ export interface AssessAnswer {
   problems?: Problem[];
 }
 
-export interface ReportAnswer {
+/** A page the engine wrote. */
+export interface PageAnswer {
   html?: string;
+  problems?: Problem[];
+}
+
+/** One amount of a bill; without `value` it is not yet known. */
+export interface QuantityRow {
+  item: string;
+  of: string;
+  what: string;
+  how: string;
+  price: string;
+  partial: boolean;
+  value?: number;
+  unit?: string;
+  text?: string;
+  cost?: number;
+  cost_text?: string;
+}
+
+export interface Quantities {
+  currency: string;
+  prices_from: string;
+  zones: { zone: string; name: string; rows: QuantityRow[]; missing: string[] }[];
+  totals: QuantityRow[];
+  cost_text?: string;
+}
+
+export interface QuantitiesAnswer {
+  quantities?: Quantities;
+  csv?: string;
   problems?: Problem[];
 }

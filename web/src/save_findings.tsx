@@ -1,16 +1,23 @@
-/** Keeps what the engine said as files on the device: the findings, and the printable report. */
+/** Keeps what the engine said as files on the device: findings, report and specification sheet. */
 import type { Findings } from './findings';
-import { writeReport } from './site_assessment';
+import { saveFile } from './save_file';
+import { writePage } from './site_assessment';
 import { strings } from './strings';
 
-function save(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser has taken the bytes once the click is handled.
-  setTimeout(() => URL.revokeObjectURL(address), 0);
+function SavePage({ ask, label }: { ask: 'report' | 'specification'; label: string }) {
+  return (
+    <button
+      type="button"
+      class="button quiet"
+      onClick={() =>
+        void writePage(ask).then((html) => {
+          if (html) saveFile(`${ask}.html`, 'text/html', html);
+        })
+      }
+    >
+      {label}
+    </button>
+  );
 }
 
 export function SaveFindings({ findings }: { findings: Findings }) {
@@ -20,22 +27,13 @@ export function SaveFindings({ findings }: { findings: Findings }) {
         type="button"
         class="button quiet"
         onClick={() =>
-          save('findings.json', 'application/json', `${JSON.stringify(findings, null, 2)}\n`)
+          saveFile('findings.json', 'application/json', `${JSON.stringify(findings, null, 2)}\n`)
         }
       >
         {strings.save.findings}
       </button>
-      <button
-        type="button"
-        class="button quiet"
-        onClick={() =>
-          void writeReport().then((html) => {
-            if (html) save('report.html', 'text/html', html);
-          })
-        }
-      >
-        {strings.save.report}
-      </button>
+      <SavePage ask="report" label={strings.save.report} />
+      <SavePage ask="specification" label={strings.save.specification} />
     </div>
   );
 }

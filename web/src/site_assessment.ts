@@ -1,7 +1,7 @@
 /** The site that is open and what the engine says about it, kept up to date with the settings. */
 import { batch, computed, effect, signal } from '@preact/signals';
 import { EngineClient, EngineFailure } from './engine_client';
-import type { AssessAnswer, Findings, Picture, Problem, ReportAnswer } from './findings';
+import type { AssessAnswer, Findings, PageAnswer, Picture, Problem } from './findings';
 import { units } from './settings';
 import {
   type ExampleEntry,
@@ -126,20 +126,26 @@ async function openFirstExample(): Promise<void> {
   }
 }
 
-/** The printable report of the open site as the engine writes it; shows why where there is none. */
-export async function writeReport(): Promise<string | undefined> {
+/** What the engine says of the open site when asked for something else; shows why it cannot. */
+export async function askOpenSite<Answer extends { problems?: Problem[] }>(
+  ask: string,
+): Promise<Answer | undefined> {
   const asked = question.peek();
   if (!asked) return undefined;
   const { document, files, units } = asked.request;
   try {
-    const request = { ask: 'report', document, files, units };
-    const { html, problems = [] } = await engine.ask<ReportAnswer>(request);
-    if (html !== undefined) return html;
-    view.value = { state: 'problems', label: asked.open.label, problems };
+    const answer = await engine.ask<Answer>({ ask, document, files, units });
+    if (!answer.problems) return answer;
+    view.value = { state: 'problems', label: asked.open.label, problems: answer.problems };
   } catch (error) {
     view.value = { state: 'failed', failure: failureFrom(error) };
   }
   return undefined;
+}
+
+/** A printable page of the open site as the engine writes it. */
+export async function writePage(ask: 'report' | 'specification'): Promise<string | undefined> {
+  return (await askOpenSite<PageAnswer>(ask))?.html;
 }
 
 /** Opens the first example and answers every change of site, units and width from now on. */

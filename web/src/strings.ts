@@ -101,6 +101,24 @@ const english = {
   save: {
     findings: 'Save the findings (JSON)',
     report: 'Save the report (HTML)',
+    specification: 'Save the specification sheet (HTML)',
+  },
+
+  quantities: {
+    heading: 'Quantities and cost',
+    counting: 'Counting …',
+    none: 'The quantities could not be counted.',
+    what: 'What',
+    amount: 'Amount',
+    cost: 'Cost',
+    all: 'All zones',
+    columns: ['Zone', 'What', 'Amount', 'Unit', 'How', 'Price', 'Cost'],
+    notYetKnown: 'not yet known',
+    inPart: (text: string) => `${text}, in part`,
+    costOf: (text: string, from: string) => `Cost: ${text}. Prices: ${from}.`,
+    copy: 'Copy the table',
+    copied: 'Copied.',
+    save: 'Save the table (CSV)',
   },
 
   problemList: {

@@ -1,0 +1,182 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "engine/site/assess.h"
+#include "engine/site/example_document.h"
+#include "engine/site/quantities.h"
+
+namespace proofstone {
+namespace {
+
+using nlohmann::json;
+
+/// The example's bank over 100 ft, with trucks and prices.
+ExampleDocument ordered() {
+  ExampleDocument example;
+  example.items["zones"]["bank"]["extent"] = {{"length", "100 ft"}};
+  example.items["zones"]["bank"]["toe_station"] = "50 ft";
+  example.items["zones"]["bank"]["top_station"] = "26 ft";
+  example.items["ordering"] = {{"spare", "10 %"},
+                               {"trucks", {{{"name", "big"}, {"load", "20 ton"}}}}};
+  example.items["prices"] = {{"currency", "USD"},
+                             {"from", "a test"},
+                             {"items", {{"rock", {{"amount", "50"}, {"per", "1 ton"}}}}}};
+  return example;
+}
+
+QuantityTable table_of(const ExampleDocument& example) {
+  const auto site = site_from(example.document());
+  EXPECT_TRUE(site) << (site ? "" : site.problems().front().sentence());
+  return site ? quantities_of(*site, Wording(UnitSystem::us_customary)) : QuantityTable{};
+}
+
+const QuantityRow* row(const std::vector<QuantityRow>& rows, const std::string& item) {
+  const auto found = std::find_if(rows.begin(), rows.end(),
+                                  [&](const QuantityRow& one) { return one.item == item; });
+  return found == rows.end() ? nullptr : &*found;
+}
+
+double amount(const QuantityTable& table, const std::string& item, const Unit& unit) {
+  const auto* found = row(table.totals, item);
+  EXPECT_NE(found, nullptr) << item;
+  if (found == nullptr || !found->amount) return 0;
+  return found->amount->si / unit.si_factor;
+}
+
+std::string first_problem(const ExampleDocument& example) {
+  const auto site = site_from(example.document());
+  return site ? "" : site.problems().front().where + " " + site.problems().front().code;
+}
+
+// From station 26 at 117 ft to station 50 at 105 ft the bank is √(24² + 12²) = 26.833 ft long.
+TEST(ZoneQuantities, AreSlopeTimesLengthTimesThickness) {
+  const auto table = table_of(ordered());
+  ASSERT_TRUE(table.complete());
+  const double slope = std::sqrt(24.0 * 24 + 12.0 * 12);
+  EXPECT_NEAR(amount(table, "slope-area", unit::square_foot), slope * 100, 1e-6);
+  EXPECT_NEAR(amount(table, "rock-layer", unit::cubic_foot), slope * 100 * 2, 1e-6);
+  const double tons = slope * 200 * 2.625 * 0.62 * 62.4 / 2000;
+  EXPECT_NEAR(amount(table, "rock-mass", unit::short_ton), tons, 1e-6);
+  EXPECT_NEAR(amount(table, "rock-ordered", unit::short_ton), 1.1 * tons, 1e-6);
+  EXPECT_NEAR(amount(table, "loads.big", unit::number), std::ceil(1.1 * tons / 20), 1e-12);
+  ASSERT_TRUE(table.cost);
+  EXPECT_NEAR(*table.cost, 50 * 1.1 * tons, 1e-6);
+}
+
+TEST(ZoneQuantities, TheToeAddsItsRock) {
+  auto example = ordered();
+  auto& zone = example.items["zones"]["bank"];
+  zone["toe"] = {{"kind", "launchable"}, {"stored", "30 ft²"}};
+  EXPECT_NEAR(amount(table_of(example), "rock-toe", unit::cubic_foot), 3000, 1e-6);
+  zone["toe"] = {{"kind", "thickened"}, {"width", "10 ft"}, {"thickness", "5 ft"}};
+  EXPECT_NEAR(amount(table_of(example), "rock-toe", unit::cubic_foot), 3000, 1e-6);
+  zone["toe"] = {{"kind", "trench"}, {"depth", "6 ft"}};
+  // The bank stands at 2H:1V: T·d·√5 for each foot.
+  EXPECT_NEAR(amount(table_of(example), "rock-toe", unit::cubic_foot), 2 * 6 * std::sqrt(5.0) * 100,
+              0.5);
+}
+
+TEST(ZoneQuantities, APriceByVolumeIsOfTheVolumeOrdered) {
+  auto example = ordered();
+  example.items["prices"]["classes"] = {{"fhwa-3", {{"amount", "80"}, {"per", "1 yd³"}}}};
+  const auto table = table_of(example);
+  ASSERT_TRUE(table.cost);
+  EXPECT_NEAR(*table.cost, 80 * 1.1 * amount(table, "rock-layer", unit::cubic_yard), 1e-6);
+  EXPECT_EQ(table.without_price.size(), 2U);  // placing and excavation
+}
+
+TEST(ZoneQuantities, TrucksCarryTheOrderOfAllZonesTogether) {
+  auto example = ordered();
+  auto second = example.items["zones"]["bank"];
+  second["name"] = "Second";
+  example.items["zones"]["second"] = second;
+  const auto one = table_of(ordered());
+  const auto two = table_of(example);
+  const double tons = amount(one, "rock-ordered", unit::short_ton);
+  EXPECT_NEAR(amount(two, "rock-ordered", unit::short_ton), 2 * tons, 1e-6);
+  EXPECT_NEAR(amount(two, "loads.big", unit::number), std::ceil(2 * tons / 20), 1e-12);
+}
+
+TEST(ZoneQuantities, WhatIsMissingIsNamed) {
+  auto example = ordered();
+  example.items["zones"]["bank"].erase("extent");
+  const auto table = table_of(example);
+  EXPECT_FALSE(table.complete());
+  ASSERT_EQ(table.zones.size(), 1U);
+  EXPECT_NE(table.zones[0].missing.front().find("How long the zone is"), std::string::npos);
+  const auto* ordered_row = row(table.totals, "rock-ordered");
+  ASSERT_NE(ordered_row, nullptr);
+  EXPECT_FALSE(ordered_row->amount);
+  EXPECT_TRUE(ordered_row->partial);
+  EXPECT_FALSE(table.cost);
+  const auto site = site_from(example.document());
+  const auto findings = assess(*site, UnitSystem::us_customary);
+  const auto* finding = findings.find("quantities.bank");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->outcome, Outcome::not_yet_known);
+  EXPECT_NE(finding->next.find("state length under extent"), std::string::npos);
+}
+
+TEST(ZoneQuantities, AStatedAreaStandsBeforeWhatIsMeasured) {
+  auto example = ordered();
+  example.items["zones"]["bank"]["extent"] = {{"area", "400 yd²"}};
+  EXPECT_NEAR(amount(table_of(example), "slope-area", unit::square_foot), 3600, 1e-9);
+}
+
+TEST(ZoneQuantities, BeddingAndGeotextileAreCountedWithTheirSpareAndOverlaps) {
+  auto example = ordered();
+  auto& zone = example.items["zones"]["bank"];
+  zone["filter"] =
+      json::array({json{{"kind", "granular"}, {"bedding", "coarse"}, {"thickness", "6 in"}}});
+  zone["extent"]["slope_length"] = "30 ft";
+  auto table = table_of(example);
+  // 100 ft by 30 ft by half a foot, and a tenth to spare.
+  EXPECT_NEAR(amount(table, "bedding", unit::cubic_foot), 1650, 1e-6);
+  EXPECT_NEAR(amount(table, "excavation", unit::cubic_foot), 6000 + 1500, 1e-6);
+  zone["filter"] = json::array(
+      {json{{"kind", "geotextile"}, {"opening_size", "0.2 mm"}, {"fabric", "nonwoven"}}});
+  table = table_of(example);
+  // Eight strips of 15 ft, each lapping the next by a foot.
+  EXPECT_NEAR(amount(table, "geotextile", unit::square_foot), 8 * 15 * 30, 1e-6);
+  zone["placement"] = "under water";
+  EXPECT_NEAR(amount(table_of(example), "geotextile", unit::square_foot), 9 * 15 * 30, 1e-6);
+}
+
+TEST(ZoneQuantities, NoneAreAskedForWhereTheDocumentSaysNothingOfThem) {
+  EXPECT_TRUE(table_of(ExampleDocument()).zones.empty());
+}
+
+TEST(ZoneQuantities, BadInputIsNamed) {
+  auto example = ordered();
+  example.items["zones"]["bank"]["extent"] = json::object();
+  EXPECT_EQ(first_problem(example), "/zones/bank/extent/length missing-field");
+  example.items["zones"]["bank"]["extent"] = {{"length", "-3 ft"}};
+  EXPECT_EQ(first_problem(example), "/zones/bank/extent/length not-positive");
+  example.items["zones"]["bank"]["extent"] = {{"length", "300 lb"}};
+  EXPECT_EQ(first_problem(example), "/zones/bank/extent/length wrong-kind");
+  example = ordered();
+  example.items["ordering"]["spare"] = "150 %";
+  EXPECT_EQ(first_problem(example), "/ordering/spare outside-allowed");
+  example.items["ordering"]["spare"] = "NaN";
+  EXPECT_EQ(first_problem(example).substr(0, 15), "/ordering/spare");
+  example = ordered();
+  example.items["ordering"]["trucks"].push_back({{"name", "big"}, {"load", "0 ton"}});
+  EXPECT_EQ(first_problem(example), "/ordering/trucks/1/load not-positive");
+  example = ordered();
+  example.items["prices"]["items"]["gravy"] = {{"amount", "5"}, {"per", "1 ton"}};
+  EXPECT_EQ(first_problem(example), "/prices/items/gravy unknown-item");
+  example = ordered();
+  example.items["prices"]["items"]["rock"]["per"] = "1 ft";
+  EXPECT_EQ(first_problem(example), "/prices/items/rock/per wrong-kind");
+  example.items["prices"]["items"]["rock"] = {{"amount", "-5"}, {"per", "1 ton"}};
+  EXPECT_EQ(first_problem(example), "/prices/items/rock/amount outside-allowed");
+  example = ordered();
+  example.items["prices"]["classes"] = {{"no-such", {{"amount", "5"}, {"per", "1 ton"}}}};
+  EXPECT_EQ(first_problem(example), "/prices/classes/no-such no-such-class");
+}
+
+}  // namespace
+}  // namespace proofstone

@@ -1,0 +1,45 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/site/findings.h"
+#include "engine/site/site.h"
+#include "engine/site/wording.h"
+
+namespace proofstone {
+
+/// Other rock for a zone; what is absent stays as it is.
+struct SubstituteRock {
+  std::string zone;
+  std::string source;      ///< id; empty: as specified
+  std::string rock_class;  ///< id; empty: as specified
+  std::optional<Angularity> angularity;
+  std::optional<Dimensionless> specific_gravity;
+};
+
+/// One matter under the original, under the substitute as offered, and under the substitute with
+/// what it takes for the same safety.
+struct ComparedRow {
+  std::string what;
+  struct Cell {
+    std::string text;
+    std::optional<Margin> margin;
+    std::optional<Outcome> outcome;
+  };
+  std::vector<Cell> cells;
+};
+
+/// Other rock beside the original: the same design on a changed copy of the site.
+struct Substitution {
+  std::vector<std::string> columns;
+  std::vector<ComparedRow> rows;
+  Finding finding;
+};
+
+/// Problems: no such zone, source or class; nothing that differs; rock that nobody believes.
+Expected<Substitution> study_substitution(const Site& site, const SubstituteRock& substitute,
+                                          const Wording& wording);
+
+}  // namespace proofstone
