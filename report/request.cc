@@ -137,190 +137,187 @@ json report_request(FieldReader& request, Problems& problems) {
 json drawing_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto zone = request.required_text("zone");
-  json quantities_request(FieldReader & request, Problems & problems) {
-    const auto units = units_of(request);
-    const auto site = site_of(request, problems);
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    if (!site) return refused(site.problems());
-    std::string known;
-    for (const auto& picture : assess(*site, units).typical_sections) {
-      const auto id = picture.id.substr(std::string("typical.").size());
-      known += (known.empty() ? "" : ", ") + id;
-      if (id != zone) continue;
-      if (const auto drawing = layered_section(picture, units)) {
-        return {{"drawing", layered_drawing_json(*drawing)}};
-      }
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  std::string known;
+  for (const auto& picture : assess(*site, units).typical_sections) {
+    const auto id = picture.id.substr(std::string("typical.").size());
+    known += (known.empty() ? "" : ", ") + id;
+    if (id != zone) continue;
+    if (const auto drawing = layered_section(picture, units)) {
+      return {{"drawing", layered_drawing_json(*drawing)}};
     }
-    return refused({{"no-section", fmt::format("There is no typical section of \"{}\".", zone), "",
-                     "/zone", known.empty() ? "a bank zone with a section" : known}});
-    const auto table = quantities_of(*site, Wording(units));
-    json answer = {{"quantities", quantities_json(table, units)},
-                   {"csv", quantities_csv(table, units)}};
-    answer["quantities"]["site"] = {{"name", site->name}, {"revision", site->revision}};
-    answer["quantities"]["engine"] = engine_version;
-    answer["quantities"]["cautions"] = usual_cautions();
-    return answer;
   }
+  return refused({{"no-section", fmt::format("There is no typical section of \"{}\".", zone), "",
+                   "/zone", known.empty() ? "a bank zone with a section" : known}});
+}
 
-  json substitution_request(FieldReader & request, Problems & problems) {
-    const auto units = units_of(request);
-    SubstituteRock rock;
-    rock.zone = request.required_text("zone");
-    rock.source = request.optional_text("source");
-    rock.rock_class = request.optional_text("class");
-    rock.specific_gravity = request.optional_quantity<Dimensionless>("specific_gravity");
-    if (request.has("angularity")) {
-      rock.angularity = request.choice<Angularity>(
-          "angularity", {{"angular", Angularity::angular}, {"rounded", Angularity::rounded}},
-          std::nullopt);
+json quantities_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  const auto table = quantities_of(*site, Wording(units));
+  json answer = {{"quantities", quantities_json(table, units)},
+                 {"csv", quantities_csv(table, units)}};
+  answer["quantities"]["site"] = {{"name", site->name}, {"revision", site->revision}};
+  answer["quantities"]["engine"] = engine_version;
+  answer["quantities"]["cautions"] = usual_cautions();
+  return answer;
+}
+
+json substitution_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  SubstituteRock rock;
+  rock.zone = request.required_text("zone");
+  rock.source = request.optional_text("source");
+  rock.rock_class = request.optional_text("class");
+  rock.specific_gravity = request.optional_quantity<Dimensionless>("specific_gravity");
+  if (request.has("angularity")) {
+    rock.angularity = request.choice<Angularity>(
+        "angularity", {{"angular", Angularity::angular}, {"rounded", Angularity::rounded}},
+        std::nullopt);
+  }
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  const auto study = study_substitution(*site, rock, Wording(units));
+  if (!study) return refused(study.problems());
+  return {{"substitution", substitution_json(*study, units)}};
+}
+
+json specification_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  return {{"html", specification_html(specification_of(*site), units)}};
+}
+
+json validate_request(FieldReader& request, Problems& problems) {
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  return refused(site ? Problems{} : site.problems());
+}
+
+json blend_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto question = read_blend_question(request, problems);
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  const auto blend = blend_on_site(*site, question);
+  if (!blend) return refused(blend.problems());
+  return {{"blend", blend_json(*blend, units)}};
+}
+
+json methods_request(FieldReader& request, Problems& problems) {
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  json list = json::array();
+  for (const auto* method : all_methods()) list.push_back(description_json(method->description()));
+  return {{"methods", list}};
+}
+
+json classes_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  json list = json::array();
+  for (const auto& known : class_catalog()) list.push_back(rock_class_json(known, units));
+  json not_held = json::array();
+  for (const auto& family : families_not_held()) {
+    not_held.push_back({{"family", family.family},
+                        {"document", family.source.document},
+                        {"place", family.source.place},
+                        {"known", family.known},
+                        {"next", what_to_do_without_limits()}});
+  }
+  return {{"classes", list}, {"not_held", not_held}};
+}
+
+json evaluation_json(const Method& method, const Evaluation& evaluation, UnitSystem units) {
+  json answer = {
+      {"outputs", json::array()}, {"steps", json::array()}, {"limits_not_kept", json::array()}};
+  for (const auto& described : method.description().outputs) {
+    json line = measure_json(evaluation.output(described.key), units, described.length_use);
+    line["key"] = described.key;
+    line["symbol"] = described.symbol;
+    line["meaning"] = described.meaning;
+    answer["outputs"].push_back(std::move(line));
+  }
+  answer["steps"] = steps_json(evaluation.steps, units);
+  for (const auto& limit : evaluation.limits_not_kept) {
+    answer["limits_not_kept"].push_back({{"sentence", limit.sentence}, {"source", limit.source}});
+  }
+  return answer;
+}
+
+json evaluate_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto id = request.required_text("method");
+  const auto* inputs = request.required("inputs");
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  const auto* method = find_method(id);
+  if (method == nullptr) {
+    return refused({{"unknown-method", fmt::format("No method is called \"{}\".", id), "",
+                     "/method", "the id of a method; ask for the list of methods"}});
+  }
+  const auto evaluation = method->evaluate(*inputs);
+  if (!evaluation) return refused(located_under(evaluation.problems(), "/inputs"));
+  return evaluation_json(*method, *evaluation, units);
+}
+
+json prove_request(FieldReader& request, Problems& problems) {
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  json list = json::array();
+  for (const auto& file : embedded_checks()) {
+    const auto outcomes = run_check_table(file.text);
+    if (!outcomes) return refused(outcomes.problems());
+    for (const auto& outcome : *outcomes) {
+      list.push_back({{"method", outcome.method},
+                      {"case", outcome.case_id},
+                      {"output", outcome.output},
+                      {"passed", outcome.passed},
+                      {"expected_si", outcome.expected_si},
+                      {"computed_si", outcome.computed_si},
+                      {"sentence", outcome.sentence}});
     }
-    const auto site = site_of(request, problems);
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    if (!site) return refused(site.problems());
-    const auto study = study_substitution(*site, rock, Wording(units));
-    if (!study) return refused(study.problems());
-    return {{"substitution", substitution_json(*study, units)}};
   }
+  return {{"checks", list}};
+}
 
-  json specification_request(FieldReader & request, Problems & problems) {
-    const auto units = units_of(request);
-    const auto site = site_of(request, problems);
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    if (!site) return refused(site.problems());
-    return {{"html", specification_html(specification_of(*site), units)}};
-  }
+json about_request(FieldReader& request, Problems& problems) {
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  return {{"engine", engine_version}, {"cautions", usual_cautions()}};
+}
 
-  json validate_request(FieldReader & request, Problems & problems) {
-    const auto site = site_of(request, problems);
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    return refused(site ? Problems{} : site.problems());
-  }
+using Answer = json (*)(FieldReader&, Problems&);
 
-  json blend_request(FieldReader & request, Problems & problems) {
-    const auto units = units_of(request);
-    const auto question = read_blend_question(request, problems);
-    const auto site = site_of(request, problems);
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    if (!site) return refused(site.problems());
-    const auto blend = blend_on_site(*site, question);
-    if (!blend) return refused(blend.problems());
-    return {{"blend", blend_json(*blend, units)}};
-  }
-
-  json methods_request(FieldReader & request, Problems & problems) {
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    json list = json::array();
-    for (const auto* method : all_methods())
-      list.push_back(description_json(method->description()));
-    return {{"methods", list}};
-  }
-
-  json classes_request(FieldReader & request, Problems & problems) {
-    const auto units = units_of(request);
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    json list = json::array();
-    for (const auto& known : class_catalog()) list.push_back(rock_class_json(known, units));
-    json not_held = json::array();
-    for (const auto& family : families_not_held()) {
-      not_held.push_back({{"family", family.family},
-                          {"document", family.source.document},
-                          {"place", family.source.place},
-                          {"known", family.known},
-                          {"next", what_to_do_without_limits()}});
-    }
-    return {{"classes", list}, {"not_held", not_held}};
-  }
-
-  json evaluation_json(const Method& method, const Evaluation& evaluation, UnitSystem units) {
-    json answer = {
-        {"outputs", json::array()}, {"steps", json::array()}, {"limits_not_kept", json::array()}};
-    for (const auto& described : method.description().outputs) {
-      json line = measure_json(evaluation.output(described.key), units, described.length_use);
-      line["key"] = described.key;
-      line["symbol"] = described.symbol;
-      line["meaning"] = described.meaning;
-      answer["outputs"].push_back(std::move(line));
-    }
-    answer["steps"] = steps_json(evaluation.steps, units);
-    for (const auto& limit : evaluation.limits_not_kept) {
-      answer["limits_not_kept"].push_back({{"sentence", limit.sentence}, {"source", limit.source}});
-    }
-    return answer;
-  }
-
-  json evaluate_request(FieldReader & request, Problems & problems) {
-    const auto units = units_of(request);
-    const auto id = request.required_text("method");
-    const auto* inputs = request.required("inputs");
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    const auto* method = find_method(id);
-    if (method == nullptr) {
-      return refused({{"unknown-method", fmt::format("No method is called \"{}\".", id), "",
-                       "/method", "the id of a method; ask for the list of methods"}});
-    }
-    const auto evaluation = method->evaluate(*inputs);
-    if (!evaluation) return refused(located_under(evaluation.problems(), "/inputs"));
-    return evaluation_json(*method, *evaluation, units);
-  }
-
-  json prove_request(FieldReader & request, Problems & problems) {
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    json list = json::array();
-    for (const auto& file : embedded_checks()) {
-      const auto outcomes = run_check_table(file.text);
-      if (!outcomes) return refused(outcomes.problems());
-      for (const auto& outcome : *outcomes) {
-        list.push_back({{"method", outcome.method},
-                        {"case", outcome.case_id},
-                        {"output", outcome.output},
-                        {"passed", outcome.passed},
-                        {"expected_si", outcome.expected_si},
-                        {"computed_si", outcome.computed_si},
-                        {"sentence", outcome.sentence}});
-      }
-    }
-    return {{"checks", list}};
-  }
-
-  json about_request(FieldReader & request, Problems & problems) {
-    request.finish();
-    if (!problems.empty()) return refused(problems);
-    return {{"engine", engine_version}, {"cautions", usual_cautions()}};
-  }
-
-  using Answer = json (*)(FieldReader&, Problems&);
-
-  const std::map<std::string, Answer>& answers() {
-    static const std::map<std::string, Answer> known = {
-        {"about", about_request},     {"assess", assess_request},     {"report", report_request},
-        {"drawing", drawing_request}, {"validate", validate_request}, {"methods", methods_request},
-        {"classes", classes_request}, {"evaluate", evaluate_request}, {"prove", prove_request}};
-    {"about", about_request}, {"assess", assess_request}, {"blend", blend_request},
-        {"classes", classes_request}, {"evaluate", evaluate_request}, {"methods", methods_request},
-        {"prove", prove_request}, {"report", report_request}, {
-      "validate", validate_request
-    }
-  };
+const std::map<std::string, Answer>& answers() {
   static const std::map<std::string, Answer> known = {{"about", about_request},
                                                       {"assess", assess_request},
-                                                      {"report", report_request},
-                                                      {"validate", validate_request},
-                                                      {"methods", methods_request},
+                                                      {"blend", blend_request},
                                                       {"classes", classes_request},
+                                                      {"drawing", drawing_request},
                                                       {"evaluate", evaluate_request},
+                                                      {"methods", methods_request},
                                                       {"prove", prove_request},
                                                       {"quantities", quantities_request},
+                                                      {"report", report_request},
+                                                      {"specification", specification_request},
                                                       {"substitution", substitution_request},
-                                                      {"specification", specification_request}};
+                                                      {"validate", validate_request}};
   return known;
 }
 

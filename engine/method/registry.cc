@@ -376,11 +376,10 @@ const std::vector<const Method*>& all_methods() {
     // clang-format on
     all.insert(all.end(), others.begin(), others.end());
     std::vector<const Method*> grouped;
-    for (const auto group :
-         {MethodGroup::rock_size, MethodGroup::layer, MethodGroup::toe, MethodGroup::scour,
-          MethodGroup::soil, MethodGroup::filter, MethodGroup::mix, MethodGroup::cover,
-          MethodGroup::soil, MethodGroup::filter, MethodGroup::cover, MethodGroup::quantities,
-          MethodGroup::water, MethodGroup::evidence, MethodGroup::reliability}) {
+    for (const auto group : {MethodGroup::rock_size, MethodGroup::layer, MethodGroup::toe,
+                             MethodGroup::scour, MethodGroup::soil, MethodGroup::filter,
+                             MethodGroup::mix, MethodGroup::cover, MethodGroup::quantities,
+                             MethodGroup::water, MethodGroup::evidence, MethodGroup::reliability}) {
       std::copy_if(all.begin(), all.end(), std::back_inserter(grouped),
                    [&](const Method* method) { return method->description().group == group; });
     }

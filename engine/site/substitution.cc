@@ -9,6 +9,7 @@
 #include "engine/site/class_choice.h"
 #include "engine/site/reach_water.h"
 #include "engine/site/weighted_size.h"
+#include "engine/site/zone_layer.h"
 
 namespace proofstone {
 namespace {
@@ -225,7 +226,8 @@ std::optional<Site> made_as_safe(const Sized& original, const Sized& offered) {
   Site safe = offered.site;
   auto& zone = safe.zones.at(offered.zone.id);
   zone.rock_class = needed->id;
-  const auto least = least_layer_thickness(*needed, zone.placement);
+  Steps not_shown;
+  const auto least = least_layer(offered.sizing, *needed, not_shown);
   // A layer that is thin already is no thinner in proportion.
   if (least && zone.layer_thickness < least->least) zone.layer_thickness = least->least;
   return safe;

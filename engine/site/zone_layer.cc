@@ -14,7 +14,7 @@ bool governed_by_steep_slope(const ZoneSizing& sizing) {
          sizing.asked[*sizing.governing].method->description().id == "usace-steep-slope";
 }
 
-LayerThicknessInputs layer_of(const ZoneSizing& sizing) {
+LayerThicknessInputs layer_of(const ZoneSizing& sizing, const RockClass& rock_class) {
   const Zone& zone = *sizing.zone;
   LayerOfPlace at;
   at.place = zone.place;
@@ -23,7 +23,7 @@ LayerThicknessInputs layer_of(const ZoneSizing& sizing) {
     at.contraction_scour = zone.scour->contraction.value_or(Length{});
     at.degradation = zone.scour->long_term.value_or(Length{});
   }
-  return layer_of_class(*sizing.specified, zone.placement, at);
+  return layer_of_class(rock_class, zone.placement, at);
 }
 
 Finding begin_finding(const Zone& zone, const RockClass& specified) {
@@ -53,10 +53,15 @@ void caution_of_place(const Zone& zone, Finding& finding) {
 
 }  // namespace
 
+Expected<LayerThicknessResult> least_layer(const ZoneSizing& sizing, const RockClass& rock_class,
+                                           Steps& steps) {
+  return layer_thickness(layer_of(sizing, rock_class), steps);
+}
+
 Finding layer_finding(const ZoneSizing& sizing, const Wording& wording) {
   const Zone& zone = *sizing.zone;
   Finding finding = begin_finding(zone, *sizing.specified);
-  const auto layer = layer_thickness(layer_of(sizing), finding.steps);
+  const auto layer = least_layer(sizing, *sizing.specified, finding.steps);
   if (!layer) {
     finding.outcome = Outcome::not_yet_known;
     for (const auto& problem : layer.problems()) finding.reasons.push_back(problem.sentence());
