@@ -87,14 +87,14 @@ Expected<StoneShapeResult> stone_shape(const StoneShapeInputs& in, Steps& steps)
   result.flatness = Dimensionless::number(c / b);
   result.slenderness = Dimensionless::number(a / c);
   result.sieve_size = Length::meters(b * std::sqrt(0.5 * (1 + (c / b) * (c / b))));
-  result.krumbein_sphericity = Dimensionless::number(std::cbrt(b * c / (a * a)));
-  result.sneed_folk_sphericity = Dimensionless::number(std::cbrt(c * c / (a * b)));
+  result.krumbein_sphericity = Dimensionless::number(std::pow(b * c / (a * a), 1.0 / 3));
+  result.sneed_folk_sphericity = Dimensionless::number(std::pow(c * c / (a * b), 1.0 / 3));
   result.corey_factor = Dimensionless::number(c / std::sqrt(a * b));
   const double sixth = std::numbers::pi / 6;
   result.ellipsoid_mass = Mass::kilograms(sixth * rho * a * b * c);
   result.sphere_mass = Mass::kilograms(sixth * rho * b * b * b);
   result.common_mass = Mass::kilograms(0.85 * rho * b * b * b);
-  result.equal_volume_sphere = Length::meters(std::cbrt(a * b * c));
+  result.equal_volume_sphere = Length::meters(std::pow(a * b * c, 1.0 / 3));
   steps.computed("b/a", "middle over longest axis", "b/a", measure(result.elongation));
   steps.computed("c/b", "shortest over middle axis", "c/b", measure(result.flatness));
   steps.computed("a/c", "longest over shortest axis", "a/c", measure(result.slenderness));

@@ -103,7 +103,7 @@ std::optional<Length> largest_stone(const RockClass& rock_class) {
 Length side_of_cube(Length size, SizeMeaning meaning) {
   const auto any = Density::kilograms_per_cubic_meter(1000);
   const double mass = stone_mass(size, meaning, any).kilograms();
-  return Length::meters(std::cbrt(mass / any.kilograms_per_cubic_meter()));
+  return Length::meters(std::pow(mass / any.kilograms_per_cubic_meter(), 1.0 / 3));
 }
 
 }  // namespace

@@ -80,7 +80,7 @@ TEST(LayerThickness, IsJudgedByTheRuleOfItsPlace) {
   EXPECT_NEAR(inches(at), 2.4 * 12, 1e-9) << "between 10 and 14 in the deeper apron";
   at.place = ZonePlace::shore;
   // Cubes of 0.85·d³: 2·0.9473·14 = 26.5 and 1.25·0.9473·24 = 28.4 in.
-  EXPECT_NEAR(inches(at), 1.25 * std::cbrt(0.85) * 24, 1e-9);
+  EXPECT_NEAR(inches(at), 1.25 * std::pow(0.85, 1.0 / 3) * 24, 1e-9);
   at.place = ZonePlace::pier;
   EXPECT_NEAR(inches(at), 36, 1e-9);
   at.contraction_scour = Length::feet(4);
