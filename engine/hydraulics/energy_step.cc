@@ -59,6 +59,21 @@ BalancedLevel critical_in_place(const Station& station) {
   return level;
 }
 
+/// Where the energy jumps at the foot of a tranquil branch, past the balance, no level balances
+/// though the least critical level has too little energy: then the lowest critical level that has
+/// enough stands in place.
+template <class Excess>
+BalancedLevel critical_with_energy_enough(const Station& station, Excess&& excess) {
+  BalancedLevel level = critical_in_place(station);
+  if (excess(level.state) >= 0) return level;
+  for (const SectionState& state : station.energy.critical) {
+    if (excess(state) < 0) continue;
+    level.state = state;
+    break;
+  }
+  return level;
+}
+
 double depth_at(const LevelTable& table, const SectionState& state) {
   return state.level - table.section().section.lowest().meters();
 }
@@ -89,7 +104,7 @@ BalancedLevel level_upstream(const Station& upstream, const LevelTable& downstre
            energy_lost(upstream.table, state, downstream, known, choices);
   };
   const auto found = balanced_levels(upstream, true, excess);
-  if (found.empty()) return critical_in_place(upstream);
+  if (found.empty()) return critical_with_energy_enough(upstream, excess);
   const double from = upstream.energy.used_critical().level;
   BalancedLevel level;
   level.state = found.back();
