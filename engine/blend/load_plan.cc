@@ -13,7 +13,7 @@ namespace {
 
 using Sense = BandCondition::Sense;
 
-constexpr double most_loads = 100000;
+constexpr double most_loads_of_one = 100000;
 constexpr int most_buckets = 40;
 constexpr double alike = 0.05;  // percent of margin
 
@@ -78,7 +78,7 @@ Problems problems_of_order(const std::vector<OfferedMaterial>& materials, const 
     if (!(std::isfinite(load) && load > 0)) {
       problems.push_back({"load-not-known", "What one load of it holds is not known.", "",
                           material.name, "a load above 0"});
-    } else if (mass / load > most_loads) {
+    } else if (mass / load > most_loads_of_one) {
       problems.push_back({"too-many-loads", "More than 100,000 loads would be needed.", "",
                           material.name, "a smaller mass or larger loads"});
     }
