@@ -200,14 +200,18 @@ void compare_findings(Substitution& study, const Columns& columns) {
 }
 
 void compare_quantities(Substitution& study, const Columns& columns, const Wording& wording) {
-  for (const auto& [item, what] :
-       {std::pair{"rock-toe", "Rock of the toe"}, std::pair{"rock-ordered", "Rock to order"}}) {
+  struct Row {
+    const char* item;
+    const char* what;
+  };
+  for (const Row& compared :
+       {Row{"rock-toe", "Rock of the toe"}, Row{"rock-ordered", "Rock to order"}}) {
     const bool any = std::any_of(columns.begin(), columns.end(), [&](const Sized* column) {
-      return row_called(column->findings.quantities, item) != nullptr;
+      return row_called(column->findings.quantities, compared.item) != nullptr;
     });
     if (!any) continue;
-    add_row(study, columns, what, [&](const Sized& sized) {
-      const auto* row = row_called(sized.findings.quantities, item);
+    add_row(study, columns, compared.what, [&](const Sized& sized) {
+      const auto* row = row_called(sized.findings.quantities, compared.item);
       return row == nullptr ? "not yet known" : ordered_measure(*row->amount, wording.units()).text;
     });
   }

@@ -127,9 +127,10 @@ void take_thickness(const Finding& thickness, Finding& zone_finding) {
 }  // namespace
 
 std::vector<Finding> filter_findings(const Site& site, const Zone& zone, const Wording& wording) {
-  if (all_filled(zone)) return {filled_finding(zone)};
-  const auto rock = class_curves(site, zone);
   const auto& layers = layers_of(zone);
+  // A filter that is drawn under filled rock all the same is judged like any other.
+  if (all_filled(zone) && layers.empty()) return {filled_finding(zone)};
+  const auto rock = class_curves(site, zone);
   std::vector<Finding> findings;
   auto whole =
       begin_filter_finding(zone, "filter." + zone.id, fmt::format("Filter of {}", zone.name));
