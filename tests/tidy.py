@@ -20,7 +20,7 @@ OWN_INCLUDE = re.compile(rb'^#include "([^"]+)"', re.MULTILINE)
 # The analyzer follows paths through a function up to so many steps. A tenth of its default finds the same in functions
 # of a size that people read, and does not lose itself in the long ones that only put descriptions together.
 ANALYZER = [f"--extra-arg={word}" for word in ("-Xclang", "-analyzer-config", "-Xclang", "max-nodes=20000")]
-OWN_FOLDERS = ("engine", "formats", "report", "geodata", "cli", "server")
+OWN_FOLDERS = ("engine", "formats", "report", "geodata", "office", "cli", "server")
 
 
 def own_files_behind(source):
