@@ -114,18 +114,17 @@ bool is_verdict(const Finding& finding) {
   switch (finding.topic) {
     case Topic::rock_class:
     case Topic::layer:
+    case Topic::placing:
+    case Topic::document:
       return true;
     case Topic::toe:
     case Topic::filter:
     case Topic::mix:
+    case Topic::kind:
+    case Topic::cover:
     case Topic::gradation:
     case Topic::rock_in_zone:
       return finding.governs;
-    case Topic::kind:
-    case Topic::cover:
-      return finding.governs;
-    case Topic::document:
-      return true;
     default:
       return false;
   }
