@@ -13,6 +13,7 @@ set_target_properties(engine_module PROPERTIES
 target_link_options(engine_module PRIVATE
   # The page loads it whole before the first finding.
   -Oz
+  -sBINARYEN_EXTRA_PASSES=--merge-similar-functions
   --bind
   -sMODULARIZE
   -sEXPORT_ES6

@@ -51,8 +51,7 @@ UnitSystem units_of(FieldReader& request) {
                                     UnitSystem::us_customary);
 }
 
-Expected<Site> site_of(FieldReader& request, Problems& problems) {
-  const auto* document = request.required("document");
+std::vector<SuppliedFile> files_of(FieldReader& request, Problems& problems) {
   std::vector<SuppliedFile> files;
   if (const auto* list = request.optional_list("files")) {
     for (std::size_t i = 0; i < list->size(); ++i) {
@@ -67,6 +66,12 @@ Expected<Site> site_of(FieldReader& request, Problems& problems) {
       files.push_back(std::move(supplied));
     }
   }
+  return files;
+}
+
+Expected<Site> site_of(FieldReader& request, Problems& problems) {
+  const auto* document = request.required("document");
+  const auto files = files_of(request, problems);
   if (!problems.empty()) return problems;
   json parsed;
   if (document->is_string()) {
@@ -276,12 +281,26 @@ json evaluate_request(FieldReader& request, Problems& problems) {
   return evaluation_json(*method, *evaluation, units);
 }
 
+/// The check tables that come with the request, else those that the engine carries.
+std::vector<std::string> check_tables(const std::vector<SuppliedFile>& files) {
+  std::vector<std::string> tables;
+  for (const auto& file : files) tables.push_back(file.text);
+  if (!tables.empty()) return tables;
+  for (const auto& file : embedded_checks()) tables.emplace_back(file.text);
+  return tables;
+}
+
 json prove_request(FieldReader& request, Problems& problems) {
+  const auto tables = check_tables(files_of(request, problems));
   request.finish();
   if (!problems.empty()) return refused(problems);
+  if (tables.empty()) {
+    return refused({{"no-check-tables", "This engine carries no check tables.", "", "/files",
+                     "the tables of checks/, as name and text"}});
+  }
   json list = json::array();
-  for (const auto& file : embedded_checks()) {
-    const auto outcomes = run_check_table(file.text);
+  for (const auto& table : tables) {
+    const auto outcomes = run_check_table(table);
     if (!outcomes) return refused(outcomes.problems());
     for (const auto& outcome : *outcomes) {
       list.push_back({{"method", outcome.method},

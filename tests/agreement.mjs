@@ -52,7 +52,18 @@ function siteIn(folder) {
   };
 }
 
-const requests = [{ ask: 'about' }, { ask: 'methods' }, { ask: 'classes' }, { ask: 'prove' }, { ask: 'nothing' }];
+/** The engine for the browser carries no check tables; both are handed them. */
+const checks = readdirSync(join(root, 'checks')).map((name) => ({
+  name,
+  text: readFileSync(join(root, 'checks', name), 'utf8'),
+}));
+const requests = [
+  { ask: 'about' },
+  { ask: 'methods' },
+  { ask: 'classes' },
+  { ask: 'prove', files: checks },
+  { ask: 'nothing' },
+];
 for (const example of readdirSync(join(root, 'examples'))) {
   const site = siteIn(join(root, 'examples', example));
   requests.push({ ask: 'validate', ...site });

@@ -35,7 +35,7 @@ void take_recipe(const Site& site, PreparedMix& prepared) {
 
 /// The curve of the class with sizes as materials state theirs.
 Expected<Gradation> rock_curve(const RockClass& rock_class) {
-  const auto middle = middle_curve(rock_class.band);
+  auto middle = middle_curve(rock_class.band);
   if (!middle || middle->basis() == GradationBasis{}) return middle;
   std::vector<GradationPoint> points = middle->points();
   const GradationBasis wanted{};

@@ -52,7 +52,7 @@ std::optional<Material> read_material(FieldReader& reader, const std::string& id
   auto gradation = read_gradation(reader, GradationBasis{}, problems);
   auto state = read_material_state(reader, problems);
   if (!gradation) return std::nullopt;
-  return Material{id, name, std::move(*gradation), std::move(state)};
+  return Material{id, name, std::move(*gradation), state};
 }
 
 }  // namespace proofstone
