@@ -1,10 +1,9 @@
 // Findings in the browser: the same as natively, open to every question, by mouse and by keyboard.
 import assert from 'node:assert/strict';
+import { readFileSync, readdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { describe, it } from 'node:test';
 import { compareFindings, siNumbers } from './same_findings.mjs';
-import { readFileSync, readdirSync } from 'node:fs';
-
 import { askEngine, openApplication, postures, savedFindings } from './world.mjs';
 
 /** The finding with most to show. */
