@@ -90,7 +90,7 @@ Requirements read_requirements(FieldReader& state, Problems& problems) {
     reader.report("unknown-word", "No set of requirements is called this.", "set", allowed);
   }
   if (reader.has("exposure")) {
-    requirements.exposure = reader.choice<std::string>(
+    requirements.exposure = reader.choice<std::string_view>(
         "exposure", {{"severe", "severe"}, {"moderate", "moderate"}, {"mild", "mild"}},
         std::nullopt);
   }

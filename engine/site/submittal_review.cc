@@ -115,7 +115,9 @@ Tally tell_limits(Finding& finding, const std::vector<JudgedLimit>& judged, Unit
 void conclude(Finding& finding, const Tally& tally, const RockTestKind& kind, bool chosen) {
   const auto ask =
       fmt::format("Ask the supplier for this test: {} ({}).", kind.name, kind.standards);
-  if (tally.kept + tally.broken == 0) {
+  const bool nothing_spoke = tally.kept + tally.broken == 0;
+  const bool something_missing = chosen && tally.broken == 0 && tally.silent > 0;
+  if (nothing_spoke || something_missing) {
     finding.outcome = Outcome::not_yet_known;
     finding.next = ask;
   } else if (tally.broken > 0 && (chosen || tally.kept == 0)) {
@@ -124,9 +126,6 @@ void conclude(Finding& finding, const Tally& tally, const RockTestKind& kind, bo
   } else if (tally.broken > 0) {
     finding.outcome = Outcome::ask_the_designer;
     finding.next = "Published limits disagree about this result: choose the set that holds here.";
-  } else if (tally.silent > 0 && chosen) {
-    finding.outcome = Outcome::not_yet_known;
-    finding.next = ask;
   } else {
     finding.outcome = Outcome::meets;
     finding.next = chosen ? "Nothing to do." : "Choose the set of requirements that holds here.";

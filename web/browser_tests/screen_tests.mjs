@@ -105,6 +105,8 @@ function screenAt(world, posture, colorScheme) {
       await page.screenshot({
         path: world.screenshot(`${posture}-${colorScheme}-unfolded`),
         fullPage: true,
+        // On a phone this is a picture a hundred screens high.
+        timeout: 90_000,
       });
       assert.deepEqual(await overflowing(page), []);
       assert.deepEqual(await smallTargets(page), []);
