@@ -158,7 +158,7 @@ TEST(ZoneFilter, RockStraightOnSandBeddingFails) {
   auto example = on_soil(silt);
   auto& zone = example.items["zones"]["bank"];
   zone["class"] = "front-range-m";
-  zone["filter"] = {granular("bedding-type-1", "6 in")};
+  zone["filter"] = json::array({granular("bedding-type-1", "6 in")});
   EXPECT_EQ(found(assessed(example), "filter.bank.pair.2").outcome, Outcome::falls_short);
 }
 
@@ -242,7 +242,7 @@ TEST(ZoneFilter, TheMeasuredRockOfALotIsHeldAgainstTheFilter) {
 
 TEST(ZoneFilter, AFilterOnUnknownSoilIsNotYetKnown) {
   ExampleDocument example;
-  example.items["zones"]["bank"]["filter"] = {granular("bedding-type-2", "6 in")};
+  example.items["zones"]["bank"]["filter"] = json::array({granular("bedding-type-2", "6 in")});
   const auto pair = found(assessed(example), "filter.bank.pair.1");
   EXPECT_EQ(pair.outcome, Outcome::not_yet_known);
   EXPECT_NE(pair.next.find("sieved"), std::string::npos);
@@ -303,11 +303,11 @@ TEST(Soil, WhatIsWrongInTheDocumentIsNamed) {
   zone["soil"] = "no-such";
   EXPECT_EQ(first_problem(example), "/zones/bank/soil no-such-item");
   zone["soil"] = "bank-soil";
-  zone["filter"] = {granular("no-such", "6 in")};
+  zone["filter"] = json::array({granular("no-such", "6 in")});
   EXPECT_EQ(first_problem(example), "/zones/bank/filter/0/bedding no-such-item");
   zone["filter"] = json::array();
   EXPECT_EQ(first_problem(example), "/zones/bank/filter not-a-filter");
-  zone["filter"] = {granular("crushed", "0 in")};
+  zone["filter"] = json::array({granular("crushed", "0 in")});
   EXPECT_EQ(first_problem(example), "/zones/bank/filter/0/thickness not-positive");
   zone["filter"] = "none";
   EXPECT_EQ(first_problem(example), "");
@@ -315,7 +315,7 @@ TEST(Soil, WhatIsWrongInTheDocumentIsNamed) {
 
 TEST(ZoneFilter, EveryFindingOfAFullChainIsWhole) {
   auto example = on_soil();
-  example.items["zones"]["bank"]["filter"] = {granular("bedding-type-2", "3 in")};
+  example.items["zones"]["bank"]["filter"] = json::array({granular("bedding-type-2", "3 in")});
   for (const auto& finding : assessed(example).findings) {
     if (finding.topic != Topic::filter && finding.topic != Topic::soil) continue;
     EXPECT_FALSE(finding.title.empty()) << finding.id;

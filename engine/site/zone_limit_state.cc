@@ -60,7 +60,7 @@ Expected<std::vector<Correlation>> correlations_of(const StatedUncertainty& stat
 
 /// The least size of the class there, as the finding of the class takes it.
 Expected<Length> least_available(const ChanceQuestion& ask, double percent) {
-  const auto size = least_size_of(*ask.specified, percent, density_of(ask.water->setting->rock));
+  auto size = least_size_of(*ask.specified, percent, density_of(ask.water->setting->rock));
   if (size) return size;
   return Problem{
       "no-size",
