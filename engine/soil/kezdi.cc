@@ -43,7 +43,8 @@ Expected<Result> kezdi(const Inputs& in, Steps& steps) {
     const auto coarse = size_on_curve(curve, f + 0.15 * (100 - f));
     if (!fine || !coarse) continue;
     const double ratio = *coarse / *fine;
-    if (ratio > largest) {
+    // Along a straight curve all are alike: the first of them stands for all on every machine.
+    if (ratio > largest * (1 + 1e-9)) {
       largest = ratio;
       at = f;
     }

@@ -30,7 +30,7 @@ bool well_graded(const SoilIndex& soil, bool gravel) {
          soil.curvature.value_or(4) <= 3;
 }
 
-std::string with_other(std::string name, bool has_other, const char* other) {
+std::string with_other(const std::string& name, bool has_other, const char* other) {
   return has_other ? name + " with " + other : name;
 }
 
