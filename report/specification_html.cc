@@ -151,14 +151,14 @@ std::string acceptance_section(const Specification& whole) {
                           "all limits together, by all looks at the lot put together.",
                           sure),
               fmt::format("Falls short: some limit is shown to be broken at {} confidence.", sure),
-              "Not yet known: neither is shown. More stones are counted or weighed, on a grid "
-              "spread over the whole pile and both its sides.",
-              "Looks that contradict one another beyond chance are not put together; the "
-              "designer is asked.",
-              "Counts of every stone of a face or a load are turned into shares of mass before "
-              "they are judged; counts on a grid stand as they are.",
-              "A lot that falls short is taken back through the design of its zones: it may "
-              "serve elsewhere, be blended, or go back."}) +
+              ("Not yet known: neither is shown. More stones are counted or weighed, on a grid "
+               "spread over the whole pile and both its sides."),
+              ("Looks that contradict one another beyond chance are not put together; the "
+               "designer is asked."),
+              ("Counts of every stone of a face or a load are turned into shares of mass before "
+               "they are judged; counts on a grid stand as they are."),
+              ("A lot that falls short is taken back through the design of its zones: it may "
+               "serve elsewhere, be blended, or go back.")}) +
          "</section>\n";
 }
 
