@@ -63,11 +63,12 @@ class Reading {
     if (element == "CrossSect") {
       section_open_ = false;
       surface_open_ = false;
+      gathering_ = false;
     } else if (element == "CrossSectSurf" || element == "DesignCrossSectSurf") {
       surface_open_ = false;
     } else if (element == "CgPoint" && gathering_) {
       end_point();
-    } else if (gathering_ &&
+    } else if (gathering_ && surface_open_ &&
                (element == "PntList2D" || element == "PntList3D" || element == "CrossSectPnt")) {
       end_list();
     }
@@ -133,7 +134,10 @@ class Reading {
            "at most 2000; cut it to the works");
       return;
     }
+    // A section that opens within another has no surface yet, nor a list of points.
     section_open_ = true;
+    surface_open_ = false;
+    gathering_ = false;
     LandxmlCrossSection section;
     section.station = attribute(attributes, "sta");
     section.name = attribute(attributes, "name");

@@ -151,6 +151,20 @@ TEST(LandxmlSections, CoordinatesMustBeMeasurable) {
   EXPECT_EQ(with_code("17"), "no-coordinate-system");
 }
 
+// Found by the fuzzer: lists of points where no surface is open.
+TEST(LandxmlSections, ListsOfPointsOutsideASurfaceAreNotRead) {
+  const std::string open = "<LandXML version=\"1.2\"><Units><Metric linearUnit=\"meter\"/></Units>";
+  const std::string in_point =
+      open + "<CgPoint name=\"a\"><PntList2D>1 2</PntList2D></CgPoint></LandXML>";
+  const std::string nested = open +
+                             "<CrossSect sta=\"0\"><CrossSectSurf name=\"s\"><CrossSect sta=\"1\">"
+                             "<PntList2D>1 2</PntList2D></CrossSect></CrossSectSurf></CrossSect>"
+                             "</LandXML>";
+  for (const auto& text : {in_point, nested}) {
+    EXPECT_FALSE(read_landxml_sections(text, "survey.xml", "")) << text;
+  }
+}
+
 TEST(LandxmlSections, HostileAndBrokenDocumentsAreRefused) {
   const std::string whole = section(surface(usual_points));
   for (std::size_t length = 0; length + 2 < whole.size(); length += 7) {
