@@ -9,6 +9,7 @@
 #include "engine/site/lining_of_zone.h"
 #include "engine/site/lot_evidence.h"
 #include "engine/site/method_sizes.h"
+#include "engine/site/outcome_order.h"
 #include "engine/site/placed_layer.h"
 #include "engine/site/profile_picture_of.h"
 #include "engine/site/quantities.h"
@@ -92,21 +93,6 @@ void note_what_is_missing(const Site& site, Findings& findings) {
     findings.findings.push_back(
         nothing_to_size("zone", "Add a zone: a section, a bank or bed, a class and a layer."));
   }
-}
-
-/// What stops most comes first in the headline.
-int weight(Outcome outcome) {
-  switch (outcome) {
-    case Outcome::meets:
-      return 0;
-    case Outcome::not_yet_known:
-      return 1;
-    case Outcome::ask_the_designer:
-      return 2;
-    case Outcome::falls_short:
-      return 3;
-  }
-  return 3;
 }
 
 /// The findings that speak for a whole zone or lot; a remedy or a single method does not.
@@ -246,9 +232,9 @@ Findings assess(const Site& site, UnitSystem units) {
     move_into(findings.findings, remedies_for(site, evidence, zones, wording));
     findings.gradation_pictures.push_back(gradation_picture(site, evidence, zones));
     findings.stones_pictures.push_back(stones_picture(site, evidence));
-    move_into(findings.findings, supply_findings(site, lot, wording));
-    auto chart = run_chart(site, lot, wording);
-    if (chart) findings.run_charts.push_back(std::move(*chart));
+    auto supply = supply_of(site, lot, wording);
+    move_into(findings.findings, std::move(supply.findings));
+    if (supply.run_chart) findings.run_charts.push_back(std::move(*supply.run_chart));
   }
   for (const auto& [id, submittal] : site.submittals) {
     move_into(findings.findings, review_submittal(site, submittal, wording));

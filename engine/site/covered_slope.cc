@@ -5,24 +5,11 @@
 #include <algorithm>
 
 #include "engine/cover/cover_line.h"
+#include "engine/site/outcome_order.h"
 #include "engine/sizing/hec15_curves.h"
 
 namespace proofstone {
 namespace {
-
-int weight(Outcome outcome) {
-  switch (outcome) {
-    case Outcome::meets:
-      return 0;
-    case Outcome::not_yet_known:
-      return 1;
-    case Outcome::ask_the_designer:
-      return 2;
-    case Outcome::falls_short:
-      break;
-  }
-  return 3;
-}
 
 Dimensionless bend_factor_at(const ZoneSetting& setting) {
   const bool outside = setting.bend_side == BendSide::outside && setting.bend_radius &&

@@ -6,23 +6,10 @@
 #include "engine/filter/beddings.h"
 #include "engine/filter/filter_band.h"
 #include "engine/rock/size_and_mass.h"
+#include "engine/site/outcome_order.h"
 
 namespace proofstone {
 namespace {
-
-int weight(Outcome outcome) {
-  switch (outcome) {
-    case Outcome::meets:
-      return 0;
-    case Outcome::not_yet_known:
-      return 1;
-    case Outcome::ask_the_designer:
-      return 2;
-    case Outcome::falls_short:
-      return 3;
-  }
-  return 3;
-}
 
 PairVerdict soil_missing(const std::string& upper) {
   PairVerdict pair;

@@ -35,7 +35,7 @@ std::vector<const Load*> sized(const std::vector<const Load*>& loads) {
 
 DriftCharts drift_charts(const std::vector<const Load*>& loads, const SupplyPlan& plan) {
   std::vector<double> standardised;
-  for (const auto* load : sized(loads)) {
+  for (const auto* load : loads) {
     standardised.push_back((*load->median_size - *plan.target_size) / *plan.load_spread);
   }
   DriftCharts charts;

@@ -22,7 +22,8 @@ struct DriftCharts {
   double limits = 0;    ///< L of the averages
 };
 
-/// Charts set to the run length that the plan asks for. The plan has a target and a spread.
+/// Charts set to the run length that the plan asks for. Every load has a size; the plan has a
+/// target and a spread.
 DriftCharts drift_charts(const std::vector<const Load*>& loads, const SupplyPlan& plan);
 
 }  // namespace proofstone

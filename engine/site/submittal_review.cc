@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "engine/site/certified_gradation.h"
+#include "engine/site/outcome_order.h"
 
 namespace proofstone {
 namespace {
@@ -160,20 +161,6 @@ Finding test_finding(const Site& site, const Submittal& submittal, const RockTes
     }
   }
   return finding;
-}
-
-int weight(Outcome outcome) {
-  switch (outcome) {
-    case Outcome::meets:
-      return 0;
-    case Outcome::not_yet_known:
-      return 1;
-    case Outcome::ask_the_designer:
-      return 2;
-    case Outcome::falls_short:
-      break;
-  }
-  return 3;
 }
 
 Finding together(const Site& site, const Submittal& submittal,

@@ -146,14 +146,14 @@ void say_alarm(Finding& finding, const Loads& loads, const DriftCharts& charts, 
                             measure(since), LengthUse::rock});
 }
 
-Finding drift_finding(const Lot& lot, const Loads& with_size, const Wording& wording) {
+Finding drift_finding(const Lot& lot, const Loads& with_size, const DriftCharts& charts,
+                      const Wording& wording) {
   auto finding = begin(lot, "drift", fmt::format("Drift of {}", lot.name));
   const auto& about = cumulative_sum_chart_method().description();
   finding.about.method = about.id;
   finding.sources = about.sources;
   finding.cautions = about.cautions;
   const SupplyPlan& plan = *lot.supply;
-  const auto charts = drift_charts(with_size, plan);
   finding.steps.given_rock("μ0", "median size that loads should keep", *plan.target_size);
   finding.steps.given_rock("σ", "standard deviation from load to load", *plan.load_spread);
   finding.steps.given("ARL0", "loads between two false alarms", measure(plan.run_length));
@@ -179,22 +179,9 @@ Finding drift_finding(const Lot& lot, const Loads& with_size, const Wording& wor
   return finding;
 }
 
-}  // namespace
-
-std::vector<Finding> supply_findings(const Site& site, const Lot& lot, const Wording& wording) {
-  const auto loads = loads_of(site, lot);
-  if (loads.empty() && !lot.supply) return {};
-  std::vector<Finding> findings;
-  findings.push_back(mass_finding(site, lot, loads, wording));
-  if (!loads.empty()) findings.push_back(tickets_finding(lot, loads));
-  if (lot.supply && lot.supply->target_size) {
-    findings.push_back(drift_finding(lot, sized(loads), wording));
-  }
-  return findings;
-}
-
-std::optional<RunChartPicture> run_chart(const Site& site, const Lot& lot, const Wording& wording) {
-  const auto loads = sized(loads_of(site, lot));
+std::optional<RunChartPicture> run_chart(const Lot& lot, const Loads& loads,
+                                         const std::optional<DriftCharts>& charts,
+                                         const Wording& wording) {
   if (loads.size() < 2) return std::nullopt;
   RunChartPicture picture;
   picture.id = "loads." + lot.id;
@@ -208,23 +195,39 @@ std::optional<RunChartPicture> run_chart(const Site& site, const Lot& lot, const
   picture.description = fmt::format("Median size of {} loads in the order of time, from {} to {}.",
                                     loads.size(), wording.rock(picture.points.front().size),
                                     wording.rock(picture.points.back().size));
-  if (!lot.supply || !lot.supply->target_size) return picture;
-  const auto charts = drift_charts(loads, *lot.supply);
+  if (!charts) return picture;
   picture.target = lot.supply->target_size;
   const auto size_of = [&](double deviations) {
     return *lot.supply->target_size + deviations * *lot.supply->load_spread;
   };
   for (std::size_t i = 0; i < loads.size(); ++i) {
     auto& point = picture.points[i];
-    const double average = charts.averages.average[i];
-    const double half = charts.averages.half_width[i];
+    const double average = charts->averages.average[i];
+    const double half = charts->averages.half_width[i];
     point.average = size_of(average);
     point.low = size_of(-half);
     point.high = size_of(half);
-    const bool sum_alarm = std::max(charts.sums.upper[i], charts.sums.lower[i]) > charts.interval;
+    const bool sum_alarm =
+        std::max(charts->sums.upper[i], charts->sums.lower[i]) > charts->interval;
     point.alarm = sum_alarm || average > half || average < -half;
   }
   return picture;
+}
+
+}  // namespace
+
+Supply supply_of(const Site& site, const Lot& lot, const Wording& wording) {
+  Supply supply;
+  const auto loads = loads_of(site, lot);
+  const auto with_size = sized(loads);
+  std::optional<DriftCharts> charts;
+  if (lot.supply && lot.supply->target_size) charts = drift_charts(with_size, *lot.supply);
+  supply.run_chart = run_chart(lot, with_size, charts, wording);
+  if (loads.empty() && !lot.supply) return supply;
+  supply.findings.push_back(mass_finding(site, lot, loads, wording));
+  if (!loads.empty()) supply.findings.push_back(tickets_finding(lot, loads));
+  if (charts) supply.findings.push_back(drift_finding(lot, with_size, *charts, wording));
+  return supply;
 }
 
 }  // namespace proofstone

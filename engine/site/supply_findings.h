@@ -9,11 +9,14 @@
 
 namespace proofstone {
 
-/// What the loads of a lot say: mass delivered against the plan, tickets, and whether the supply
-/// drifts. Nothing where the lot has neither loads nor a plan.
-std::vector<Finding> supply_findings(const Site& site, const Lot& lot, const Wording& wording);
-
-/// The run chart of a lot's loads; nothing where fewer than two carry a size.
-std::optional<RunChartPicture> run_chart(const Site& site, const Lot& lot, const Wording& wording);
+/// What the loads of a lot say.
+struct Supply {
+  /// Mass delivered against the plan, tickets, and whether the supply drifts; none where the lot
+  /// has neither loads nor a plan.
+  std::vector<Finding> findings;
+  /// Nothing where fewer than two loads carry a size.
+  std::optional<RunChartPicture> run_chart;
+};
+Supply supply_of(const Site& site, const Lot& lot, const Wording& wording);
 
 }  // namespace proofstone
