@@ -1,45 +1,59 @@
 #include "engine/finding/steps.h"
 
-#include <utility>
-
 namespace proofstone {
+namespace {
 
-void Steps::given(std::string symbol, std::string meaning, Measure value, std::string origin) {
-  lines_.push_back(
-      {std::move(symbol), std::move(meaning), {}, value, LengthUse::ground, std::move(origin)});
+/// Most methods note fewer lines.
+constexpr std::size_t usual_lines = 12;
+
+}  // namespace
+
+Steps Steps::unread() {
+  Steps steps;
+  steps.read_ = false;
+  return steps;
 }
 
-void Steps::computed(std::string symbol, std::string meaning, std::string formula, Measure value,
-                     std::string source) {
-  lines_.push_back({std::move(symbol), std::move(meaning), std::move(formula), value,
-                    LengthUse::ground, std::move(source)});
+void Steps::note(std::string_view symbol, std::string_view meaning, std::string_view formula,
+                 Measure value, LengthUse use, std::string_view source) {
+  if (!read_) return;
+  if (lines_.empty()) lines_.reserve(usual_lines);
+  lines_.push_back({std::string(symbol), std::string(meaning), std::string(formula), value, use,
+                    std::string(source)});
 }
 
-void Steps::given_rock(std::string symbol, std::string meaning, Length size, std::string origin) {
-  given(std::move(symbol), std::move(meaning), measure(size), std::move(origin));
-  lines_.back().length_use = LengthUse::rock;
+void Steps::given(std::string_view symbol, std::string_view meaning, Measure value,
+                  std::string_view origin) {
+  note(symbol, meaning, {}, value, LengthUse::ground, origin);
 }
 
-void Steps::computed_rock(std::string symbol, std::string meaning, std::string formula, Length size,
-                          std::string source) {
-  computed(std::move(symbol), std::move(meaning), std::move(formula), measure(size),
-           std::move(source));
-  lines_.back().length_use = LengthUse::rock;
+void Steps::computed(std::string_view symbol, std::string_view meaning, std::string_view formula,
+                     Measure value, std::string_view source) {
+  note(symbol, meaning, formula, value, LengthUse::ground, source);
 }
 
-void Steps::given_grain(std::string symbol, std::string meaning, Length size, std::string origin) {
-  given(std::move(symbol), std::move(meaning), measure(size), std::move(origin));
-  lines_.back().length_use = LengthUse::grain;
+void Steps::given_rock(std::string_view symbol, std::string_view meaning, Length size,
+                       std::string_view origin) {
+  note(symbol, meaning, {}, measure(size), LengthUse::rock, origin);
 }
 
-void Steps::computed_grain(std::string symbol, std::string meaning, std::string formula,
-                           Length size, std::string source) {
-  computed(std::move(symbol), std::move(meaning), std::move(formula), measure(size),
-           std::move(source));
-  lines_.back().length_use = LengthUse::grain;
+void Steps::computed_rock(std::string_view symbol, std::string_view meaning,
+                          std::string_view formula, Length size, std::string_view source) {
+  note(symbol, meaning, formula, measure(size), LengthUse::rock, source);
+}
+
+void Steps::given_grain(std::string_view symbol, std::string_view meaning, Length size,
+                        std::string_view origin) {
+  note(symbol, meaning, {}, measure(size), LengthUse::grain, origin);
+}
+
+void Steps::computed_grain(std::string_view symbol, std::string_view meaning,
+                           std::string_view formula, Length size, std::string_view source) {
+  note(symbol, meaning, formula, measure(size), LengthUse::grain, source);
 }
 
 void Steps::append(const Steps& other) {
+  if (!read_) return;
   // A copy first: `other` may be this object.
   const std::vector<Step> lines = other.lines_;
   lines_.insert(lines_.end(), lines.begin(), lines.end());

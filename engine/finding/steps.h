@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/finding/source.h"
@@ -23,24 +24,34 @@ struct Step {
 class Steps {
  public:
   /// A value taken as given: from the document, a table or a default; `origin` says which.
-  void given(std::string symbol, std::string meaning, Measure value, std::string origin = {});
+  void given(std::string_view symbol, std::string_view meaning, Measure value,
+             std::string_view origin = {});
   /// A value computed by `formula`.
-  void computed(std::string symbol, std::string meaning, std::string formula, Measure value,
-                std::string source = {});
+  void computed(std::string_view symbol, std::string_view meaning, std::string_view formula,
+                Measure value, std::string_view source = {});
   /// As above for the size of a stone, which is read in inches or millimetres.
-  void given_rock(std::string symbol, std::string meaning, Length size, std::string origin = {});
-  void computed_rock(std::string symbol, std::string meaning, std::string formula, Length size,
-                     std::string source = {});
+  void given_rock(std::string_view symbol, std::string_view meaning, Length size,
+                  std::string_view origin = {});
+  void computed_rock(std::string_view symbol, std::string_view meaning, std::string_view formula,
+                     Length size, std::string_view source = {});
   /// As above for the grains of a soil or a filter, which are read in millimetres.
-  void given_grain(std::string symbol, std::string meaning, Length size, std::string origin = {});
-  void computed_grain(std::string symbol, std::string meaning, std::string formula, Length size,
-                      std::string source = {});
+  void given_grain(std::string_view symbol, std::string_view meaning, Length size,
+                   std::string_view origin = {});
+  void computed_grain(std::string_view symbol, std::string_view meaning, std::string_view formula,
+                      Length size, std::string_view source = {});
   void append(const Steps& other);
+
+  /// Working that nobody will read: what is noted is dropped.
+  static Steps unread();
 
   const std::vector<Step>& lines() const { return lines_; }
 
  private:
+  void note(std::string_view symbol, std::string_view meaning, std::string_view formula,
+            Measure value, LengthUse use, std::string_view source);
+
   std::vector<Step> lines_;
+  bool read_ = true;
 };
 
 }  // namespace proofstone

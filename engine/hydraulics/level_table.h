@@ -1,10 +1,8 @@
 #pragma once
 
-#include <boost/math/tools/toms748_solve.hpp>
-#include <cmath>
-#include <cstdint>
 #include <vector>
 
+#include "engine/hydraulics/crossing_level.h"
 #include "engine/hydraulics/divided_section.h"
 #include "engine/hydraulics/reach.h"
 
@@ -35,27 +33,13 @@ class LevelTable {
   std::vector<SectionState> states_;
 };
 
-namespace level_table_detail {
-// Plain doubles, and no exceptions: the bracket is known to hold a change of sign.
-using Quiet = boost::math::policies::policy<
-    boost::math::policies::promote_double<false>,
-    boost::math::policies::evaluation_error<boost::math::policies::ignore_error>,
-    boost::math::policies::domain_error<boost::math::policies::ignore_error>>;
-}  // namespace level_table_detail
-
 /// Where `value(state)`, below zero at `low` and not at `high`, passes through zero or jumps across
-/// it; the value of what is returned is not below zero. Bracketed; at most 200 steps.
+/// it; the value of what is returned is not below zero.
 template <class Value>
 SectionState crossing_between(const LevelTable& table, const SectionState& low,
                               const SectionState& high, Value&& value) {
-  std::uintmax_t steps = 200;
-  const auto close = [](double a, double b) {
-    return std::abs(b - a) <= 1e-13 * (1 + std::abs(a));
-  };
-  const auto bracket = boost::math::tools::toms748_solve(
-      [&](double level) { return value(table.at(level)); }, low.level, high.level, value(low),
-      value(high), close, steps, level_table_detail::Quiet());
-  return table.at(bracket.second);
+  return table.at(crossing_level({low.level, value(low)}, {high.level, value(high)},
+                                 [&](double level) { return value(table.at(level)); }));
 }
 
 }  // namespace proofstone

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/hydraulics/bracketed_root.h"
+#include "engine/hydraulics/crossing_level.h"
 #include "engine/hydraulics/divided_section.h"
 #include "engine/quantity/measure.h"
 
@@ -27,19 +27,21 @@ Expected<SectionFlow> uniform_flow_near(const Section& section,
                                         const UniformFlowCase& sought, Length near) {
   const DividedSection divided(section, divisions, sought.composite);
   const double wanted = sought.discharge.si() / std::sqrt(sought.slope.ratio());
-  const auto carries = [&](double level) { return divided.conveyance(level) >= wanted; };
+  const auto surplus = [&](double level) { return divided.conveyance(level) - wanted; };
   const double lowest = section.lowest().meters();
   const double ceiling = section.lower_end().meters();
-  double low = std::clamp(near.meters(), lowest, ceiling);
-  double high = low;
+  const double start = std::clamp(near.meters(), lowest, ceiling);
+  ValueAtLevel low{start, surplus(start)};
+  ValueAtLevel high = low;
   double step = first_step_m;
-  while (low > lowest && carries(low)) {
+  while (low.level > lowest && low.value >= 0) {
     high = low;
-    low = std::max(lowest, low - step);
+    low.level = std::max(lowest, low.level - step);
+    low.value = surplus(low.level);
     step *= 2;
   }
-  while (!carries(high)) {
-    if (!(high < ceiling)) {
+  while (high.value < 0) {
+    if (!(high.level < ceiling)) {
       return Problem{"overtopped",
                      fmt::format("The section cannot hold the water below the lower of its two "
                                  "ends, at elevation {}.",
@@ -47,10 +49,11 @@ Expected<SectionFlow> uniform_flow_near(const Section& section,
                      "", "section", "survey the section further up both banks"};
     }
     low = high;
-    high = std::min(ceiling, high + step);
+    high.level = std::min(ceiling, high.level + step);
+    high.value = surplus(high.level);
     step *= 2;
   }
-  const Length level = Length::meters(turning_point(low, high, carries));
+  const Length level = Length::meters(crossing_level(low, high, surplus));
   return carrying(divided.flow(level), sought.discharge);
 }
 

@@ -170,6 +170,13 @@ class TypedMethod : public Base {
     return result;
   }
 
+  /// The typed result alone, without the working, within the hard limits of every input.
+  Expected<Result> run_unread(const Inputs& inputs) const {
+    auto problems = method_inputs::not_allowed(about_, slots_, &inputs);
+    if (!problems.empty()) return problems;
+    return compute(inputs);
+  }
+
   Expected<std::unique_ptr<VariedOutput>> vary(const nlohmann::json& inputs,
                                                const std::vector<std::string>& varied,
                                                const std::string& output) const override {
@@ -238,8 +245,8 @@ class TypedMethod : public Base {
 
   Expected<Result> compute(const Inputs& inputs) const {
     if (arithmetic_ != nullptr) return arithmetic_(inputs);
-    Steps not_kept;
-    return function_(inputs, not_kept);
+    Steps unread = Steps::unread();
+    return function_(inputs, unread);
   }
 
   InputDescription& describe(const Naming& name, InputForm form, QuantityKind kind,

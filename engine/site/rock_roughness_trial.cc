@@ -21,25 +21,62 @@ Problem no_size(const SizingAnswer& answer) {
   return {"no-size", "The method gives no size in this water.", "", "", ""};
 }
 
-/// Asks every method; the one that asks most stays in the trial.
-Problems ask_methods(const RockRoughnessCase& of, RockRoughnessTrial& trial) {
-  bool any = false;
-  Problems silent;
-  for (std::size_t i = 0; i < of.methods.size(); ++i) {
-    auto answer = of.methods[i].method->size(trial.setting);
-    if (!answer.required) {
-      silent.push_back(no_size(answer));
-      continue;
-    }
-    const Length required = size_as(*answer.required, of.specified->band.basis().size);
-    const double scale = required / of.methods[i].available;
-    if (any && scale <= trial.scale) continue;
-    any = true;
-    trial.scale = scale;
-    trial.asks_most = i;
-    trial.answer = std::move(answer);
+/// Water over rock of one roughness, before a method is asked.
+struct WaterOverRock {
+  SectionFlow flow;
+  ZoneSetting setting;
+  HeldJson choices;
+};
+
+Expected<WaterOverRock> flow_over_rock(const RockRoughnessCase& of, Dimensionless roughness,
+                                       Length near) {
+  const auto lined = with_roughness(of.section->survey, of.stretch, roughness);
+  if (!lined) return lined.problems();
+  const ZoneSetting& before = *of.water->setting;
+  const UniformFlowCase sought{of.water->flow->discharge, before.energy_slope,
+                               of.section->composite_roughness};
+  auto flow = uniform_flow_near(*lined, divisions_of(*of.section), sought, near);
+  if (!flow) return flow.problems();
+  const FlowPart* channel = main_channel(*flow, *of.section);
+  if (channel == nullptr || !(channel->top_width.si() > 0)) {
+    return Problem{"dry", "The main channel carries no water.", "", "", ""};
   }
-  if (any) silent.clear();
+  WaterOverRock water;
+  water.setting = before;
+  take_channel(water.setting, before.energy_slope, *channel);
+  std::optional<BankGeometry> bank;
+  const auto problems = take_ground(water.setting, *of.zone, *lined, *flow, bank);
+  if (!problems.empty()) return problems;
+  if (of.water->velocity_at_rock) {
+    const double change = water.setting.average_velocity / before.average_velocity;
+    water.choices = choices_near_structure(*of.zone, *of.water->velocity_at_rock * change);
+    water.setting.method_choices = &*water.choices;
+  }
+  water.flow = std::move(*flow);
+  return water;
+}
+
+/// The method that asks for most, and the scale at which rock like the class is just that.
+struct AsksMost {
+  std::size_t method = 0;
+  double scale = 0;
+};
+
+/// Problems: why no method gives a size.
+Expected<AsksMost> ask_methods(const RockRoughnessCase& of, const ZoneSetting& setting) {
+  std::optional<AsksMost> most;
+  for (std::size_t i = 0; i < of.methods.size(); ++i) {
+    const auto required = of.methods[i].method->required_size(setting);
+    if (!required) continue;
+    const Length size = size_as(*required, of.specified->band.basis().size);
+    const double scale = size / of.methods[i].available;
+    if (!most || scale > most->scale) most = AsksMost{i, scale};
+  }
+  if (most) return *most;
+  Problems silent;
+  for (const AskingMethod& asking : of.methods) {
+    silent.push_back(no_size(asking.method->size(setting)));
+  }
   return silent;
 }
 
@@ -50,54 +87,53 @@ struct Answer {
   std::string why_not;
 };
 
-Answer ask(const RockRoughnessCase& of, Dimensionless coefficient, double scale) {
-  const auto trial = water_over_rock(of, rock_roughness(scale * of.d90, coefficient));
-  if (!trial) return {std::nullopt, trial.problems().front().sentence()};
-  return {trial->scale <= scale, {}};
-}
+/// Asks rock of one scale after another, each from the level over the last one.
+class Questions {
+ public:
+  Questions(const RockRoughnessCase& of, Dimensionless coefficient)
+      : of_(of), coefficient_(coefficient), level_(of.water->flow->water_level) {}
 
-/// Between two scales of which one holds: the upper end of what is left after halving.
-double halve_in(const RockRoughnessCase& of, Dimensionless coefficient, double below, double above,
-                bool holds_above) {
-  for (int i = 0; i < halvings; ++i) {
-    const double middle = 0.5 * (below + above);
-    const bool like_above =
-        ask(of, coefficient, middle).holds.value_or(!holds_above) == holds_above;
-    (like_above ? above : below) = middle;
+  Answer ask(double scale) {
+    const auto water = flow_over_rock(of_, rock_roughness(scale * of_.d90, coefficient_), level_);
+    if (!water) return {std::nullopt, water.problems().front().sentence()};
+    level_ = water->flow.water_level;
+    const auto most = ask_methods(of_, water->setting);
+    if (!most) return {std::nullopt, most.problems().front().sentence()};
+    return {most->scale <= scale, {}};
   }
-  return above;
-}
+
+  /// Between two scales of which one holds: the upper end of what is left after halving.
+  double halve_in(double below, double above, bool holds_above) {
+    for (int i = 0; i < halvings; ++i) {
+      const double middle = 0.5 * (below + above);
+      const bool like_above = ask(middle).holds.value_or(!holds_above) == holds_above;
+      (like_above ? above : below) = middle;
+    }
+    return above;
+  }
+
+ private:
+  const RockRoughnessCase& of_;
+  Dimensionless coefficient_;
+  Length level_;
+};
 
 }  // namespace
 
-Expected<RockRoughnessTrial> water_over_rock(const RockRoughnessCase& of, Dimensionless roughness) {
-  const auto lined = with_roughness(of.section->survey, of.stretch, roughness);
-  if (!lined) return lined.problems();
-  const ZoneSetting& before = *of.water->setting;
-  const UniformFlowCase sought{of.water->flow->discharge, before.energy_slope,
-                               of.section->composite_roughness};
-  auto flow =
-      uniform_flow_near(*lined, divisions_of(*of.section), sought, of.water->flow->water_level);
-  if (!flow) return flow.problems();
-  const FlowPart* channel = main_channel(*flow, *of.section);
-  if (channel == nullptr || !(channel->top_width.si() > 0)) {
-    return Problem{"dry", "The main channel carries no water.", "", "", ""};
-  }
+Expected<RockRoughnessTrial> water_over_rock(const RockRoughnessCase& of, Dimensionless roughness,
+                                             Length near) {
+  auto water = flow_over_rock(of, roughness, near);
+  if (!water) return water.problems();
+  const auto most = ask_methods(of, water->setting);
+  if (!most) return most.problems();
   RockRoughnessTrial trial;
   trial.roughness = roughness;
-  trial.setting = before;
-  take_channel(trial.setting, before.energy_slope, *channel);
-  std::optional<BankGeometry> bank;
-  const auto problems = take_ground(trial.setting, *of.zone, *lined, *flow, bank);
-  if (!problems.empty()) return problems;
-  if (of.water->velocity_at_rock) {
-    const double change = trial.setting.average_velocity / before.average_velocity;
-    trial.choices = choices_near_structure(*of.zone, *of.water->velocity_at_rock * change);
-    trial.setting.method_choices = &*trial.choices;
-  }
-  const auto silent = ask_methods(of, trial);
-  if (!silent.empty()) return silent;
-  trial.flow = std::move(*flow);
+  trial.flow = std::move(water->flow);
+  trial.setting = std::move(water->setting);
+  trial.choices = std::move(water->choices);
+  trial.asks_most = most->method;
+  trial.answer = of.methods[most->method].method->size(trial.setting);
+  trial.scale = most->scale;
   return trial;
 }
 
@@ -105,16 +141,17 @@ BalancingScales find_balancing_scales(const RockRoughnessCase& of, Dimensionless
   BalancingScales found;
   const double largest = largest_d90 / of.d90;
   double below = smallest_d90 / of.d90;
-  auto here = ask(of, coefficient, below);
+  Questions questions(of, coefficient);
+  auto here = questions.ask(below);
   if (here.holds.value_or(false)) found.scales.push_back(below);
   while (here.holds) {
     found.largest_looked_at = below;
     found.largest_holds = *here.holds;
     const double above = step_ratio * below;
     if (above > largest) return found;
-    const auto next = ask(of, coefficient, above);
+    const auto next = questions.ask(above);
     if (next.holds && *next.holds != *here.holds) {
-      found.scales.push_back(halve_in(of, coefficient, below, above, *next.holds));
+      found.scales.push_back(questions.halve_in(below, above, *next.holds));
     }
     below = above;
     here = next;

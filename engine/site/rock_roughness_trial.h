@@ -39,8 +39,10 @@ struct RockRoughnessTrial {
   double scale = 0;           ///< at which rock like the class is just what that one asks for
 };
 
-/// Problems: those of uniform_flow_near and bank_geometry; why no method gives a size.
-Expected<RockRoughnessTrial> water_over_rock(const RockRoughnessCase& of, Dimensionless roughness);
+/// Looks for the level from `near` on. Problems: those of uniform_flow_near and bank_geometry; why
+/// no method gives a size.
+Expected<RockRoughnessTrial> water_over_rock(const RockRoughnessCase& of, Dimensionless roughness,
+                                             Length near);
 
 /// Scales that ask, through their own roughness, for themselves.
 struct BalancingScales {

@@ -36,6 +36,9 @@ class ContraryMethod : public SizingMethod {
     }
     return answer;
   }
+  std::optional<RequiredSize> required_size(const ZoneSetting& zone) const override {
+    return size(zone).required;
+  }
   const nlohmann::json& without_margins() const override { return *none_; }
   Expected<VariedSize> vary_size(const ZoneSetting&, const std::vector<std::string>&,
                                  SizeMeaning) const override {
@@ -67,7 +70,8 @@ TEST(BalancingScales, AllAreFoundAndEveryLargerRockHolds) {
   const auto low = Dimensionless::number(0.034);
   method.demands = {{Velocity(), available}};
   const auto velocity_over = [&](double scale) {
-    const auto trial = water_over_rock(of, rock_roughness(scale * of.d90, low));
+    const auto trial =
+        water_over_rock(of, rock_roughness(scale * of.d90, low), of.water->flow->water_level);
     EXPECT_TRUE(trial);
     return trial ? trial->setting.average_velocity : Velocity();
   };

@@ -63,7 +63,7 @@ std::optional<LevelCase> level_case(const RockRoughnessCase& of, Length d90, Fin
     finding.steps.computed("n", "Manning's n, high, of rock placed under water", "1.15·n",
                            measure(n), "USACE EM 1110-2-1601 (1994) (from memory; confirm)");
   }
-  const auto trial = water_over_rock(of, Dimensionless::number(n));
+  const auto trial = water_over_rock(of, Dimensionless::number(n), of.water->flow->water_level);
   if (!trial) {
     finding.reasons.push_back("The level with the high roughness could not be computed: " +
                               trial.problems().front().sentence());
@@ -190,7 +190,8 @@ Finding balance_zone(const RockRoughnessCase& of, const CoarseStones& coarse,
   }
   Balance balance;
   balance.scale = found.scales.back();
-  const auto trial = water_over_rock(of, rock_roughness(balance.scale * of.d90, low));
+  const auto trial =
+      water_over_rock(of, rock_roughness(balance.scale * of.d90, low), of.water->flow->water_level);
   if (!trial) {
     give_up(finding, trial.problems().front().sentence(), "Look at the section and its slope.");
     return finding;

@@ -69,6 +69,8 @@ class SizingMethod : public Method {
   /// Where zones must lie for this method to speak about them.
   virtual const std::vector<ZonePlace>& places() const = 0;
   virtual SizingAnswer size(const ZoneSetting& zone) const = 0;
+  /// What `size` requires, without the working: for many trials. Absent where that is.
+  virtual std::optional<RequiredSize> required_size(const ZoneSetting& zone) const = 0;
   /// Those of its inputs that are margins of safety, at values that leave none.
   virtual const nlohmann::json& without_margins() const = 0;
   /// The size at the brink of motion in a zone, as a function of the inputs named in `varied`:
@@ -144,6 +146,15 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     return answer;
   }
 
+  std::optional<RequiredSize> required_size(const ZoneSetting& zone) const override {
+    SizingAnswer answer;
+    const auto inputs = inputs_of(zone, answer);
+    if (!inputs) return std::nullopt;
+    const auto result = this->run_unread(*inputs);
+    if (!result) return std::nullopt;
+    return to_required_(*result);
+  }
+
   Expected<VariedSize> vary_size(const ZoneSetting& zone, const std::vector<std::string>& varied,
                                  SizeMeaning meaning) const override {
     SizingAnswer answer;
@@ -153,7 +164,7 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     }
     if (!inputs) return answer.problems;
     inputs = *this->read(margins_.held(), std::move(*inputs), false);
-    auto result = this->run_typed(*inputs, answer.evaluation);
+    const auto result = this->run_unread(*inputs);
     if (!result) return located(result.problems());
     auto size = this->vary_from(std::move(*inputs), varied, [this, meaning](const Result& at) {
       return size_as(to_required_(at), meaning).meters();
