@@ -174,6 +174,10 @@ TEST(SharesOfVariance, IshigamisFunction) {
 TEST(LimitStates, WhatCannotBeAnalysedIsAProblem) {
   const FormulaLimitState nothing({}, [](Values) -> std::optional<double> { return 1; });
   EXPECT_EQ(first_order(nothing).problems().front().code, "nothing-uncertain");
+  const RandomVariable one{"a", "a", *Distribution::normal(0, 1)};
+  const FormulaLimitState crowded(std::vector<RandomVariable>(33, one),
+                                  [](Values x) -> std::optional<double> { return x[32]; });
+  EXPECT_EQ(first_order(crowded).problems().front().code, "too-many-uncertain");
   const FormulaLimitState unmoved({{"a", "a", *Distribution::normal(0, 1)}},
                                   [](Values) -> std::optional<double> { return 1; });
   EXPECT_EQ(first_order(unmoved).problems().front().code, "nothing-moves");

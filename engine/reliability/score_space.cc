@@ -1,8 +1,12 @@
 #include "engine/reliability/score_space.h"
 
+#include <fmt/format.h>
+
 #include <Eigen/Cholesky>
 #include <cmath>
 #include <numeric>
+
+#include "engine/reliability/shifted_sobol.h"
 
 namespace proofstone {
 namespace {
@@ -19,6 +23,11 @@ Expected<ScoreSpace> ScoreSpace::of(const LimitState& limit,
   if (size == 0) {
     return Problem{"nothing-uncertain", "No quantity of this limit state is uncertain.", "", "",
                    "at least one quantity with a spread"};
+  }
+  if (2 * size > ShiftedSobol::most_dimensions) {
+    return Problem{"too-many-uncertain",
+                   fmt::format("{} quantities of this limit state are uncertain.", size), "", "",
+                   fmt::format("at most {}", ShiftedSobol::most_dimensions / 2)};
   }
   ScoreSpace space(limit);
   if (correlations.empty()) return space;

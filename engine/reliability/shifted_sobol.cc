@@ -11,7 +11,8 @@ std::uint64_t mixed(std::uint64_t counter) {
   return z ^ (z >> 31);
 }
 
-constexpr std::uint64_t most_dimensions = 4096;
+/// Keeps the shifts of replicates apart.
+constexpr std::uint64_t row_length = 4096;
 
 }  // namespace
 
@@ -19,7 +20,7 @@ ShiftedSobol::ShiftedSobol(std::size_t dimension, int replicate, std::uint64_t f
     : engine_(dimension) {
   engine_.seed(first);
   const auto row = static_cast<std::uint64_t>(replicate) + 1;
-  for (std::size_t i = 0; i < dimension; ++i) shifts_.push_back(mixed(row * most_dimensions + i));
+  for (std::size_t i = 0; i < dimension; ++i) shifts_.push_back(mixed(row * row_length + i));
 }
 
 }  // namespace proofstone

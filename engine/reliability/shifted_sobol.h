@@ -8,11 +8,16 @@
 #include <span>
 #include <vector>
 
+#include "engine/reliability/direction_numbers.h"
+
 namespace proofstone {
 
 /// Sobol points in (0, 1)^dimension with the digital shift of one replicate.
 class ShiftedSobol {
  public:
+  static constexpr std::size_t most_dimensions = DirectionNumbers::max_dimension;
+
+  /// Precondition: 1 to `most_dimensions`.
   ShiftedSobol(std::size_t dimension, int replicate, std::uint64_t first);
 
   /// Writes the next point.
@@ -25,7 +30,7 @@ class ShiftedSobol {
   }
 
  private:
-  boost::random::sobol engine_;
+  boost::random::sobol_engine<std::uint64_t, 64, DirectionNumbers> engine_;
   std::vector<std::uint64_t> shifts_;
 };
 

@@ -166,7 +166,7 @@ class TypedSizingMethod : public TypedMethod<Inputs, Result, SizingMethod> {
     inputs = *this->read(margins_.held(), std::move(*inputs), false);
     const auto result = this->run_unread(*inputs);
     if (!result) return located(result.problems());
-    auto size = this->vary_from(std::move(*inputs), varied, [this, meaning](const Result& at) {
+    auto size = this->vary_from(*inputs, varied, [this, meaning](const Result& at) {
       return size_as(to_required_(at), meaning).meters();
     });
     if (!size) return size.problems();
