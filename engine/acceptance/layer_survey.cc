@@ -22,15 +22,6 @@ double student_quantile(double tail, double degrees_of_freedom) {
   return std::sqrt(degrees_of_freedom * (1 - x) / x);
 }
 
-/// Fewest points whose mean is known to within `half_width`; absent above 5,000.
-std::optional<int> points_needed(double deviation, double half_width, double tail) {
-  for (int n = 2; n <= most_points; ++n) {
-    const double t = student_quantile(tail, n - 1);
-    if (n >= std::pow(t * deviation / half_width, 2)) return n;
-  }
-  return std::nullopt;
-}
-
 Described make_method() {
   MethodDescription about;
   about.id = "layer-survey";
@@ -95,6 +86,14 @@ std::vector<double> square_thicknesses(const LayerSurveyInputs& in, Steps& steps
 
 }  // namespace
 
+std::optional<int> points_for_mean(double deviation, double half_width, double tail) {
+  for (int n = 2; n <= most_points; ++n) {
+    const double t = student_quantile(tail, n - 1);
+    if (n >= std::pow(t * deviation / half_width, 2)) return n;
+  }
+  return std::nullopt;
+}
+
 Expected<LayerSurveyResult> layer_survey(const LayerSurveyInputs& in, Steps& steps) {
   const auto values = square_thicknesses(in, steps);
   const auto spread = mean_and_deviation(values, 3, "/thicknesses");
@@ -113,7 +112,7 @@ Expected<LayerSurveyResult> layer_survey(const LayerSurveyInputs& in, Steps& ste
     const double quality = (spread->mean - in.least->meters()) / spread->deviation;
     result.above_least = Dimensionless::number(share_within(quality, n));
   }
-  const auto points = points_needed(spread->deviation, in.mean_within.meters(), alpha / 2);
+  const auto points = points_for_mean(spread->deviation, in.mean_within.meters(), alpha / 2);
   if (!points) {
     return Problem{"too-many-points", "No reasonable number of points gives so narrow a mean.", "",
                    "/mean_within", "a wider half-width"};

@@ -25,6 +25,10 @@ struct LayerSurveyResult {
   Dimensionless points_needed;
 };
 
+/// Fewest points whose mean is known to within `half_width`, where points differ by `deviation` and
+/// `tail` may lie beyond on each side; absent above 5,000.
+std::optional<int> points_for_mean(double deviation, double half_width, double tail);
+
 /// Thickness of a placed layer from survey points of bedding and finished surface.
 Expected<LayerSurveyResult> layer_survey(const LayerSurveyInputs& in, Steps& steps);
 

@@ -7,10 +7,12 @@
 #include "engine/site/extents_in_zone.h"
 #include "engine/site/frequent_water.h"
 #include "engine/site/lining_of_zone.h"
+#include "engine/site/look_findings.h"
 #include "engine/site/lot_evidence.h"
 #include "engine/site/method_sizes.h"
 #include "engine/site/outcome_order.h"
 #include "engine/site/placed_layer.h"
+#include "engine/site/placing_findings.h"
 #include "engine/site/profile_picture_of.h"
 #include "engine/site/quantities.h"
 #include "engine/site/reach_water.h"
@@ -110,6 +112,7 @@ bool is_verdict(const Finding& finding) {
     case Topic::cover:
     case Topic::gradation:
     case Topic::rock_in_zone:
+    case Topic::placing_check:
       return finding.governs;
     default:
       return false;
@@ -163,6 +166,7 @@ Findings assess(const Site& site, UnitSystem units) {
   findings.units = units;
   findings.cautions = usual_cautions();
   note_what_is_missing(site, findings);
+  move_into(findings.findings, clock_findings(site));
 
   auto reaches = water_in_reaches(site, wording);
   for (auto& water : reaches) findings.findings.push_back(std::move(water.finding));
@@ -202,6 +206,9 @@ Findings assess(const Site& site, UnitSystem units) {
       findings.method_sizes_pictures.push_back(method_sizes_picture(one.sizing));
     }
     move_into(findings.findings, placed_layer_findings(site, zone, wording));
+    auto placing = placing_of(site, zone, wording);
+    move_into(findings.findings, placing_findings(placing, wording));
+    findings.placing.push_back(placing_record(placing, wording));
     move_into(findings.findings, chance_findings(zone, one.sizing, one.water, wording));
     move_into(findings.findings, lining_findings(site, zone, one.water, wording));
     auto typical = typical_section(site, zone, one.water, one.sizing, wording);
@@ -217,6 +224,7 @@ Findings assess(const Site& site, UnitSystem units) {
   for (const auto& [id, lot] : site.lots) {
     auto evidence = weigh_lot(site, lot, wording);
     move_into(findings.findings, std::move(evidence.findings));
+    move_into(findings.findings, look_findings(site, lot, wording));
     std::vector<RockInZone> results;
     results.reserve(lot.zones.size());
     for (const auto& one : work) {
@@ -239,6 +247,7 @@ Findings assess(const Site& site, UnitSystem units) {
   for (const auto& [id, submittal] : site.submittals) {
     move_into(findings.findings, review_submittal(site, submittal, wording));
   }
+  move_into(findings.findings, nonconformance_findings(site));
   add_quantities(site, work, findings);
   write_headline(findings);
   return findings;

@@ -42,7 +42,8 @@ nlohmann::json ExampleDocument::document() const {
   auto changes = nlohmann::json::array();
   for (const auto& [name, value] : items.items()) {
     const bool single = name == "name" || name == "note" || name == "evidence" ||
-                        name == "ordering" || name == "prices" || name == "requirements";
+                        name == "ordering" || name == "prices" || name == "requirements" ||
+                        name == "placing_tolerances";
     if (single || !value.is_object()) {
       changes.push_back({{"set", "/" + name}, {"to", value}});
       continue;

@@ -132,6 +132,8 @@ std::string_view topic_name(Topic topic) {
       return "supply";
     case Topic::placing:
       return "placing";
+    case Topic::placing_check:
+      return "placing check";
     case Topic::mix:
       return "mix";
   }

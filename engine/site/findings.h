@@ -45,7 +45,8 @@ enum class Topic {
   remedy,
   chance,
   supply,
-  placing,
+  placing,        ///< what was measured of placed work, and what is not as designed
+  placing_check,  ///< "placing check"
   mix
 };
 /// "document", "water", "rock size", "class", "layer", "toe", "soil", "filter", "extent",
@@ -103,6 +104,23 @@ struct Finding {
   bool keeps(const LimitDescription& limit) const;
 };
 
+/// One check of a zone's placing as a record shows it, in words.
+struct PlacingRecordLine {
+  std::string title;
+  bool hold_point = false;
+  std::string required;
+  std::string tolerance;
+  std::string how;
+  Outcome outcome = Outcome::not_yet_known;
+  std::string state;                  ///< "pass", "fail", "not yet known", "used as it is, …"
+  std::vector<std::string> evidence;  ///< in the order of time
+};
+struct PlacingRecord {
+  std::string zone;  ///< its name
+  bool begun = false;
+  std::vector<PlacingRecordLine> lines;  ///< in the order of work
+};
+
 /// Everything `assess` says about a site.
 struct Findings {
   std::string site_name;
@@ -122,6 +140,7 @@ struct Findings {
   std::vector<MethodSizesPicture> method_sizes_pictures;
   std::vector<RunChartPicture> run_charts;
   std::vector<MixPicture> mix_pictures;
+  std::vector<PlacingRecord> placing;  ///< by zone
   std::vector<std::string> cautions;
 
   const Finding* find(std::string_view id) const;

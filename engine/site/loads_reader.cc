@@ -1,6 +1,7 @@
 #include "engine/site/loads_reader.h"
 
 #include "engine/json/utc_time.h"
+#include "engine/site/observation_reader.h"
 
 namespace proofstone {
 namespace {
@@ -65,13 +66,12 @@ std::optional<SupplyPlan> read_supply(FieldReader& lot, Problems& problems) {
   return plan;
 }
 
-LayerSurvey read_layer_survey(FieldReader& reader, const std::string& id) {
+LayerSurvey read_layer_survey(FieldReader& reader, const std::string& id, Problems& problems) {
   LayerSurvey survey;
   survey.id = id;
   survey.name = reader.required_text("name");
   survey.zone = reader.required_text("zone");
-  survey.when = read_when(reader);
-  survey.who = reader.optional_text("who");
+  survey.seen = read_observation(reader, problems);
   if (reader.required("thicknesses") != nullptr) {
     survey.thicknesses = reader.optional_quantities<Length>("thicknesses");
     for (std::size_t i = 0; i < survey.thicknesses.size(); ++i) {

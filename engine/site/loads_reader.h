@@ -12,7 +12,7 @@ Load read_load(FieldReader& reader, const std::string& id);
 std::optional<SupplyPlan> read_supply(FieldReader& lot, Problems& problems);
 
 /// One of /layer_surveys.
-LayerSurvey read_layer_survey(FieldReader& reader, const std::string& id);
+LayerSurvey read_layer_survey(FieldReader& reader, const std::string& id, Problems& problems);
 
 /// `when` of an observation: empty, or a time in UTC, else a Problem.
 std::string read_when(FieldReader& reader);

@@ -5,19 +5,10 @@
 #include <algorithm>
 
 #include "engine/evidence/same_rock.h"
+#include "engine/site/measured_look.h"
 
 namespace proofstone {
 namespace {
-
-Expected<MeasuredGradation> measured_by(const Look& look) {
-  if (const auto* count = std::get_if<StoneCount>(&look.taken)) {
-    return count->intermediate_axes.empty()
-               ? gradation_from_bins(count->bins, count->picking)
-               : gradation_from_stones(count->intermediate_axes, count->picking);
-  }
-  const auto& sample = std::get<WeighedSample>(look.taken);
-  return gradation_from_weighed(sample.groups, sample.size_meaning);
-}
 
 Finding begin_finding(const LotEvidence& evidence, std::string id, std::string title) {
   Finding finding;
@@ -217,8 +208,8 @@ LotEvidence weigh_lot(const Site& site, const Lot& lot, const Wording& wording) 
   const double confidence = site.evidence.confidence;
   std::vector<MeasuredGradation> measured;
   for (const auto& [id, look] : site.looks) {
-    if (look.lot != lot.id) continue;
-    auto curve = measured_by(look);
+    if (look.lot != lot.id || !gives_curve(look)) continue;
+    auto curve = measured_look(site, look);
     evidence.findings.push_back(look_finding(evidence, look, curve, confidence, wording));
     if (!curve) continue;
     measured.push_back(*curve);

@@ -5,18 +5,20 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <variant>
 #include <vector>
 
-#include "engine/evidence/measured_gradation.h"
 #include "engine/hydraulics/bank.h"
 #include "engine/hydraulics/centreline.h"
 #include "engine/hydraulics/section_flow.h"
 #include "engine/json/held_json.h"
+#include "engine/placing/nonconformance.h"
+#include "engine/placing/placing_tolerances.h"
+#include "engine/placing/placing_walk.h"
 #include "engine/reliability/stated_spread.h"
 #include "engine/rock/rock_class.h"
 #include "engine/site/ordering.h"
 #include "engine/site/site_loads.h"
+#include "engine/site/site_look.h"
 #include "engine/site/site_mix.h"
 #include "engine/site/site_reach.h"
 #include "engine/site/submittal.h"
@@ -140,29 +142,6 @@ struct Lot {
   std::optional<SupplyPlan> supply;
 };
 
-/// A stone count: bins or measured axes, as it was taken down.
-struct StoneCount {
-  StonePicking picking = StonePicking::grid;
-  std::vector<CountBin> bins;
-  std::vector<Length> intermediate_axes;
-};
-
-/// A weighed sample: size groups, each weighed and counted.
-struct WeighedSample {
-  SizeMeaning size_meaning = SizeMeaning::intermediate_axis;
-  std::vector<WeighedGroup> groups;
-};
-
-/// One act of observation.
-struct Look {
-  std::string id;
-  std::string name;
-  std::string lot;
-  std::string who;
-  std::string when;  ///< as written; RFC 3339 in UTC
-  std::variant<StoneCount, WeighedSample> taken;
-};
-
 /// Another material on offer, to blend with a pile or to fill rock with, by its certified
 /// gradation.
 struct Material {
@@ -183,6 +162,7 @@ struct Site {
   std::string name;
   std::string note;
   std::string revision;  ///< id of the last revision
+  std::string recorded;  ///< time of the latest revision
   std::map<std::string, FlowCase> flow_cases;
   std::map<std::string, SiteSection> sections;
   std::map<std::string, SiteCentreline> centrelines;
@@ -199,6 +179,9 @@ struct Site {
   std::map<std::string, Look> looks;
   std::map<std::string, Load> loads;
   std::map<std::string, LayerSurvey> layer_surveys;
+  std::map<std::string, PlacingWalk> placing_walks;
+  std::map<std::string, Nonconformance> nonconformances;
+  PlacingTolerances placing_tolerances;
   std::map<std::string, Material> materials;
   std::map<std::string, SiteMix> mixes;
   EvidencePolicy evidence;

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/evidence/observation.h"
 #include "engine/quantity/quantity.h"
 
 namespace proofstone {
@@ -34,8 +35,7 @@ struct LayerSurvey {
   std::string id;
   std::string name;
   std::string zone;
-  std::string when;
-  std::string who;
+  Observation seen;
   std::vector<Length> thicknesses;
   std::optional<Slope> vertical_on;  ///< thicknesses are vertical differences on this slope
   std::optional<Length> least;       ///< nowhere less

@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
 #include "engine/site/filter_reader.h"
@@ -9,6 +11,7 @@
 #include "engine/site/lot_reader.h"
 #include "engine/site/mix_reader.h"
 #include "engine/site/ordering_reader.h"
+#include "engine/site/placing_reader.h"
 #include "engine/site/reach_reader.h"
 #include "engine/site/revision.h"
 #include "engine/site/rock_reader.h"
@@ -132,6 +135,8 @@ Expected<Site> site_from(nlohmann::json document) {
   auto revisions = read_revisions(std::move(document));
   if (!revisions) return revisions.problems();
   const auto last_revision = revisions->back().id;
+  std::string recorded;
+  for (const auto& revision : *revisions) recorded = std::max(recorded, revision.time);
   const auto state = fold(std::move(*revisions));
   if (!state) return state.problems();
 
@@ -139,6 +144,7 @@ Expected<Site> site_from(nlohmann::json document) {
   Problems problems;
   FieldReader reader(*state, "", problems);
   site.revision = last_revision;
+  site.recorded = recorded;
   site.name = reader.required_text("name");
   site.note = reader.optional_text("note");
   site.flow_cases = collection<FlowCase>(
@@ -183,8 +189,18 @@ Expected<Site> site_from(nlohmann::json document) {
       reader, "loads", problems,
       [](FieldReader& item, const std::string& id) { return read_load(item, id); });
   site.layer_surveys = collection<LayerSurvey>(
-      reader, "layer_surveys", problems,
-      [](FieldReader& item, const std::string& id) { return read_layer_survey(item, id); });
+      reader, "layer_surveys", problems, [&problems](FieldReader& item, const std::string& id) {
+        return read_layer_survey(item, id, problems);
+      });
+  site.placing_walks = collection<PlacingWalk>(
+      reader, "placing_walks", problems, [&problems](FieldReader& item, const std::string& id) {
+        return read_placing_walk(item, id, problems);
+      });
+  site.nonconformances = collection<Nonconformance>(
+      reader, "nonconformances", problems, [&problems](FieldReader& item, const std::string& id) {
+        return read_nonconformance(item, id, problems);
+      });
+  site.placing_tolerances = read_placing_tolerances(reader, problems);
   site.materials = collection<Material>(reader, "materials", problems,
                                         [&problems](FieldReader& item, const std::string& id) {
                                           return read_material(item, id, problems);
@@ -209,6 +225,9 @@ Expected<Site> site_from(nlohmann::json document) {
     add_all(problems, reach_reference_problems(site));
     add_all(problems, mix_reference_problems(site));
   }
+  // Checks are made from the design, which must hold together first.
+  if (problems.empty()) add_all(problems, placing_reference_problems(site));
+  if (problems.empty()) add_all(problems, repeated_looks(site));
   if (!problems.empty()) return problems;
   return site;
 }

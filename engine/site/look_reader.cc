@@ -1,0 +1,257 @@
+#include <fmt/format.h>
+
+#include <set>
+
+#include "engine/evidence/size_ranges.h"
+#include "engine/site/item_reader.h"
+#include "engine/site/lot_reader.h"
+#include "engine/site/observation_reader.h"
+
+namespace proofstone {
+namespace {
+
+/// "in" of "12.5 in": what stands behind the number.
+std::string unit_in(const nlohmann::json& value) {
+  if (!value.is_string()) return {};
+  const auto text = value.get<std::string>();
+  const auto from = text.find_last_of("0123456789. ");
+  return from == std::string::npos ? text : text.substr(from + 1);
+}
+
+/// A count in two units is two habits, or a slip: it is not read.
+void same_unit(FieldReader& reader, const std::string& field, const nlohmann::json& value,
+               std::string& unit) {
+  const auto here = unit_in(value);
+  if (here.empty()) return;
+  if (unit.empty()) unit = here;
+  if (here == unit) return;
+  reader.report("mixed-units", fmt::format("This is in {}, the count began in {}.", here, unit),
+                field, "one unit throughout a count");
+}
+
+void same_unit_in_row(FieldReader& row, std::initializer_list<const char*> fields,
+                      std::string& unit) {
+  for (const char* field : fields) {
+    if (const auto* value = row.optional(field)) same_unit(row, field, *value, unit);
+  }
+}
+
+StoneCount read_stone_count(FieldReader& look, Problems& problems) {
+  StoneCount count;
+  count.picking = look.choice<StonePicking>("picking",
+                                            {{"grid", StonePicking::grid},
+                                             {"line", StonePicking::line},
+                                             {"area", StonePicking::area},
+                                             {"whole", StonePicking::whole}},
+                                            std::nullopt);
+  const auto* stones = look.required("stones");
+  if (stones == nullptr || is_unread_file(look, "stones", *stones)) return count;
+  FieldReader table(*stones, look.pointer() + "/stones", problems);
+  if (table.has("axes") == table.has("bins")) {
+    look.report("one-of", "A count has measured axes or bins, one of the two.", "stones",
+                "{\"axes\": […]} or {\"bins\": […]}");
+  }
+  std::string unit;
+  count.intermediate_axes = table.optional_quantities<Length>("axes");
+  if (const auto* axes = table.optional_list("axes")) {
+    for (std::size_t i = 0; i < axes->size(); ++i) {
+      same_unit(table, fmt::format("axes/{}", i), (*axes)[i], unit);
+    }
+  }
+  if (const auto* bins = table.optional_list("bins")) {
+    for (std::size_t i = 0; i < bins->size(); ++i) {
+      FieldReader row((*bins)[i], fmt::format("{}/bins/{}", table.pointer(), i), problems);
+      same_unit_in_row(row, {"larger_than", "not_larger_than"}, unit);
+      CountBin bin;
+      bin.lower = row.optional_quantity<Length>("larger_than");
+      bin.upper = row.required_quantity<Length>("not_larger_than");
+      if (row.required("stones") != nullptr) {
+        bin.stones = row.optional_integer("stones", 0, 1'000'000).value_or(0);
+      }
+      row.finish();
+      count.bins.push_back(bin);
+    }
+  }
+  table.finish();
+  return count;
+}
+
+WeighedSample read_weighed_sample(FieldReader& look, Problems& problems) {
+  WeighedSample sample;
+  sample.size_meaning = look.choice<SizeMeaning>(
+      "size_meaning",
+      {{"intermediate axis", SizeMeaning::intermediate_axis}, {"sieve", SizeMeaning::sieve}},
+      SizeMeaning::intermediate_axis);
+  const auto* groups = look.required("groups");
+  if (groups == nullptr || is_unread_file(look, "groups", *groups)) return sample;
+  FieldReader table(*groups, look.pointer() + "/groups", problems);
+  const auto* list = table.required("groups") != nullptr ? table.optional_list("groups") : nullptr;
+  for (std::size_t i = 0; list != nullptr && i < list->size(); ++i) {
+    FieldReader row((*list)[i], fmt::format("{}/groups/{}", table.pointer(), i), problems);
+    WeighedGroup group;
+    group.lower = row.optional_quantity<Length>("larger_than");
+    group.upper = row.required_quantity<Length>("not_larger_than");
+    group.mass = row.required_quantity<Mass>("mass");
+    if (row.required("stones") != nullptr) {
+      group.stones = row.optional_integer("stones", 0, 1'000'000).value_or(0);
+    }
+    row.finish();
+    sample.groups.push_back(group);
+  }
+  table.finish();
+  return sample;
+}
+
+MassRanges read_mass_ranges(FieldReader& look, Problems& problems) {
+  MassRanges taken;
+  if (look.required("ranges") == nullptr) return taken;
+  const auto* list = look.optional_list("ranges");
+  std::string unit;
+  for (std::size_t i = 0; list != nullptr && i < list->size(); ++i) {
+    FieldReader row((*list)[i], fmt::format("{}/ranges/{}", look.pointer(), i), problems);
+    same_unit_in_row(row, {"heavier_than", "not_heavier_than"}, unit);
+    MassRange range;
+    range.lower = row.optional_quantity<Mass>("heavier_than");
+    range.upper = row.required_positive<Mass>("not_heavier_than", "A stone has a mass.");
+    range.mass = row.required_quantity<Mass>("mass");
+    if (row.has("stones")) range.stones = row.optional_integer("stones", 0, 1'000'000).value_or(0);
+    row.finish();
+    taken.ranges.push_back(range);
+  }
+  return taken;
+}
+
+/// A stone that no rock of the trade is.
+void must_be_a_stone(FieldReader& reader, const char* field, Length size) {
+  if (size.meters() <= largest_believable_size.meters()) return;
+  reader.report("implausible", "No stone of the trade is that large; the unit may be wrong.", field,
+                "up to 5 m (16 ft)");
+}
+
+QuickLook read_quick_look(FieldReader& look, Problems& problems) {
+  QuickLook seen;
+  std::string unit;
+  same_unit_in_row(look, {"largest", "smallest", "most_common"}, unit);
+  seen.largest = look.required_positive<Length>("largest", "A stone has a size.");
+  seen.smallest = look.required_positive<Length>("smallest", "A stone has a size.");
+  must_be_a_stone(look, "largest", seen.largest);
+  if (seen.smallest > seen.largest) {
+    look.report("swapped", "The smallest stone is larger than the largest.", "smallest",
+                "not more than the largest");
+  }
+  if (look.has("most_common")) {
+    seen.most_common = look.required_positive<Length>("most_common", "A stone has a size.");
+    if (*seen.most_common > seen.largest || *seen.most_common < seen.smallest) {
+      look.report("out-of-order", "The most common stone is not between the two ends.",
+                  "most_common", "between smallest and largest");
+    }
+  }
+  const auto* missing = look.optional_list("missing");
+  for (std::size_t i = 0; missing != nullptr && i < missing->size(); ++i) {
+    FieldReader row((*missing)[i], fmt::format("{}/missing/{}", look.pointer(), i), problems);
+    MissingSizes gap;
+    gap.larger_than = row.required_quantity<Length>("larger_than");
+    gap.not_larger_than = row.required_positive<Length>("not_larger_than", "Stones have a size.");
+    if (gap.larger_than.si() < 0 || gap.larger_than >= gap.not_larger_than) {
+      row.report("swapped", "The range does not go from small to large.", "larger_than",
+                 "0 or more, and less than not_larger_than");
+    }
+    row.finish();
+    seen.missing.push_back(gap);
+  }
+  seen.shape = look.choice<SeenShape>("shape",
+                                      {{"blocky", SeenShape::blocky},
+                                       {"mixed", SeenShape::mixed},
+                                       {"flat or long", SeenShape::flat_or_long}},
+                                      std::nullopt);
+  seen.fines = look.choice<SeenFines>(
+      "fines",
+      {{"none", SeenFines::none}, {"little", SeenFines::little}, {"much", SeenFines::much}},
+      std::nullopt);
+  return seen;
+}
+
+ShapeCount read_shape_count(FieldReader& look, Problems& problems) {
+  ShapeCount count;
+  if (look.required("stones") == nullptr) return count;
+  const auto* list = look.optional_list("stones");
+  std::string unit;
+  for (std::size_t i = 0; list != nullptr && i < list->size(); ++i) {
+    FieldReader row((*list)[i], fmt::format("{}/stones/{}", look.pointer(), i), problems);
+    same_unit_in_row(row, {"longest", "intermediate", "shortest"}, unit);
+    StoneAxes stone;
+    stone.longest = row.required_positive<Length>("longest", "A stone has a length.");
+    stone.intermediate = row.required_positive<Length>("intermediate", "A stone has a breadth.");
+    stone.shortest = row.required_positive<Length>("shortest", "A stone has a thickness.");
+    must_be_a_stone(row, "longest", stone.longest);
+    if (stone.longest < stone.intermediate || stone.intermediate < stone.shortest) {
+      row.report("swapped", "The axes do not go from the longest to the shortest.", "longest",
+                 "longest, intermediate, shortest");
+    }
+    row.finish();
+    count.stones.push_back(stone);
+  }
+  if (list != nullptr && list->empty()) {
+    look.report("empty", "No stone was measured.", "stones", "at least one stone");
+  }
+  return count;
+}
+
+enum class LookKind { stone_count, weighed_sample, mass_ranges, quick_look, shape_count };
+
+const std::vector<std::pair<std::string, LookKind>>& look_kinds() {
+  static const std::vector<std::pair<std::string, LookKind>> kinds{
+      {"stone count", LookKind::stone_count},
+      {"weighed sample", LookKind::weighed_sample},
+      {"mass ranges", LookKind::mass_ranges},
+      {"quick look", LookKind::quick_look},
+      {"shape count", LookKind::shape_count}};
+  return kinds;
+}
+
+}  // namespace
+
+Look read_look(FieldReader& reader, const std::string& id, Problems& problems) {
+  Look look;
+  look.id = id;
+  look.name = reader.required_text("name");
+  look.lot = reader.required_text("lot");
+  look.seen = read_observation(reader, problems);
+  switch (reader.choice<LookKind>("kind", look_kinds(), std::nullopt)) {
+    case LookKind::stone_count:
+      look.taken = read_stone_count(reader, problems);
+      break;
+    case LookKind::weighed_sample:
+      look.taken = read_weighed_sample(reader, problems);
+      break;
+    case LookKind::mass_ranges:
+      look.taken = read_mass_ranges(reader, problems);
+      break;
+    case LookKind::quick_look:
+      look.taken = read_quick_look(reader, problems);
+      break;
+    case LookKind::shape_count:
+      look.taken = read_shape_count(reader, problems);
+      break;
+  }
+  return look;
+}
+
+Problems repeated_looks(const Site& site) {
+  Problems problems;
+  std::set<std::string> known;
+  for (const auto& [id, look] : site.looks) {
+    if (look.seen.when.empty() || look.seen.who.empty()) continue;
+    const auto same =
+        fmt::format("{}\n{}\n{}\n{}", look.lot, look.taken.index(), look.seen.who, look.seen.when);
+    if (known.insert(same).second) continue;
+    problems.push_back({"repeated-look",
+                        fmt::format("{} stands twice: the same kind of look at the same lot by the "
+                                    "same person at the same time.",
+                                    look.name),
+                        "", "/looks/" + id, "each look once"});
+  }
+  return problems;
+}
+
+}  // namespace proofstone

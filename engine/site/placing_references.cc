@@ -1,0 +1,102 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/site/placing_design_of.h"
+#include "engine/site/placing_reader.h"
+
+namespace proofstone {
+namespace {
+
+template <class Item>
+void must_exist(const std::map<std::string, Item>& items, const std::string& id,
+                const std::string& pointer, const char* kind, Problems& problems) {
+  if (items.contains(id)) return;
+  std::string allowed;
+  for (const auto& [known, item] : items) allowed += (allowed.empty() ? "" : ", ") + known;
+  problems.push_back({"no-such-item", fmt::format("No {} is called \"{}\".", kind, id), "", pointer,
+                      allowed.empty() ? fmt::format("there is no {} yet", kind) : allowed});
+}
+
+const PlacingCheck* find_check(const std::vector<PlacingCheck>& checks, const std::string& id,
+                               const std::string& pointer, Problems& problems) {
+  std::string allowed;
+  for (const auto& check : checks) {
+    if (check.id == id) return &check;
+    allowed += (allowed.empty() ? "" : ", ") + check.id;
+  }
+  problems.push_back({"no-such-item",
+                      fmt::format("The design of the zone asks for no check \"{}\".", id), "",
+                      pointer, allowed});
+  return nullptr;
+}
+
+/// What a check of this kind cannot have.
+void must_fit(const PlacingCheck& check, const CheckEntry& entry, const PlacingDesign& design,
+              const std::string& at, Problems& problems) {
+  const bool takes_lengths = check.measure == CheckMeasure::at_least ||
+                             check.measure == CheckMeasure::at_most ||
+                             check.measure == CheckMeasure::within;
+  if (!entry.measured.empty() && !takes_lengths) {
+    problems.push_back(
+        {"not-measured-here",
+         check.measure == CheckMeasure::layer_survey
+             ? "Thicknesses of the rock stand in a survey of the layer."
+             : "This check takes no lengths.",
+         "", at + "/measured",
+         check.measure == CheckMeasure::layer_survey ? "an item of /layer_surveys" : "a result"});
+  }
+  if (!entry.loads.empty() && check.measure != CheckMeasure::load_tally) {
+    problems.push_back({"no-loads-here", "This check counts no loads.", "", at + "/loads",
+                        "loads stand at the check \"mix\""});
+  }
+  if (check.measure != CheckMeasure::within) {
+    for (std::size_t i = 0; i < entry.measured.size(); ++i) {
+      if (entry.measured[i].meters() >= 0) continue;
+      problems.push_back({"negative", "A depth, thickness or lap is not negative.", "",
+                          fmt::format("{}/measured/{}", at, i), "0 or more"});
+    }
+  }
+  for (const auto& [material, count] : entry.loads) {
+    const bool known =
+        std::any_of(design.mix.begin(), design.mix.end(),
+                    [&id = material](const MixShare& share) { return share.id == id; });
+    if (known) continue;
+    std::string allowed;
+    for (const auto& share : design.mix) allowed += (allowed.empty() ? "" : ", ") + share.id;
+    problems.push_back({"no-such-item", fmt::format("The mix of the zone has no \"{}\".", material),
+                        "", at + "/loads/" + material, allowed});
+  }
+}
+
+}  // namespace
+
+Problems placing_reference_problems(const Site& site) {
+  Problems problems;
+  for (const auto& [id, walk] : site.placing_walks) {
+    const std::string at = "/placing_walks/" + id;
+    must_exist(site.zones, walk.zone, at + "/zone", "zone", problems);
+    const auto zone = site.zones.find(walk.zone);
+    if (zone == site.zones.end()) continue;
+    const auto design = placing_design(site, zone->second);
+    const auto checks = placing_checks(design);
+    for (const auto& entry : walk.entries) {
+      const auto where = at + "/checks/" + entry.check;
+      const auto* check = find_check(checks, entry.check, where, problems);
+      if (check != nullptr) must_fit(*check, entry, design, where, problems);
+    }
+  }
+  for (const auto& [id, one] : site.nonconformances) {
+    const std::string at = "/nonconformances/" + id;
+    if (!one.lot.empty()) must_exist(site.lots, one.lot, at + "/lot", "lot", problems);
+    if (one.zone.empty()) continue;
+    must_exist(site.zones, one.zone, at + "/zone", "zone", problems);
+    const auto zone = site.zones.find(one.zone);
+    if (zone == site.zones.end() || one.check.empty()) continue;
+    find_check(placing_checks(placing_design(site, zone->second)), one.check, at + "/check",
+               problems);
+  }
+  return problems;
+}
+
+}  // namespace proofstone

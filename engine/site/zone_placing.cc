@@ -1,0 +1,189 @@
+#include "engine/site/zone_placing.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/site/placed_layer.h"
+
+namespace proofstone {
+namespace {
+
+std::vector<const PlacingWalk*> walks_of(const Site& site, const Zone& zone) {
+  std::vector<const PlacingWalk*> walks;
+  for (const auto& [id, walk] : site.placing_walks) {
+    if (walk.zone == zone.id) walks.push_back(&walk);
+  }
+  std::stable_sort(walks.begin(), walks.end(), [](const auto* one, const auto* other) {
+    return one->seen.when < other->seen.when;
+  });
+  return walks;
+}
+
+std::vector<const Nonconformance*> about_check(const Site& site, const Zone& zone,
+                                               const std::string& check) {
+  std::vector<const Nonconformance*> about;
+  for (const auto& [id, one] : site.nonconformances) {
+    if (one.zone == zone.id && one.check == check) about.push_back(&one);
+  }
+  return about;
+}
+
+/// "B. Lund, 2026-06-03T10:00:00Z, station 4+60, with a level"
+std::string seen_text(const std::string& name, const Observation& seen) {
+  std::string text = name;
+  const auto add = [&text](const std::string& part) {
+    if (!part.empty()) text += ", " + part;
+  };
+  add(seen.who);
+  add(seen.when);
+  add(seen.where);
+  if (!seen.instrument.empty()) add("with " + seen.instrument);
+  if (!seen.photos.empty()) add(fmt::format("{} photos", seen.photos.size()));
+  return text;
+}
+
+std::string entry_text(const PlacingWalk& walk, const CheckEntry& entry, CheckState says,
+                       const Wording& wording) {
+  auto text = seen_text(walk.name, walk.seen) + ": ";
+  std::vector<std::string> parts;
+  if (entry.loads.empty()) parts.emplace_back(check_state_word(says));
+  if (!entry.measured.empty()) {
+    std::vector<std::string> lengths;
+    lengths.reserve(entry.measured.size());
+    for (const auto length : entry.measured) lengths.push_back(wording.rock(length));
+    parts.push_back(fmt::format("measured {}", fmt::join(lengths, ", ")));
+  }
+  for (const auto& [material, loads] : entry.loads) {
+    parts.push_back(fmt::format("{} loads of {}", loads, material));
+  }
+  if (!entry.note.empty()) parts.push_back(entry.note);
+  for (const auto& photo : entry.photos) parts.push_back("photo " + photo.substr(0, 12));
+  return text + fmt::format("{}", fmt::join(parts, "; "));
+}
+
+CheckState state_of_outcome(Outcome outcome) {
+  if (outcome == Outcome::meets) return CheckState::pass;
+  return outcome == Outcome::falls_short ? CheckState::fail : CheckState::not_yet;
+}
+
+void add_surveys(const Site& site, const Zone& zone, const Wording& wording, StandingCheck& one,
+                 std::vector<CheckEvidence>& evidence) {
+  const auto found = placed_layer_findings(site, zone, wording);
+  std::size_t next = 0;
+  for (const auto& [id, survey] : site.layer_surveys) {
+    if (survey.zone != zone.id) continue;
+    const auto& finding = found[next++];
+    CheckEvidence said;
+    said.when = survey.seen.when;
+    said.says = state_of_outcome(finding.outcome);
+    said.points = static_cast<int>(survey.thicknesses.size());
+    evidence.push_back(said);
+    one.evidence.push_back(fmt::format("{}: {}. {}", seen_text(survey.name, survey.seen),
+                                       check_state_word(said.says), finding.sentence));
+  }
+}
+
+void add_tally(const PlacingDesign& design, const std::map<std::string, int>& loads,
+               const std::string& last_when, StandingCheck& one,
+               std::vector<CheckEvidence>& evidence) {
+  std::optional<double> tolerance;
+  if (design.tolerances.mix) tolerance = design.tolerances.mix->number();
+  one.tally = tally_lines(design.mix, loads, tolerance);
+  if (one.tally.empty()) return;
+  const bool holds = std::all_of(one.tally.begin(), one.tally.end(),
+                                 [](const TallyLine& line) { return line.holds(); });
+  CheckEvidence said;
+  said.when = last_when;
+  said.says = holds ? CheckState::pass : CheckState::fail;
+  evidence.push_back(said);
+}
+
+StandingCheck stand(const Site& site, const Zone& zone, const PlacingDesign& design,
+                    PlacingCheck check, const std::vector<const PlacingWalk*>& walks,
+                    const Wording& wording) {
+  StandingCheck one;
+  one.check = std::move(check);
+  std::vector<CheckEvidence> evidence;
+  std::map<std::string, int> loads;
+  std::string counted_when;
+  for (const auto* walk : walks) {
+    for (const auto& entry : walk->entries) {
+      if (entry.check != one.check.id) continue;
+      const auto said = judge_entry(one.check, entry, walk->seen.when);
+      if (entry.loads.empty()) evidence.push_back(said);
+      for (const auto& [material, count] : entry.loads) loads[material] += count;
+      if (!entry.loads.empty()) counted_when = walk->seen.when;
+      one.evidence.push_back(entry_text(*walk, entry, said.says, wording));
+    }
+  }
+  if (one.check.measure == CheckMeasure::load_tally) {
+    add_tally(design, loads, counted_when, one, evidence);
+  }
+  if (one.check.measure == CheckMeasure::layer_survey) {
+    add_surveys(site, zone, wording, one, evidence);
+  }
+  one.standing = standing_of(one.check, std::move(evidence), about_check(site, zone, one.check.id));
+  return one;
+}
+
+/// When something was first seen of a check; empty: never.
+std::string first_seen(const std::vector<const PlacingWalk*>& walks, const std::string& check) {
+  for (const auto* walk : walks) {
+    for (const auto& entry : walk->entries) {
+      if (entry.check == check) return walk->seen.when;
+    }
+  }
+  return {};
+}
+
+/// Work that went on before a hold point ahead of it was released.
+void note_what_went_ahead(ZonePlacing& placing, const std::vector<const PlacingWalk*>& walks) {
+  const StandingCheck* latest_hold = nullptr;
+  bool held = false;
+  for (auto& one : placing.checks) {
+    const auto seen = first_seen(walks, one.check.id);
+    const auto& hold_passed =
+        latest_hold == nullptr ? std::string() : latest_hold->standing.passed_when;
+    if (latest_hold != nullptr && !seen.empty() && (held || seen < hold_passed)) {
+      one.remarks.push_back(fmt::format(
+          "Looked at on {}, before the hold point \"{}\" was released: open it up again, or have "
+          "the engineer say how it is shown.",
+          seen, latest_hold->check.title));
+    }
+    if (!one.check.hold_point || held) continue;
+    if (one.standing.state != CheckState::pass) {
+      held = true;
+      latest_hold = &one;
+    } else if (latest_hold == nullptr || one.standing.passed_when > hold_passed) {
+      latest_hold = &one;
+    }
+  }
+}
+
+}  // namespace
+
+ZonePlacing placing_of(const Site& site, const Zone& zone, const Wording& wording) {
+  ZonePlacing placing;
+  placing.zone = &zone;
+  const auto design = placing_design(site, zone);
+  const auto walks = walks_of(site, zone);
+  for (auto& check : placing_checks(design)) {
+    placing.checks.push_back(stand(site, zone, design, std::move(check), walks, wording));
+    placing.begun = placing.begun || !placing.checks.back().evidence.empty();
+  }
+  for (const auto& [id, one] : site.nonconformances) {
+    if (one.zone != zone.id) continue;
+    placing.begun = true;
+    if (!one.closed) placing.open_nonconformances.push_back(one.name);
+  }
+  const auto first_held =
+      std::find_if(placing.checks.begin(), placing.checks.end(), [](const StandingCheck& one) {
+        return one.check.hold_point && one.standing.state != CheckState::pass;
+      });
+  placing.released = static_cast<std::size_t>(first_held - placing.checks.begin());
+  note_what_went_ahead(placing, walks);
+  return placing;
+}
+
+}  // namespace proofstone
