@@ -15,6 +15,7 @@
 #include "report/method_sizes_picture.h"
 #include "report/mix_picture.h"
 #include "report/outcome_mark.h"
+#include "report/placing_record.h"
 #include "report/plan_picture.h"
 #include "report/profile_picture.h"
 #include "report/quantity_answer.h"
@@ -287,7 +288,7 @@ std::string html_report(const Findings& findings) {
     for (const auto* finding : group.findings) html += article(*finding, findings.units);
     html += "</section>\n";
   }
-  html += "</main>\n" + cautions_section(findings);
+  html += "</main>\n" + placing_record_html(findings) + cautions_section(findings);
   return html + std::string(signatures) + "</body>\n</html>\n";
 }
 

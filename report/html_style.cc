@@ -43,6 +43,13 @@ th { color: var(--muted); font-weight: 600; }
 td.value { font-variant-numeric: tabular-nums; font-weight: 600; }
 .overview td + td { white-space: nowrap; }
 .steps { table-layout: fixed; }
+.placing { table-layout: fixed; margin-bottom: 2rem; }
+.placing td { overflow-wrap: anywhere; }
+.placing th:nth-child(1) { width: 16%; }
+.placing th:nth-child(2) { width: 38%; }
+.placing th:nth-child(3) { width: 14%; }
+.placing .meaning { display: block; }
+.placing ul { margin: 0; padding-left: 1rem; }
 .steps th:nth-child(1) { width: 33%; }
 .steps th:nth-child(2) { width: 30%; }
 .steps th:nth-child(3) { width: 14%; }

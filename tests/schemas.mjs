@@ -41,6 +41,8 @@ for (const example of ['sorrel-creek', 'tansy-crossing']) {
   }
 }
 
+const placed = (doc, pointer) => doc.revisions[2].changes.find((change) => change.set === pointer).to;
+
 // Each changes one thing of the example that the engine names as a problem.
 const spoilers = {
   'unknown field': (doc) => (doc.revisions[0].changes[5].to.colour = 'blue'),
@@ -53,6 +55,9 @@ const spoilers = {
   'stated factor without its source': (doc) =>
     (doc.revisions[0].changes[7].to.near_structure = { choice: 'stated', factor: '1.3', on: 'mean velocity' }),
   'file with a path': (doc) => (doc.revisions[0].changes[5].to.survey.file = '../secret.csv'),
+  'walk that says nothing of a check': (doc) => (placed(doc, '/placing_walks/ground').checks.subgrade = {}),
+  'nonconformance closed without a disposition': (doc) => delete placed(doc, '/nonconformances/shallow-toe').disposition,
+  'photo that is no hash': (doc) => (placed(doc, '/placing_walks/ground').photos = ['picture.jpg']),
   'negative stones': (doc) =>
     (doc.revisions[1].changes[1].to.stones = { bins: [{ not_larger_than: '4 in', stones: -1 }] }),
 };
