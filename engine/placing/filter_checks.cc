@@ -65,14 +65,13 @@ void add_bedding(const PlacingDesign& design, const DesignedFilterLayer& layer, 
 
 }  // namespace
 
-void add_filter_checks(const PlacingDesign& design, std::vector<PlacingCheck>& checks) {
-  for (std::size_t i = 0; i < design.filter.size(); ++i) {
-    const auto& layer = design.filter[i];
-    if (layer.fabric) {
-      add_fabric(design, layer, i + 1, checks);
-    } else {
-      add_bedding(design, layer, i + 1, checks);
-    }
+void add_filter_checks(const PlacingDesign& design, std::size_t layer,
+                       std::vector<PlacingCheck>& checks) {
+  const auto& one = design.filter[layer];
+  if (one.fabric) {
+    add_fabric(design, one, layer + 1, checks);
+  } else {
+    add_bedding(design, one, layer + 1, checks);
   }
 }
 

@@ -25,6 +25,7 @@ struct PlacingCheck {
   std::string title;  ///< "Subgrade"
   CheckMeasure measure = CheckMeasure::by_eye;
   bool hold_point = false;  ///< work does not go on before it passes
+  int stage = 0;            ///< of the work; checks of one stage do not wait for one another
   std::string required;     ///< in words; lengths stand in `asked`
   std::string design;       ///< field of the zone, or topic of the finding, it comes from
   std::optional<Length> asked;

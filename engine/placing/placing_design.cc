@@ -4,10 +4,22 @@ namespace proofstone {
 
 std::vector<PlacingCheck> placing_checks(const PlacingDesign& design) {
   std::vector<PlacingCheck> checks;
+  int stage = 0;
+  std::size_t done = 0;
+  const auto end_stage = [&] {
+    for (; done < checks.size(); ++done) checks[done].stage = stage;
+    ++stage;
+  };
   add_ground_checks(design, checks);
-  add_filter_checks(design, checks);
+  end_stage();
+  for (std::size_t i = 0; i < design.filter.size(); ++i) {
+    add_filter_checks(design, i, checks);
+    end_stage();
+  }
   add_rock_checks(design, checks);
+  end_stage();
   if (design.cover) add_cover_checks(design, checks);
+  end_stage();
   return checks;
 }
 

@@ -61,7 +61,8 @@ std::vector<PlacingCheck> placing_checks(const PlacingDesign& design);
 
 /// The parts of that list. Internal to placing.
 void add_ground_checks(const PlacingDesign& design, std::vector<PlacingCheck>& checks);
-void add_filter_checks(const PlacingDesign& design, std::vector<PlacingCheck>& checks);
+void add_filter_checks(const PlacingDesign& design, std::size_t layer,
+                       std::vector<PlacingCheck>& checks);
 void add_rock_checks(const PlacingDesign& design, std::vector<PlacingCheck>& checks);
 void add_cover_checks(const PlacingDesign& design, std::vector<PlacingCheck>& checks);
 

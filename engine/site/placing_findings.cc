@@ -81,6 +81,8 @@ Finding check_finding(const Zone& zone, const StandingCheck& one, const Wording&
   if (one.check.tolerance) {
     finding.steps.given_rock("", "tolerance", *one.check.tolerance, one.check.source.sentence());
   }
+  finding.steps.given("", "times it was looked at",
+                      measure(static_cast<double>(one.evidence.size())), "walks and surveys");
   state_tally(one, finding);
   if (one.standing.worst) {
     finding.values.push_back({"worst", "", "worst of the lengths measured",
@@ -90,6 +92,10 @@ Finding check_finding(const Zone& zone, const StandingCheck& one, const Wording&
       fmt::format("{} from {}.", one.check.hold_point ? "Hold point" : "Check", one.check.design));
   finding.reasons.push_back("Tolerance: " + tolerance_text(one.check, wording) + ".");
   finding.reasons.push_back("Measured by: " + one.check.how + ".");
+  if (one.check.measure != CheckMeasure::layer_survey && one.check.fewest_points > 1) {
+    finding.reasons.push_back(fmt::format(
+        "Measured at {} points or more (common practice, no source).", one.check.fewest_points));
+  }
   for (const auto& line : one.evidence) finding.reasons.push_back(line + ".");
   for (const auto& remark : one.remarks) finding.reasons.push_back(remark);
   finding.sources.push_back(one.check.source);
@@ -121,6 +127,10 @@ Finding list_finding(const ZonePlacing& placing, const Wording& wording) {
       fmt::format("{} checks from the design of the zone: {} pass, {} fail, {} not yet known.",
                   placing.checks.size(), placing.in_state(CheckState::pass),
                   placing.in_state(CheckState::fail), placing.in_state(CheckState::not_yet));
+  for (const auto state : {CheckState::pass, CheckState::fail, CheckState::not_yet}) {
+    finding.steps.given("", fmt::format("checks in the state \"{}\"", check_state_word(state)),
+                        measure(static_cast<double>(placing.in_state(state))), "walks and surveys");
+  }
   const auto* held = placing.held_at();
   if (held != nullptr) {
     finding.sentence += fmt::format(" The work is held at: {}.", held->check.title);

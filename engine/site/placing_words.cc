@@ -20,12 +20,19 @@ std::string required_text(const PlacingCheck& check, const Wording& wording) {
 }
 
 std::string tolerance_text(const PlacingCheck& check, const Wording& wording) {
-  if (check.tolerance) {
-    return fmt::format("{} either way ({})", wording.rock(*check.tolerance),
-                       check.source.sentence());
+  const auto source = check.source.sentence();
+  switch (check.measure) {
+    case CheckMeasure::within:
+      return fmt::format("{} either way ({})",
+                         wording.rock(check.tolerance.value_or(Length::meters(0))), source);
+    case CheckMeasure::at_least:
+      return check.tolerance ? fmt::format("{} less ({})", wording.rock(*check.tolerance), source)
+                             : fmt::format("nowhere less ({})", source);
+    case CheckMeasure::at_most:
+      return fmt::format("nowhere more ({})", source);
+    default:
+      return source;
   }
-  if (check.measure == CheckMeasure::by_eye) return check.source.sentence();
-  return fmt::format("none below or above what is asked ({})", check.source.sentence());
 }
 
 const StandingCheck* ZonePlacing::held_at() const {

@@ -137,27 +137,28 @@ std::string first_seen(const std::vector<const PlacingWalk*>& walks, const std::
   return {};
 }
 
+/// The hold point of an earlier stage that was released after `seen`, or is not released yet.
+const StandingCheck* hold_passed_over(const ZonePlacing& placing, const StandingCheck& one,
+                                      const std::string& seen) {
+  for (const auto& hold : placing.checks) {
+    if (!hold.check.hold_point || hold.check.stage >= one.check.stage) continue;
+    const bool released = hold.standing.state == CheckState::pass;
+    if (!released || seen < hold.standing.passed_when) return &hold;
+  }
+  return nullptr;
+}
+
 /// Work that went on before a hold point ahead of it was released.
 void note_what_went_ahead(ZonePlacing& placing, const std::vector<const PlacingWalk*>& walks) {
-  const StandingCheck* latest_hold = nullptr;
-  bool held = false;
   for (auto& one : placing.checks) {
     const auto seen = first_seen(walks, one.check.id);
-    const auto& hold_passed =
-        latest_hold == nullptr ? std::string() : latest_hold->standing.passed_when;
-    if (latest_hold != nullptr && !seen.empty() && (held || seen < hold_passed)) {
-      one.remarks.push_back(fmt::format(
-          "Looked at on {}, before the hold point \"{}\" was released: open it up again, or have "
-          "the engineer say how it is shown.",
-          seen, latest_hold->check.title));
-    }
-    if (!one.check.hold_point || held) continue;
-    if (one.standing.state != CheckState::pass) {
-      held = true;
-      latest_hold = &one;
-    } else if (latest_hold == nullptr || one.standing.passed_when > hold_passed) {
-      latest_hold = &one;
-    }
+    if (seen.empty()) continue;
+    const auto* hold = hold_passed_over(placing, one, seen);
+    if (hold == nullptr) continue;
+    one.remarks.push_back(fmt::format(
+        "Looked at on {}, before the hold point \"{}\" was released: open it up again, or have the "
+        "engineer say how it is shown.",
+        seen, hold->check.title));
   }
 }
 

@@ -81,12 +81,16 @@ TEST(ZonePlacing, WorkThatWentAheadOfAHoldPointIsNamed) {
   const auto findings = findings_of(example);
   EXPECT_EQ(outcome(findings, "placing-check.bank.handling"), Outcome::ask_the_designer);
   EXPECT_EQ(outcome(findings, "placing-check.bank.toe"), Outcome::meets);
+  // Checks of one stage do not wait for one another.
+  auto toe_first = bank();
+  toe_first.items["placing_walks"]["one"] = walk_at(morning, {{"toe", passed(deep)}});
+  EXPECT_EQ(outcome(findings_of(toe_first), "placing-check.bank.toe"), Outcome::meets);
 }
 
 TEST(ZonePlacing, AFailureWithoutANonconformanceSaysSoAndOneThatIsClosedWantsANewLook) {
   auto example = bank();
   example.items["placing_walks"]["one"] =
-      walk_at(morning, {{"toe", passed({"5 ft", "4.2 ft", "5 ft"})}});
+      walk_at(morning, {{"subgrade", passed(level)}, {"toe", passed({"5 ft", "4.2 ft", "5 ft"})}});
   auto findings = findings_of(example);
   EXPECT_EQ(outcome(findings, "placing-check.bank.toe"), Outcome::falls_short);
   EXPECT_NE(findings.find("placing-check.bank.toe")->next.find("no nonconformance"),
@@ -150,9 +154,11 @@ TEST(ZonePlacing, LoadsAreTalliedAgainstTheRecipe) {
                                     {"rock_parts", "2"},
                                     {"parts", json::array({part})}};
   example.items["zones"]["bank"]["mix"] = "fill";
+  example.items["placing_walks"]["ground"] =
+      walk_at(morning, {{"subgrade", passed(level)}, {"toe", passed(deep)}});
   const auto tally = [&example](int rock, int fill) {
     example.items["placing_walks"]["one"] =
-        walk_at(morning, {{"mix", {{"loads", {{"rock", rock}, {"coarse", fill}}}}}});
+        walk_at(noon, {{"mix", {{"loads", {{"rock", rock}, {"coarse", fill}}}}}});
     return outcome(findings_of(example), "placing-check.bank.mix");
   };
   EXPECT_EQ(tally(10, 5), Outcome::meets);
