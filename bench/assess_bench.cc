@@ -2,37 +2,16 @@
 // Ratios inside one run are what to compare; single times depend on the machine.
 #include <benchmark/benchmark.h>
 
-#include <fstream>
 #include <nlohmann/json.hpp>
-#include <sstream>
 
-#include "engine/json/strict_json.h"
+#include "bench/example_site.h"
 #include "engine/site/assess.h"
 #include "engine/site/reach_water.h"
 #include "engine/site/zone_sizing.h"
-#include "formats/site_files.h"
 #include "report/request.h"
 
 namespace proofstone {
 namespace {
-
-std::string read(const std::string& path) {
-  std::ifstream stream(path, std::ios::binary);
-  std::ostringstream text;
-  text << stream.rdbuf();
-  return text.str();
-}
-
-/// The example site with its files read in.
-nlohmann::json example_document() {
-  const std::string folder = PROOFSTONE_SOURCE_FOLDER "/examples/sorrel-creek/";
-  const auto document = parse_strict_json(read(folder + "site.json"));
-  if (!document) return {};
-  std::vector<SuppliedFile> files;
-  for (const auto& name : files_named_in(*document)) files.push_back({name, read(folder + name)});
-  const auto whole = with_files(*document, files);
-  return whole ? *whole : nlohmann::json();
-}
 
 /// A document of at least `bytes`: the example with the count made longer.
 std::string long_document(std::size_t bytes) {

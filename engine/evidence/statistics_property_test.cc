@@ -1,0 +1,82 @@
+// Distributions, intervals and tests against the GNU Scientific Library, at random. It is linked by
+// the tests alone; nothing of it is part of the programs.
+#include <gsl/gsl_cdf.h>
+#include <gtest/gtest.h>
+#include <rapidcheck.h>
+
+#include <cmath>
+
+#include "engine/acceptance/percent_within_limits.h"
+#include "engine/acceptance/single_plan.h"
+#include "engine/evidence/confidence.h"
+
+namespace proofstone {
+namespace {
+
+/// Between `low` and `high`, in a million steps.
+double between(double low, double high) {
+  return low + (high - low) * *rc::gen::inRange(0, 1000001) / 1e6;
+}
+
+/// To twelve digits, and where a chance is nearly nothing to a trillionth of all.
+void assert_same(double ours, double theirs) {
+  RC_LOG() << "ours " << ours << ", GSL " << theirs;
+  RC_ASSERT(std::abs(ours - theirs) <= 1e-12 + 1e-10 * std::abs(theirs));
+}
+
+TEST(AgainstGsl, BinomialSums) {
+  EXPECT_TRUE(rc::check([] {
+    const auto stones = static_cast<unsigned>(*rc::gen::inRange(1, 2000));
+    const auto smaller = static_cast<unsigned>(*rc::gen::inRange(0, 2000)) % (stones + 1);
+    const double percent = between(0.1, 99.9);
+    assert_same(chance_of_at_most(smaller, stones, percent),
+                gsl_cdf_binomial_P(smaller, percent / 100, stones));
+    const double at_least =
+        smaller == 0 ? 1 : gsl_cdf_binomial_Q(smaller - 1, percent / 100, stones);
+    assert_same(chance_of_at_least(smaller, stones, percent), at_least);
+    const SinglePlan plan{static_cast<int>(stones), static_cast<int>(smaller)};
+    assert_same(chance_of_acceptance(plan, percent / 100),
+                gsl_cdf_binomial_P(smaller, percent / 100, stones));
+  }));
+}
+
+// A number of stones that is not whole: the beta form.
+TEST(AgainstGsl, ExactLimitsOfAShare) {
+  EXPECT_TRUE(rc::check([] {
+    const double stones = between(3, 1500);
+    const double percent = between(1, 99);
+    const double confidence = between(0.5, 0.999);
+    const double smaller = stones * percent / 100;
+    const double tail = (1 - confidence) / 2;
+    const auto limits = percent_smaller_interval(percent, stones, confidence);
+    // Forwards: the library's own inverse does not converge everywhere.
+    assert_same(gsl_cdf_beta_P(limits.low / 100, smaller, stones - smaller + 1), tail);
+    assert_same(gsl_cdf_beta_Q(limits.high / 100, smaller + 1, stones - smaller), tail);
+  }));
+}
+
+TEST(AgainstGsl, NormalAndChiSquare) {
+  EXPECT_TRUE(rc::check([] {
+    const double probability = between(1e-6, 1 - 1e-6);
+    assert_same(normal_quantile(probability), gsl_cdf_ugaussian_Pinv(probability));
+    const double degrees = between(0.5, 300);
+    const double statistic = between(1e-3, 600);
+    assert_same(chi_square_tail(statistic, degrees), gsl_cdf_chisq_Q(statistic, degrees));
+  }));
+}
+
+// The share within limits is a symmetric beta distribution of the quality index.
+TEST(AgainstGsl, PercentWithinLimits) {
+  EXPECT_TRUE(rc::check([] {
+    const auto values = static_cast<double>(*rc::gen::inRange(3, 200));
+    const double index = between(-3, 4);
+    const double x = 0.5 - index * std::sqrt(values) / (2 * (values - 1));
+    const double outside = x <= 0   ? 0
+                           : x >= 1 ? 1
+                                    : gsl_cdf_beta_P(x, values / 2 - 1, values / 2 - 1);
+    assert_same(share_within(index, values), 1 - outside);
+  }));
+}
+
+}  // namespace
+}  // namespace proofstone

@@ -1,0 +1,9 @@
+#include "simulation/draws.h"
+
+#include "engine/evidence/confidence.h"
+
+namespace proofstone {
+
+double Draws::normal() { return normal_quantile(uniform()); }
+
+}  // namespace proofstone

@@ -1,0 +1,87 @@
+// The stated confidence and risks, held against piles whose rock is known; and the handbook's page
+// of it.
+#include <gtest/gtest.h>
+
+#include <fstream>
+#include <sstream>
+
+#include "simulation/simulation_page.h"
+
+namespace proofstone {
+namespace {
+
+const SimulationResults& results() {
+  static const SimulationResults run = run_simulation();
+  return run;
+}
+
+/// Three standard deviations of a share near 90 % found in so many looks.
+constexpr double scatter = 0.02;
+
+TEST(Simulation, StatedIntervalsHold) {
+  for (const auto& [looks, pile, observer, held] : results().coverage) {
+    if (observer.one_end) continue;
+    for (const double share : held.percent_smaller) EXPECT_GE(share, 0.90 - scatter) << looks;
+    for (const double share : held.size) EXPECT_GE(share, 0.90 - scatter) << looks;
+    EXPECT_GE(held.all_sizes, 0.90 - scatter) << looks;
+  }
+}
+
+TEST(Simulation, IntervalsOfGridCountsAreNoWiderThanTheyNeedBe) {
+  int rows = 0;
+  for (const auto& [looks, pile, observer, held] : results().coverage) {
+    const bool plain = observer.picking == StonePicking::grid && observer.stones >= 100 &&
+                       !observer.one_end && observer.bin_ratio <= 1 &&
+                       !(observer.rounding.si() > 0);
+    if (!plain) continue;
+    ++rows;
+    for (const double share : held.percent_smaller) EXPECT_LE(share, 0.93 + scatter / 2) << looks;
+  }
+  EXPECT_EQ(rows, 4);
+}
+
+TEST(Simulation, ACountAtOneEndOfASegregatedPileMisleads) {
+  const auto& row = results().coverage.back();
+  ASSERT_TRUE(row.observer.one_end);
+  EXPECT_LT(row.held.percent_smaller[1], 0.5);
+}
+
+TEST(Simulation, BothPlansKeepTheirRisks) {
+  constexpr double chance = 0.01;  // of ten thousand counts, three standard deviations
+  for (const auto& [risks, share, single, sequential] : results().plans) {
+    const bool good = share <= risks.acceptable.number();
+    const bool bad = share >= risks.unacceptable.number() - 1e-9;
+    if (good) {
+      EXPECT_GE(single.accepted, 0.95 - chance) << share;
+      EXPECT_GE(sequential.accepted, 0.95 - chance) << share;
+    } else if (bad) {
+      EXPECT_LE(single.accepted, 0.10 + chance) << share;
+      EXPECT_LE(sequential.accepted, 0.10 + chance) << share;
+    } else {
+      EXPECT_GT(sequential.accepted, 0.10) << share;
+      EXPECT_LT(sequential.accepted, 0.95) << share;
+    }
+    if (good || bad) {
+      EXPECT_LE(sequential.average_stones, 0.65 * single.average_stones) << share;
+    }
+  }
+}
+
+TEST(Simulation, TheNeighbourRuleFindsMissingEndsAndAcceptsTooMuch) {
+  for (const auto& [stones, found] : results().neighbour_rule) {
+    ASSERT_GT(found.truly_inside, 300) << stones;
+    EXPECT_GT(found.yes_when_inside(), stones >= 100 ? 0.97 : 0.85) << stones;
+    EXPECT_GT(found.yes_when_outside(), 0.5) << stones;
+  }
+}
+
+TEST(Simulation, ThePageOfTheHandbookIsWhatItShows) {
+  std::ifstream stream(PROOFSTONE_SOURCE_FOLDER "/docs/simulation.md", std::ios::binary);
+  std::ostringstream page;
+  page << stream.rdbuf();
+  EXPECT_EQ(page.str(), simulation_page(results()))
+      << "docs/simulation.md is behind: build/native/simulate docs";
+}
+
+}  // namespace
+}  // namespace proofstone
