@@ -22,6 +22,9 @@ Finding begin(const Zone& zone, std::string id, std::string title) {
 std::string kind_of(const PlacingCheck& check) { return check.hold_point ? "hold point" : "check"; }
 
 std::string state_text(const StandingCheck& one) {
+  if (one.standing.state == CheckState::pass && !one.waits_for.empty()) {
+    return fmt::format("pass, but not released: \"{}\" before it is open", one.waits_for);
+  }
   if (!one.standing.accepted_by.empty()) {
     return fmt::format("used as it is, approved by {}", one.standing.accepted_by);
   }
@@ -31,6 +34,9 @@ std::string state_text(const StandingCheck& one) {
 /// What to do about a check that does not pass.
 std::string next_of(const StandingCheck& one) {
   const auto& standing = one.standing;
+  if (standing.state == CheckState::pass && !one.waits_for.empty()) {
+    return fmt::format("See to \"{}\" first: it stands before this hold point.", one.waits_for);
+  }
   if (standing.failed_unanswered) {
     return "It fails and no nonconformance says so: open one, and stop what would cover it.";
   }
@@ -66,7 +72,9 @@ void state_tally(const StandingCheck& one, Finding& finding) {
 
 Outcome outcome_of(const StandingCheck& one) {
   if (one.standing.state == CheckState::fail) return Outcome::falls_short;
-  if (one.standing.state == CheckState::not_yet) return Outcome::not_yet_known;
+  if (one.standing.state == CheckState::not_yet || !one.waits_for.empty()) {
+    return Outcome::not_yet_known;
+  }
   return one.remarks.empty() ? Outcome::meets : Outcome::ask_the_designer;
 }
 
@@ -99,7 +107,7 @@ Finding check_finding(const Zone& zone, const StandingCheck& one, const Wording&
   for (const auto& line : one.evidence) finding.reasons.push_back(line + ".");
   for (const auto& remark : one.remarks) finding.reasons.push_back(remark);
   finding.sources.push_back(one.check.source);
-  if (one.standing.state != CheckState::pass) {
+  if (!one.check.hold_point ? one.standing.state != CheckState::pass : !one.released()) {
     finding.next = next_of(one);
   } else {
     finding.next = one.remarks.empty() ? "Keep the record." : one.remarks.front();
@@ -118,6 +126,16 @@ Outcome outcome_of(const ZonePlacing& placing) {
   return Outcome::meets;
 }
 
+/// What fails comes first, then what is not known, in the order of work; nullptr: nothing.
+const StandingCheck* first_to_do(const ZonePlacing& placing) {
+  for (const auto state : {CheckState::fail, CheckState::not_yet}) {
+    for (const auto& one : placing.checks) {
+      if (one.standing.state == state) return &one;
+    }
+  }
+  return nullptr;
+}
+
 Finding list_finding(const ZonePlacing& placing, const Wording& wording) {
   const Zone& zone = *placing.zone;
   auto finding = begin(zone, "placing-checks." + zone.id, "Placing of " + zone.name);
@@ -132,14 +150,12 @@ Finding list_finding(const ZonePlacing& placing, const Wording& wording) {
                         measure(static_cast<double>(placing.in_state(state))), "walks and surveys");
   }
   const auto* held = placing.held_at();
+  const auto* urgent = first_to_do(placing);
   if (held != nullptr) {
     finding.sentence += fmt::format(" The work is held at: {}.", held->check.title);
-    finding.next = next_of(*held);
-  } else {
-    finding.next = finding.outcome == Outcome::meets
-                       ? "Keep the record with the findings."
-                       : "Every hold point is released; see to the checks that do not pass yet.";
   }
+  finding.next = urgent != nullptr ? fmt::format("{}: {}", urgent->check.title, next_of(*urgent))
+                                   : "Keep the record with the findings.";
   if (!placing.open_nonconformances.empty()) {
     finding.sentence += fmt::format(" Nonconformances not closed: {}.",
                                     fmt::join(placing.open_nonconformances, ", "));

@@ -39,7 +39,7 @@ std::string seen_text(const std::string& name, const Observation& seen) {
   add(seen.when);
   add(seen.where);
   if (!seen.instrument.empty()) add("with " + seen.instrument);
-  if (!seen.photos.empty()) add(fmt::format("{} photos", seen.photos.size()));
+  for (const auto& photo : seen.photos) add("photo " + photo.substr(0, 12));
   return text;
 }
 
@@ -137,6 +137,20 @@ std::string first_seen(const std::vector<const PlacingWalk*>& walks, const std::
   return {};
 }
 
+/// A hold point is not released while a check before it is open.
+void hold_what_is_open(ZonePlacing& placing) {
+  const StandingCheck* open = nullptr;
+  placing.released = placing.checks.size();
+  for (std::size_t i = 0; i < placing.checks.size(); ++i) {
+    auto& one = placing.checks[i];
+    if (one.check.hold_point) {
+      if (open != nullptr) one.waits_for = open->check.title;
+      if (!one.released()) placing.released = std::min(placing.released, i);
+    }
+    if (open == nullptr && one.standing.state != CheckState::pass) open = &one;
+  }
+}
+
 /// The hold point of an earlier stage that was released after `seen`, or is not released yet.
 const StandingCheck* hold_passed_over(const ZonePlacing& placing, const StandingCheck& one,
                                       const std::string& seen) {
@@ -178,11 +192,7 @@ ZonePlacing placing_of(const Site& site, const Zone& zone, const Wording& wordin
     placing.begun = true;
     if (!one.closed) placing.open_nonconformances.push_back(one.name);
   }
-  const auto first_held =
-      std::find_if(placing.checks.begin(), placing.checks.end(), [](const StandingCheck& one) {
-        return one.check.hold_point && one.standing.state != CheckState::pass;
-      });
-  placing.released = static_cast<std::size_t>(first_held - placing.checks.begin());
+  hold_what_is_open(placing);
   note_what_went_ahead(placing, walks);
   return placing;
 }

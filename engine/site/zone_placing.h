@@ -16,6 +16,8 @@ struct StandingCheck {
   std::vector<TallyLine> tally;       ///< of the mix
   std::vector<std::string> evidence;  ///< in words, in the order of time
   std::vector<std::string> remarks;   ///< what is out of order
+  std::string waits_for;              ///< hold point: the first check before it that is open
+  bool released() const { return standing.state == CheckState::pass && waits_for.empty(); }
 };
 
 /// The placing of a zone: its checks in the order of work, and how far the work may go.
