@@ -89,6 +89,7 @@ void add_stakes(const DesignedCover& cover, std::vector<PlacingCheck>& checks) {
   auto spacing = measured("stakes", "Spacing of the stakes", CheckMeasure::at_most,
                           *cover.stake_spacing, "Driven home, no farther apart than drawn",
                           "cover/stakes/spacing of the zone; finding \"cover\"");
+  spacing.reads_as_ground = true;
   spacing.source = usual("the maker's own pattern stands before densities of the trade");
   checks.push_back(std::move(spacing));
 }

@@ -29,6 +29,7 @@ void add_fabric(const PlacingDesign& design, const DesignedFilterLayer& layer, s
       "pinned so that it does not move (common practice, no source); laps between sheets";
   laps.design = roll.design;
   laps.asked = design.under_water ? Length::feet(3) : Length::feet(1);
+  laps.reads_as_ground = true;
   put_tolerance(
       laps, design.tolerances, std::nullopt, std::nullopt,
       {"FHWA HEC-23", "laps of 1 ft placed dry, 3 ft under water", SourceStanding::memory});

@@ -15,6 +15,7 @@ void add_toe(const PlacingDesign& design, std::vector<PlacingCheck>& checks) {
     toe.required = "The trench of the toe reaches its depth below the bed";
     toe.design = "toe/depth of the zone; finding \"toe\"";
     toe.asked = design.toe_depth;
+    toe.reads_as_ground = true;
     put_tolerance(toe, design.tolerances, design.tolerances.thickness, std::nullopt,
                   {shore_guide, "sample specification: armour and toe built to at least the line",
                    SourceStanding::published});
@@ -41,6 +42,7 @@ void add_ground_checks(const PlacingDesign& design, std::vector<PlacingCheck>& c
   subgrade.id = "subgrade";
   subgrade.title = "Subgrade";
   subgrade.measure = CheckMeasure::within;
+  subgrade.reads_as_ground = true;
   subgrade.hold_point = true;
   subgrade.required =
       "Trimmed to the lines drawn, firm, without roots, soft places, clods and stones that stand "
@@ -62,6 +64,7 @@ void add_ground_checks(const PlacingDesign& design, std::vector<PlacingCheck>& c
   key.required = "The trench at the top of the slope reaches its depth";
   key.design = "top_key/depth of the zone";
   key.asked = design.top_key->depth;
+  key.reads_as_ground = true;
   put_tolerance(key, design.tolerances, design.tolerances.thickness, std::nullopt,
                 usual("keys are at least as deep as drawn"));
   key.how = "tape in the open trench, before rock covers it";

@@ -29,6 +29,7 @@ struct PlacingCheck {
   std::string required;     ///< in words; lengths stand in `asked`
   std::string design;       ///< field of the zone, or topic of the finding, it comes from
   std::optional<Length> asked;
+  bool reads_as_ground = false;     ///< lengths are read in feet or metres, not as sizes of rock
   std::optional<Length> tolerance;  ///< absent: none
   Source source;                    ///< of the tolerance, or of the rule where there is none
   std::string how;                  ///< it is measured

@@ -30,6 +30,7 @@ void add_handling(const PlacingDesign& design, std::vector<PlacingCheck>& checks
   drop.required = "Rock is set down, not tipped down the slope; dropped from a small height only";
   drop.design = "placing";
   drop.asked = Length::feet(3);
+  drop.reads_as_ground = true;
   drop.source = {"USACE, Low Cost Shore Protection guide",
                  "not dropped more than 3 ft, never onto bare fabric", SourceStanding::published};
   for (const auto& layer : design.filter) {
@@ -132,6 +133,7 @@ void add_rock_checks(const PlacingDesign& design, std::vector<PlacingCheck>& che
   toe.required = "The thickened toe has its thickness";
   toe.design = "toe/thickness of the zone; finding \"toe\"";
   toe.asked = design.toe_thickness;
+  toe.reads_as_ground = true;
   put_tolerance(toe, design.tolerances, design.tolerances.thickness, std::nullopt,
                 usual("a toe is nowhere thinner than drawn"));
   toe.how = "level on bed and finished rock at the same points";

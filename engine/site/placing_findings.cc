@@ -83,18 +83,25 @@ Finding check_finding(const Zone& zone, const StandingCheck& one, const Wording&
                        fmt::format("{}, {}", one.check.title, zone.name));
   finding.outcome = outcome_of(one);
   finding.sentence = fmt::format("{}: {}.", required_text(one.check, wording), state_text(one));
+  const auto given = [&](const std::string& meaning, Length length, const std::string& origin) {
+    if (one.check.reads_as_ground) {
+      finding.steps.given("", meaning, measure(length), origin);
+    } else {
+      finding.steps.given_rock("", meaning, length, origin);
+    }
+  };
   if (one.check.asked) {
-    finding.steps.given_rock("", "asked, from " + one.check.design, *one.check.asked, "design");
+    given("asked, from " + one.check.design, *one.check.asked, "design");
   }
   if (one.check.tolerance) {
-    finding.steps.given_rock("", "tolerance", *one.check.tolerance, one.check.source.sentence());
+    given("tolerance", *one.check.tolerance, one.check.source.sentence());
   }
   finding.steps.given("", "times it was looked at",
                       measure(static_cast<double>(one.evidence.size())), "walks and surveys");
   state_tally(one, finding);
   if (one.standing.worst) {
     finding.values.push_back({"worst", "", "worst of the lengths measured",
-                              measure(*one.standing.worst), LengthUse::rock});
+                              measure(*one.standing.worst), length_use(one.check)});
   }
   finding.reasons.push_back(
       fmt::format("{} from {}.", one.check.hold_point ? "Hold point" : "Check", one.check.design));

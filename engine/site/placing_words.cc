@@ -3,10 +3,21 @@
 #include "engine/site/zone_placing.h"
 
 namespace proofstone {
+namespace {
+
+std::string length_text(const PlacingCheck& check, Length length, const Wording& wording) {
+  return wording.shown(measure(length), length_use(check));
+}
+
+}  // namespace
+
+LengthUse length_use(const PlacingCheck& check) {
+  return check.reads_as_ground ? LengthUse::ground : LengthUse::rock;
+}
 
 std::string required_text(const PlacingCheck& check, const Wording& wording) {
   if (!check.asked || check.measure == CheckMeasure::by_eye) return check.required;
-  const auto asked = wording.rock(*check.asked);
+  const auto asked = length_text(check, *check.asked, wording);
   switch (check.measure) {
     case CheckMeasure::at_least:
       return fmt::format("{}: at least {}", check.required, asked);
@@ -24,9 +35,11 @@ std::string tolerance_text(const PlacingCheck& check, const Wording& wording) {
   switch (check.measure) {
     case CheckMeasure::within:
       return fmt::format("{} either way ({})",
-                         wording.rock(check.tolerance.value_or(Length::meters(0))), source);
+                         length_text(check, check.tolerance.value_or(Length::meters(0)), wording),
+                         source);
     case CheckMeasure::at_least:
-      return check.tolerance ? fmt::format("{} less ({})", wording.rock(*check.tolerance), source)
+      return check.tolerance ? fmt::format("{} less ({})",
+                                           length_text(check, *check.tolerance, wording), source)
                              : fmt::format("nowhere less ({})", source);
     case CheckMeasure::at_most:
       return fmt::format("nowhere more ({})", source);

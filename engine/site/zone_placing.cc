@@ -43,15 +43,16 @@ std::string seen_text(const std::string& name, const Observation& seen) {
   return text;
 }
 
-std::string entry_text(const PlacingWalk& walk, const CheckEntry& entry, CheckState says,
-                       const Wording& wording) {
+std::string entry_text(const PlacingCheck& check, const PlacingWalk& walk, const CheckEntry& entry,
+                       CheckState says, const Wording& wording) {
   auto text = seen_text(walk.name, walk.seen) + ": ";
   std::vector<std::string> parts;
   if (entry.loads.empty()) parts.emplace_back(check_state_word(says));
   if (!entry.measured.empty()) {
     std::vector<std::string> lengths;
     lengths.reserve(entry.measured.size());
-    for (const auto length : entry.measured) lengths.push_back(wording.rock(length));
+    for (const auto length : entry.measured)
+      lengths.push_back(wording.shown(measure(length), length_use(check)));
     parts.push_back(fmt::format("measured {}", fmt::join(lengths, ", ")));
   }
   for (const auto& [material, loads] : entry.loads) {
@@ -114,7 +115,7 @@ StandingCheck stand(const Site& site, const Zone& zone, const PlacingDesign& des
       if (entry.loads.empty()) evidence.push_back(said);
       for (const auto& [material, count] : entry.loads) loads[material] += count;
       if (!entry.loads.empty()) counted_when = walk->seen.when;
-      one.evidence.push_back(entry_text(*walk, entry, said.says, wording));
+      one.evidence.push_back(entry_text(one.check, *walk, entry, said.says, wording));
     }
   }
   if (one.check.measure == CheckMeasure::load_tally) {

@@ -36,6 +36,9 @@ struct ZonePlacing {
 /// nonconformances.
 ZonePlacing placing_of(const Site& site, const Zone& zone, const Wording& wording);
 
+/// How the lengths of a check are read.
+LengthUse length_use(const PlacingCheck& check);
+
 /// "at least 24 in", "within 3 in", with the words before it.
 std::string required_text(const PlacingCheck& check, const Wording& wording);
 
