@@ -7,33 +7,12 @@
 #include "engine/site/version.h"
 #include "engine/site/wording.h"
 #include "report/html_style.h"
+#include "report/html_table.h"
 #include "report/markup.h"
+#include "report/specified_mix_html.h"
 
 namespace proofstone {
 namespace {
-
-std::string cell(const std::string& text, const char* name) {
-  return fmt::format("<td role=\"cell\" data-name=\"{}\">{}</td>", name, escaped(text));
-}
-
-std::string table_of(const std::vector<const char*>& columns,
-                     const std::vector<std::vector<std::string>>& rows) {
-  std::string html = "<table role=\"table\">\n<thead><tr>";
-  for (const char* column : columns) html += fmt::format("<th>{}</th>", column);
-  html += "</tr></thead>\n<tbody>\n";
-  for (const auto& row : rows) {
-    html += "<tr role=\"row\">";
-    for (std::size_t i = 0; i < row.size(); ++i) html += cell(row[i], columns[i]);
-    html += "</tr>\n";
-  }
-  return html + "</tbody>\n</table>\n";
-}
-
-std::string list_of(const std::vector<std::string>& lines) {
-  std::string html = "<ul>\n";
-  for (const auto& line : lines) html += fmt::format("<li>{}</li>\n", escaped(line));
-  return html + "</ul>\n";
-}
 
 template <class Q>
 std::string range_text(const std::optional<Q>& least, const std::optional<Q>& most,
@@ -52,7 +31,7 @@ std::string sizes_table(const SpecifiedClass& rock, const Wording& wording) {
                     range_text(size.least, size.most, wording, LengthUse::rock),
                     range_text(size.least_mass, size.most_mass, wording, LengthUse::ground)});
   }
-  return table_of({"Percent smaller", "Size", "Stone of that size"}, rows);
+  return html_table({"Percent smaller", "Size", "Stone of that size"}, rows);
 }
 
 std::string count_text(const SpecifiedLimit& limit, bool shown) {
@@ -70,7 +49,7 @@ std::string limits_table(const SpecifiedClass& rock) {
   for (const auto& limit : rock.limits) {
     rows.push_back({limit.wording, count_text(limit, true), count_text(limit, false)});
   }
-  return table_of(
+  return html_table(
       {"Limit", "Shown to be kept: smaller stones", "Shown to be broken: smaller stones"}, rows);
 }
 
@@ -84,7 +63,7 @@ std::string class_section(const SpecifiedClass& rock, const Specification& whole
                                  wording.rock(place.thickness),
                                  place.placement == Placement::dry ? "in the dry" : "under water"));
   }
-  html += list_of(places);
+  html += html_list(places);
   html += fmt::format(
       "<h3>Sizes</h3>\n<p>Size is the {}, percent is by {}. Masses are of rock with a specific "
       "gravity of {} ({}); another source has other masses for the same sizes.</p>\n",
@@ -98,7 +77,7 @@ std::string class_section(const SpecifiedClass& rock, const Specification& whole
       whole.counted_stones, confidence_text(whole.confidence));
   html += limits_table(rock);
   html += fmt::format("<p class=\"source\">{}</p>\n", escaped(rock.source.sentence()));
-  if (!rock.notes.empty()) html += list_of(rock.notes);
+  if (!rock.notes.empty()) html += html_list(rock.notes);
   return html + "</section>\n";
 }
 
@@ -120,7 +99,7 @@ std::string tests_section(const Specification& whole, UnitSystem units) {
           {kind.name, limit_text(limit, units), kind.standards, limit.source.sentence()});
     }
   }
-  return html + table_of({"Test", "Limit", "By", "Source"}, rows) + "</section>\n";
+  return html + html_table({"Test", "Limit", "By", "Source"}, rows) + "</section>\n";
 }
 
 std::vector<std::string> sentences_of(const std::vector<SourcedRule>& rules) {
@@ -135,18 +114,18 @@ std::string stated_or_published(const char* heading, const std::vector<std::stri
                                 const std::vector<SourcedRule>& published) {
   std::string html = fmt::format("<section>\n<h2>{}</h2>\n", heading);
   if (!stated.empty()) {
-    html += list_of(stated);
+    html += html_list(stated);
   } else {
     html += "<p><b>The document states nothing of this.</b> The designer is to state it.</p>\n";
   }
-  return html + "<h3>What published documents say</h3>\n" + list_of(sentences_of(published)) +
+  return html + "<h3>What published documents say</h3>\n" + html_list(sentences_of(published)) +
          "</section>\n";
 }
 
 std::string acceptance_section(const Specification& whole) {
   const auto sure = confidence_text(whole.confidence);
   return "<section>\n<h2>How a lot is accepted</h2>\n" +
-         list_of(
+         html_list(
              {fmt::format("Meets: every limit of its class is shown to be kept at {} confidence, "
                           "all limits together, by all looks at the lot put together.",
                           sure),
@@ -185,13 +164,14 @@ std::string specification_html(const Specification& whole, UnitSystem units) {
   html += opening(whole) + "<main>\n";
   if (whole.classes.empty()) html += "<p>The site has no zone, and so no rock to specify.</p>\n";
   for (const auto& rock : whole.classes) html += class_section(rock, whole, wording);
+  for (const auto& mix : whole.mixes) html += specified_mix_html(mix, wording);
   const auto& catalog = requirement_catalog();
   html += tests_section(whole, units);
   html += stated_or_published("How often", whole.frequency, catalog.sampling);
   html += acceptance_section(whole);
   html += stated_or_published("Placing", whole.placing, catalog.placing);
   html += "</main>\n<section>\n<h2>Cautions</h2>\n<div class=\"cautions\">\n" +
-          list_of(usual_cautions()) + "</div>\n</section>\n";
+          html_list(usual_cautions()) + "</div>\n</section>\n";
   return html + "</body>\n</html>\n";
 }
 

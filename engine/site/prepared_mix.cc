@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/mix/mix_design.h"
 #include "engine/rock/middle_curve.h"
 #include "engine/rock/size_and_mass.h"
 
@@ -95,6 +96,20 @@ PreparedMix for_design(const Site& site, const PreparedMix& prepared) {
   }
   wanted.mix.rock_parts = 1;
   return wanted;
+}
+
+Expected<PreparedMix> designed_mix(const Site& site, const PreparedMix& prepared) {
+  const auto wanted = for_design(site, prepared);
+  const auto recipe = design_mix(wanted.mix, prepared.site_mix->most_buckets);
+  if (!recipe) return recipe.problems();
+  PreparedMix made = wanted;
+  made.recipe = nullptr;
+  made.mix = with_recipe(wanted.mix, *recipe);
+  made.materials.clear();
+  for (std::size_t i = 0; i < recipe->fill_buckets.size(); ++i) {
+    if (recipe->fill_buckets[i] > 0) made.materials.push_back(wanted.materials[i]);
+  }
+  return made;
 }
 
 }  // namespace proofstone

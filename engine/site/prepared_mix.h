@@ -22,4 +22,8 @@ Expected<PreparedMix> prepare_mix(const Site& site, const Zone& zone);
 /// its parts, else all of the document whose porosity and shrinking are stated.
 PreparedMix for_design(const Site& site, const PreparedMix& prepared);
 
+/// The mix with proportions in whole buckets found for the materials to design with. Problems:
+/// those of design_mix.
+Expected<PreparedMix> designed_mix(const Site& site, const PreparedMix& prepared);
+
 }  // namespace proofstone

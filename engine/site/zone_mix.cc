@@ -6,7 +6,6 @@
 #include <cmath>
 #include <numeric>
 
-#include "engine/mix/mix_design.h"
 #include "engine/site/mix_picture_of.h"
 #include "engine/site/mix_stability.h"
 #include "engine/site/mix_verdict.h"
@@ -179,27 +178,19 @@ Finding design_finding(const Site& site, const Zone& zone, const PreparedMix& pr
   auto finding =
       begin_finding(zone, "mix-proposed", fmt::format("Proportions that fit in {}", zone.name));
   add_sources(prepared, finding);
-  auto wanted = for_design(site, prepared);
-  const auto recipe = design_mix(wanted.mix, prepared.site_mix->most_buckets);
-  if (!recipe) {
+  const auto made = designed_mix(site, prepared);
+  if (!made) {
     finding.outcome = Outcome::not_yet_known;
     finding.sentence = "No proportions could be found.";
-    for (const auto& problem : recipe.problems()) finding.reasons.push_back(problem.sentence());
+    for (const auto& problem : made.problems()) finding.reasons.push_back(problem.sentence());
     finding.next = "Give what is missing of the materials, or offer others.";
     return finding;
   }
-  PreparedMix made = wanted;
-  made.recipe = nullptr;
-  made.mix = with_recipe(wanted.mix, *recipe);
-  made.materials.clear();
-  for (std::size_t i = 0; i < recipe->fill_buckets.size(); ++i) {
-    if (recipe->fill_buckets[i] > 0) made.materials.push_back(wanted.materials[i]);
-  }
-  const auto balance = balance_of(made.mix);
+  const auto balance = balance_of(made->mix);
   if (!balance) return finding;
-  state_balance(made, *balance, finding);
-  judge_mix(made, *balance, ratio_text(made), finding);
-  finding.sentence += made.mix.placing == MixPlacing::mixed
+  state_balance(*made, *balance, finding);
+  judge_mix(*made, *balance, ratio_text(*made), finding);
+  finding.sentence += made->mix.placing == MixPlacing::mixed
                           ? " Of all whole buckets to a batch this fills most without forcing the "
                             "rock apart."
                           : " Of all whole buckets to a batch this fills most.";

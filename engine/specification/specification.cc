@@ -98,6 +98,7 @@ Specification specification_of(const Site& site) {
     add_once(found->sources, source.name);
     found->places.push_back({zone.name, zone.layer_thickness, zone.placement});
   }
+  whole.mixes = specified_mixes(site);
   return whole;
 }
 

@@ -6,6 +6,7 @@
 
 #include "engine/site/site.h"
 #include "engine/specification/count_limits.h"
+#include "engine/specification/specified_mix.h"
 
 namespace proofstone {
 
@@ -53,6 +54,7 @@ struct Specification {
   std::string site_name;
   std::string revision;
   std::vector<SpecifiedClass> classes;
+  std::vector<SpecifiedMix> mixes;
   std::vector<RockLimit> rock_limits;
   bool rock_limits_chosen = false;
   std::string exposure;
