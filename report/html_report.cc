@@ -21,6 +21,7 @@
 #include "report/quantity_answer.h"
 #include "report/run_chart_picture.h"
 #include "report/section_picture.h"
+#include "report/sequential_count_picture.h"
 #include "report/stones_picture.h"
 #include "report/typical_section_picture.h"
 
@@ -178,6 +179,7 @@ std::string pictures(const Findings& findings) {
   for (const auto& p : findings.profile_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.stones_pictures) html += figure(p, findings.units);
   for (const auto& p : findings.method_sizes_pictures) html += figure(p, findings.units);
+  for (const auto& p : findings.sequential_counts) html += figure(p, findings.units);
   for (const auto& p : findings.run_charts) html += figure(p, findings.units);
   for (const auto& p : findings.mix_pictures) html += figure(p, findings.units);
   return html.empty() ? html : "<section>\n<h2>Pictures</h2>\n" + html + "</section>\n";

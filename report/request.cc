@@ -29,6 +29,7 @@
 #include "report/quantity_answer.h"
 #include "report/run_chart_picture.h"
 #include "report/section_picture.h"
+#include "report/sequential_count_picture.h"
 #include "report/specification_html.h"
 #include "report/stones_picture.h"
 #include "report/substitution_answer.h"
@@ -124,6 +125,7 @@ json assess_request(FieldReader& request, Problems& problems) {
     draw_all(findings.stones_pictures, "stones", units, *width, drawn);
     draw_all(findings.method_sizes_pictures, "method sizes", units, *width, drawn);
     draw_all(findings.run_charts, "run chart", units, *width, drawn);
+    draw_all(findings.sequential_counts, "sequential count", units, *width, drawn);
     draw_all(findings.mix_pictures, "mix", units, *width, drawn);
     answer["pictures"] = std::move(drawn);
   }

@@ -63,35 +63,42 @@ Described make_method() {
 
 }  // namespace
 
-Expected<SequentialPlan> SequentialPlan::make(const ShareRisks& risks) {
-  const auto single = single_plan(risks);
-  if (!single) return single.problems();
+Expected<SequentialLines> SequentialLines::make(const ShareRisks& risks) {
+  auto problems = problems_of(risks);
+  if (!problems.empty()) return problems;
   const double p1 = risks.acceptable.number();
   const double p2 = risks.unacceptable.number();
   const double alpha = risks.producers_risk.number();
   const double beta = risks.owners_risk.number();
   const double k = std::log(p2 * (1 - p1) / (p1 * (1 - p2)));
-  SequentialPlan plan;
-  plan.accept_ = std::log((1 - alpha) / beta) / k;
-  plan.reject_ = std::log((1 - beta) / alpha) / k;
-  plan.slope_ = std::log((1 - p1) / (1 - p2)) / k;
-  plan.last_stone_ = 3 * single->stones;
-  return plan;
+  SequentialLines lines;
+  lines.accept_ = std::log((1 - alpha) / beta) / k;
+  lines.reject_ = std::log((1 - beta) / alpha) / k;
+  lines.slope_ = std::log((1 - p1) / (1 - p2)) / k;
+  return lines;
 }
 
-std::optional<int> SequentialPlan::accept_at_most(int stones) const {
+Expected<SequentialPlan> SequentialPlan::make(const ShareRisks& risks) {
+  const auto lines = SequentialLines::make(risks);
+  if (!lines) return lines.problems();
+  const auto single = single_plan(risks);
+  if (!single) return single.problems();
+  return SequentialPlan(*lines, 3 * single->stones);
+}
+
+std::optional<int> SequentialLines::accept_at_most(int stones) const {
   const double line = std::floor(slope_ * stones - accept_ + rounding);
   if (line < 0) return std::nullopt;
   return static_cast<int>(line);
 }
 
-std::optional<int> SequentialPlan::reject_at_least(int stones) const {
+std::optional<int> SequentialLines::reject_at_least(int stones) const {
   const double line = std::ceil(slope_ * stones + reject_ - rounding);
   if (line > stones) return std::nullopt;
   return static_cast<int>(line);
 }
 
-int SequentialPlan::first_acceptance() const {
+int SequentialLines::first_acceptance() const {
   return static_cast<int>(std::ceil(accept_ / slope_ - rounding));
 }
 
@@ -110,7 +117,7 @@ SequentialPlan::Operation SequentialPlan::operation(double share, int last_stone
     const bool ends = n == last_stone;
     for (int d = 0; d <= n && d < static_cast<int>(next.size()); ++d) {
       auto& chance = next[static_cast<std::size_t>(d)];
-      const bool accepted = d <= accept || (ends && d < reject && d <= slope_ * n);
+      const bool accepted = d <= accept || (ends && d < reject && d <= slope() * n);
       if (!accepted && d < reject && !ends) continue;
       if (accepted) operation.accepted += chance;
       operation.average_stones += n * chance;

@@ -7,19 +7,16 @@
 
 namespace proofstone {
 
-/// Wald's sequential plan for a share: after each stone accept, turn away, or go on.
-class SequentialPlan {
+/// The two lines of Wald's sequential plan for a share: after each stone accept, turn away, or go
+/// on.
+class SequentialLines {
  public:
-  /// Problems as of the risks, and where not even a single plan of 5,000 stones would do.
-  static Expected<SequentialPlan> make(const ShareRisks& risks);
+  /// Problems as of the risks.
+  static Expected<SequentialLines> make(const ShareRisks& risks);
 
   double slope() const { return slope_; }           ///< g: wrong stones a stone, of both lines
   double accept_offset() const { return accept_; }  ///< h1
   double reject_offset() const { return reject_; }  ///< h2
-  /// Where the count ends at the latest: three times the single plan of the same risks.
-  int last_stone() const { return last_stone_; }
-  /// The single plan of the same risks.
-  int single_plan_stones() const { return last_stone_ / 3; }
 
   /// Most wrong stones with which `stones` are accepted; absent while none would be few enough.
   std::optional<int> accept_at_most(int stones) const;
@@ -27,6 +24,23 @@ class SequentialPlan {
   std::optional<int> reject_at_least(int stones) const;
   /// The first stone after which rock without a wrong stone is accepted.
   int first_acceptance() const;
+
+ private:
+  double slope_ = 0;
+  double accept_ = 0;
+  double reject_ = 0;
+};
+
+/// The lines with an end to the count.
+class SequentialPlan : public SequentialLines {
+ public:
+  /// Problems as of the risks, and where not even a single plan of 5,000 stones would do.
+  static Expected<SequentialPlan> make(const ShareRisks& risks);
+
+  /// Where the count ends at the latest: three times the single plan of the same risks.
+  int last_stone() const { return last_stone_; }
+  /// The single plan of the same risks.
+  int single_plan_stones() const { return last_stone_ / 3; }
 
   /// What happens when the true share is `share`.
   struct Operation {
@@ -39,9 +53,8 @@ class SequentialPlan {
   Operation operation(double share) const { return operation(share, last_stone_); }
 
  private:
-  double slope_ = 0;
-  double accept_ = 0;
-  double reject_ = 0;
+  SequentialPlan(const SequentialLines& lines, int last_stone)
+      : SequentialLines(lines), last_stone_(last_stone) {}
   int last_stone_ = 0;
 };
 

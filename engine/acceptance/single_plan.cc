@@ -2,22 +2,20 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
-
 #include "engine/acceptance/acceptance_sources.h"
 #include "engine/evidence/confidence.h"
 #include "engine/evidence/stones_needed.h"
+#include "engine/evidence/whole_number.h"
 
 namespace proofstone {
 namespace {
 
 using Described = TypedMethod<SinglePlanInputs, SinglePlanResult>;
 
-bool is_whole(double value) { return !(std::floor(value) < value); }
-
-/// The fewest stones with which a share of `share` is accepted with at most `risk`.
-int fewest_stones(int accept_at_most, double share, double risk) {
-  int stones = accept_at_most + 1;
+/// The fewest stones, `from` or more, with which a share of `share` is accepted with at most
+/// `risk`.
+int fewest_stones(int accept_at_most, double share, double risk, int from) {
+  int stones = from;
   while (stones <= most_stones_worth_counting &&
          chance_of_acceptance({stones, accept_at_most}, share) > risk) {
     ++stones;
@@ -33,10 +31,12 @@ Expected<SinglePlan> asked_plan(const SinglePlanInputs& in) {
   }
   const double n = in.stones->number();
   const double c = in.accept_at_most->number();
-  if (!is_whole(n) || !is_whole(c) || c >= n) {
-    return Problem{"not-a-count",
+  if (auto problem = problem_of_count(n, "/stones")) return *problem;
+  if (auto problem = problem_of_count(c, "/accept_at_most")) return *problem;
+  if (c >= n) {
+    return Problem{"no-plan",
                    fmt::format("{:g} stones with {:g} on the wrong side are no plan.", n, c), "",
-                   "/accept_at_most", "whole numbers, the second less than the first"};
+                   "/accept_at_most", "less than the number of stones"};
   }
   return SinglePlan{static_cast<int>(n), static_cast<int>(c)};
 }
@@ -89,10 +89,13 @@ Expected<SinglePlan> single_plan(const ShareRisks& risks) {
   if (!problems.empty()) return problems;
   // More stones are needed with every further stone that may be wrong: the first plan that also
   // keeps the producer's risk is the smallest.
+  int from = 1;
   for (int accept = 0; accept < most_stones_worth_counting; ++accept) {
     const SinglePlan plan{
-        fewest_stones(accept, risks.unacceptable.number(), risks.owners_risk.number()), accept};
+        fewest_stones(accept, risks.unacceptable.number(), risks.owners_risk.number(), from),
+        accept};
     if (plan.stones > most_stones_worth_counting) break;
+    from = plan.stones + 1;
     if (chance_of_acceptance(plan, risks.acceptable.number()) >=
         1 - risks.producers_risk.number()) {
       return plan;

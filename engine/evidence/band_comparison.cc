@@ -30,9 +30,9 @@ Outcome together(const std::vector<ConditionCheck>& checks) {
 }
 
 Problems problems_of_comparison(const MeasuredGradation& measured, const GradationBand& band,
-                                double confidence, double tolerable) {
+                                const DecisionRisks& risks, double tolerable) {
   Problems problems;
-  if (auto problem = problem_of_confidence(confidence)) problems.push_back(std::move(*problem));
+  if (auto problem = problem_of_risks(risks)) problems.push_back(std::move(*problem));
   if (!(tolerable > 0 && tolerable < 50)) {
     problems.push_back({"tolerable-share-out-of-range",
                         "The tolerable share beyond the extreme limits is not believable.", "",
@@ -52,6 +52,20 @@ Problems problems_of_comparison(const MeasuredGradation& measured, const Gradati
          "", "band", "a count on a grid, which serves both, or a band by mass"});
   }
   return problems;
+}
+
+void say_risks(const DecisionRisks& risks, const DecisionRisks& of_each, double conditions,
+               Steps& steps) {
+  steps.given("β", "owner's risk: chance to accept rock that breaks a limit",
+              measure(risks.owners));
+  steps.given("α", "producer's risk: chance to turn away rock that keeps all limits",
+              measure(risks.producers));
+  steps.given("k", "conditions tested with a confidence", measure(conditions));
+  steps.computed("C to accept", "confidence that each condition must be kept with", "1 − β",
+                 measure(of_each.to_accept()),
+                 "intersection–union test, Berger 1982 (from memory)");
+  steps.computed("C to turn away", "confidence that one condition must be broken with", "1 − α/k",
+                 measure(of_each.to_turn_away()), "Bonferroni's inequality");
 }
 
 void say_basis(const GradationBasis& measured, const GradationBasis& band, Steps& steps) {
@@ -87,9 +101,9 @@ bool kept_by_estimate(const Gradation& curve, const BandCondition& condition,
 }
 
 Expected<BandComparison> compare_with_band(const MeasuredGradation& measured,
-                                           const GradationBand& band, double confidence,
+                                           const GradationBand& band, const DecisionRisks& risks,
                                            double tolerable_percent_beyond) {
-  if (auto problems = problems_of_comparison(measured, band, confidence, tolerable_percent_beyond);
+  if (auto problems = problems_of_comparison(measured, band, risks, tolerable_percent_beyond);
       !problems.empty()) {
     return problems;
   }
@@ -100,14 +114,11 @@ Expected<BandComparison> compare_with_band(const MeasuredGradation& measured,
   }
   const auto tested = std::count_if(conditions.begin(), conditions.end(), is_tested);
   const double each = static_cast<double>(std::max<std::ptrdiff_t>(1, tested));
-  const double level = 1 - (1 - confidence) / each;
+  const DecisionRisks of_each{risks.owners, risks.producers / each};
 
   BandComparison comparison;
-  comparison.confidence = confidence;
-  comparison.steps.given("confidence", "asked for all conditions together", measure(confidence));
-  comparison.steps.given("k", "conditions tested with a confidence", measure(each));
-  comparison.steps.computed("level", "confidence asked of each condition", "1 − (1 − confidence)/k",
-                            measure(level), "Bonferroni's inequality");
+  comparison.risks = risks;
+  say_risks(risks, of_each, each, comparison.steps);
   say_basis(measured.curve.basis(), band.basis(), comparison.steps);
 
   comparison.inside_by_estimate = true;
@@ -115,7 +126,7 @@ Expected<BandComparison> compare_with_band(const MeasuredGradation& measured,
   for (const auto& condition : conditions) {
     const Length size =
         convert_size(condition.size, band.basis().size, measured.curve.basis().size);
-    const ConditionTrial trial(measured, condition, size, level, tolerable_percent_beyond);
+    const ConditionTrial trial(measured, condition, size, of_each, tolerable_percent_beyond);
     auto check = trial.judge();
     comparison.inside_by_estimate = comparison.inside_by_estimate && trial.kept_by_estimate();
     if (check.outcome == Outcome::not_yet_known && most_needed) {
@@ -128,6 +139,12 @@ Expected<BandComparison> compare_with_band(const MeasuredGradation& measured,
   comparison.outcome = together(comparison.checks);
   if (comparison.outcome == Outcome::not_yet_known) comparison.stones_to_decide = most_needed;
   return comparison;
+}
+
+Expected<BandComparison> compare_with_band(const MeasuredGradation& measured,
+                                           const GradationBand& band, double confidence,
+                                           double tolerable_percent_beyond) {
+  return compare_with_band(measured, band, DecisionRisks::at(confidence), tolerable_percent_beyond);
 }
 
 }  // namespace proofstone

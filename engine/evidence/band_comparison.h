@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "engine/evidence/confidence.h"
+#include "engine/evidence/decision_risks.h"
 #include "engine/finding/outcome.h"
 #include "engine/rock/gradation_band.h"
 
@@ -20,10 +21,18 @@ struct ConditionCheck {
   std::string reason;  ///< one sentence
 };
 
-/// A measured curve against a band. All conditions are stated together at the overall confidence
-/// (each is tested at 1 − (1 − confidence)/k, Bonferroni, k the number of conditions tested with a
-/// confidence). The overall outcome is the worst of the checks in the order falls short, not yet
-/// known, ask the designer, meets.
+/// A measured curve against a band, all conditions at once at the two stated risks:
+///
+/// - It meets when every condition is shown to be kept at one minus the owner's risk. Rock that
+///   breaks any of them, however many there are, is then accepted no more often than that risk,
+///   because it would have to pass the very condition that it breaks (intersection–union test,
+///   Berger 1982 [memory]).
+/// - It falls short when any one condition is shown to be broken at 1 − producer's risk/k, k the
+///   number of conditions tested with a confidence: rock that keeps all of them is turned away no
+///   more often than that risk (Bonferroni).
+///
+/// The overall outcome is the worst of the checks in the order falls short, not yet known, ask the
+/// designer, meets.
 ///
 /// "No stone larger than" (at least 100 %) and "no stone smaller than" (at most 0 %) cannot be
 /// shown by a sample. One such stone measured breaks the condition. When none was, the condition
@@ -34,7 +43,7 @@ struct ConditionCheck {
 struct BandComparison {
   Outcome outcome = Outcome::not_yet_known;
   bool inside_by_estimate = false;  ///< every point estimate is inside, whatever the confidence
-  double confidence = 0.95;         ///< overall, as asked
+  DecisionRisks risks;              ///< overall, as asked
   std::vector<ConditionCheck> checks;
   /// How many stones in all would decide every condition if the shares stay as they are; absent
   /// when none of a reasonable number (5,000) would, or when it is decided already.
@@ -50,7 +59,12 @@ inline constexpr double default_tolerable_percent_beyond = 5;
 /// Compares on the band's own basis: where the word size means different things, the size of each
 /// condition is converted through the mass of the stone and the steps say so. A Problem when the
 /// bases cannot be compared: percents by mass against a band by count (a grid count serves both,
-/// see MeasuredGradation), or when `confidence` is not from 0.5 to below 1.
+/// see MeasuredGradation), or when a risk is not above 0 and up to 0.5.
+Expected<BandComparison> compare_with_band(
+    const MeasuredGradation& measured, const GradationBand& band, const DecisionRisks& risks,
+    double tolerable_percent_beyond = default_tolerable_percent_beyond);
+
+/// As above, both risks being one minus the confidence.
 Expected<BandComparison> compare_with_band(
     const MeasuredGradation& measured, const GradationBand& band, double confidence,
     double tolerable_percent_beyond = default_tolerable_percent_beyond);

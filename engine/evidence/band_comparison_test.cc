@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 
+#include "engine/evidence/size_margin.h"
 #include "engine/rock/size_and_mass.h"
 
 namespace proofstone {
@@ -114,13 +115,38 @@ TEST(CompareWithBand, MeetsAndFallsShort) {
   EXPECT_EQ(check_of(*fine, "D50 at most").outcome, Outcome::meets);
 }
 
-TEST(CompareWithBand, EachConditionIsTestedAtItsShareOfTheDoubt) {
-  // 41 of 100 shows "at most half" alone at 95 %, but not as one of two conditions (97.5 %).
+TEST(CompareWithBand, OneBrokenConditionIsTestedAtItsShareOfTheDoubt) {
+  // 59 of 100 breaks "at most half" alone at 95 %, but not as one of two conditions (97.5 %), for
+  // either could have turned good rock away.
   const auto one = *GradationBand::from_size_windows({{50, in(11), std::nullopt}}, by_mass);
   const auto two = *GradationBand::from_size_windows({{50, in(11), in(14)}}, by_mass);
-  const auto measured = count_smaller({11, 14, 27}, {41, 80, 100});
-  EXPECT_EQ(compare_with_band(measured, one, 0.95)->outcome, Outcome::meets);
+  const auto measured = count_smaller({11, 14, 27}, {59, 80, 100});
+  EXPECT_EQ(compare_with_band(measured, one, 0.95)->outcome, Outcome::falls_short);
   EXPECT_EQ(compare_with_band(measured, two, 0.95)->outcome, Outcome::not_yet_known);
+}
+
+TEST(CompareWithBand, EveryConditionMustBeShownButNoneTwice) {
+  // 41 of 100 shows "at most half" at 95 %; rock that breaks it passes it no more often than the
+  // owner's risk, whatever the other conditions do.
+  const auto two = *GradationBand::from_size_windows({{50, in(11), in(14)}}, by_mass);
+  EXPECT_EQ(compare_with_band(count_smaller({11, 14, 27}, {41, 80, 100}), two, 0.95)->outcome,
+            Outcome::meets);
+  EXPECT_EQ(compare_with_band(count_smaller({11, 14, 27}, {42, 80, 100}), two, 0.95)->outcome,
+            Outcome::not_yet_known);
+}
+
+TEST(CompareWithBand, OwnersAndProducersRisksDecideEachTheirSide) {
+  const auto band = *GradationBand::from_size_windows({{50, in(11), std::nullopt}}, by_mass);
+  const auto good = count_smaller({11, 27}, {43, 100});  // kept with 90.3 % confidence
+  const auto bad = count_smaller({11, 27}, {57, 100});   // broken with as much
+  const DecisionRisks careful{0.05, 0.10};
+  const DecisionRisks generous{0.10, 0.05};
+  EXPECT_EQ(compare_with_band(good, band, careful)->outcome, Outcome::not_yet_known);
+  EXPECT_EQ(compare_with_band(good, band, generous)->outcome, Outcome::meets);
+  EXPECT_EQ(compare_with_band(bad, band, careful)->outcome, Outcome::falls_short);
+  EXPECT_EQ(compare_with_band(bad, band, generous)->outcome, Outcome::not_yet_known);
+  EXPECT_EQ(size_margin(good, 50, in(11), careful)->outcome, Outcome::not_yet_known);
+  EXPECT_EQ(size_margin(good, 50, in(11), generous)->outcome, Outcome::meets);
 }
 
 TEST(CompareWithBand, OneOversizeStoneIsAFact) {

@@ -44,14 +44,14 @@ bool share_keeps(const ShareSmaller& share, const BandCondition& condition) {
 }
 
 ConditionTrial::ConditionTrial(const MeasuredGradation& measured, const BandCondition& condition,
-                               Length size, double level, double tolerable)
+                               Length size, const DecisionRisks& risks, double tolerable)
     : measured_(measured),
       condition_(condition),
       kind_(condition_kind(condition)),
       size_(size),
       share_(share_smaller(measured.curve, size, kind_)),
       stones_(measured.effective_stones_at(size)),
-      level_(level),
+      risks_(risks),
       tolerable_(tolerable) {}
 
 double ConditionTrial::confidence_kept(double stones) const {
@@ -91,7 +91,7 @@ bool ConditionTrial::large_stone_seen() const {
 
 /// Had the tolerable percent of the lot been that large, one such stone would have been found.
 bool ConditionTrial::searched_enough(double stones) const {
-  return confidence_at_least(100, stones, 100 - tolerable_) >= level_;
+  return confidence_at_least(100, stones, 100 - tolerable_) >= risks_.to_accept();
 }
 
 void ConditionTrial::judge_ordinary(ConditionCheck& check) const {
@@ -104,17 +104,17 @@ void ConditionTrial::judge_ordinary(ConditionCheck& check) const {
         fmt::format("{} lies within the open smallest bin: between 0 and {:.1f} % is smaller.",
                     limit, share_.highest);
   }
-  if (check.confidence_kept >= level_) {
+  if (check.confidence_kept >= risks_.to_accept()) {
     check.outcome = Outcome::meets;
     check.reason += fmt::format(" Kept with {:.1f} % confidence.", 100 * check.confidence_kept);
-  } else if (check.confidence_broken >= level_) {
+  } else if (check.confidence_broken >= risks_.to_turn_away()) {
     check.outcome = Outcome::falls_short;
     check.reason +=
         fmt::format(" Not kept, with {:.1f} % confidence.", 100 * check.confidence_broken);
   } else {
     check.outcome = Outcome::not_yet_known;
     check.reason += fmt::format(" Confidence that it is kept {:.1f} %, asked {:.1f} %.",
-                                100 * check.confidence_kept, 100 * level_);
+                                100 * check.confidence_kept, 100 * risks_.to_accept());
   }
 }
 
@@ -131,13 +131,13 @@ void ConditionTrial::judge_none_beyond(ConditionCheck& check) const {
         "The limit of {} lies within a bin that holds stones: measure the {} stones one by one.",
         limit, larger ? "largest" : "smallest");
   } else {
-    const bool shown = check.confidence_kept >= level_;
+    const bool shown = check.confidence_kept >= risks_.to_accept();
     check.outcome = shown ? Outcome::meets : Outcome::not_yet_known;
     check.reason = fmt::format(
         "No stone {} than {} is among those measured. A sample cannot show that there is none in "
         "the lot; that such stones make up at most {:g} % of it is shown with {:.1f} % confidence, "
         "asked {:.1f} %.",
-        beyond, limit, tolerable_, 100 * check.confidence_kept, 100 * level_);
+        beyond, limit, tolerable_, 100 * check.confidence_kept, 100 * risks_.to_accept());
   }
 }
 
@@ -200,7 +200,8 @@ std::optional<int> ConditionTrial::stones_to_decide() const {
       break;
   }
   return stones_needed(measured_, stones_, [&](double stones) {
-    return confidence_kept(stones) >= level_ || confidence_broken(stones) >= level_;
+    return confidence_kept(stones) >= risks_.to_accept() ||
+           confidence_broken(stones) >= risks_.to_turn_away();
   });
 }
 

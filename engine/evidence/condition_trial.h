@@ -4,6 +4,7 @@
 #include <string>
 
 #include "engine/evidence/band_comparison.h"
+#include "engine/evidence/decision_risks.h"
 
 namespace proofstone {
 
@@ -32,11 +33,11 @@ bool share_keeps(const ShareSmaller& share, const BandCondition& condition);
 /// One condition under test: the evidence at its size and the question put to it.
 class ConditionTrial {
  public:
-  /// `size` is the condition's size in the sense of size of the measured curve, `level` the
-  /// confidence asked of the condition, `tolerable` the percent beyond an extreme limit. The
-  /// references must outlive the trial.
+  /// `size` is the condition's size in the sense of size of the measured curve, `risks` those of
+  /// this one condition, `tolerable` the percent beyond an extreme limit. The references must
+  /// outlive the trial.
   ConditionTrial(const MeasuredGradation& measured, const BandCondition& condition, Length size,
-                 double level, double tolerable);
+                 const DecisionRisks& risks, double tolerable);
 
   ConditionCheck judge() const;
   bool kept_by_estimate() const { return share_keeps(share_, condition_); }
@@ -63,7 +64,7 @@ class ConditionTrial {
   Length size_;
   ShareSmaller share_;
   double stones_;
-  double level_;
+  DecisionRisks risks_;
   double tolerable_;
 };
 

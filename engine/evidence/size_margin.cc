@@ -24,9 +24,9 @@ Problems problems_of_requirement(double percent, Length required) {
 }
 
 Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
-                                 double confidence) {
+                                 const DecisionRisks& risks) {
   Problems problems = problems_of_requirement(percent, required);
-  if (auto problem = problem_of_confidence(confidence)) problems.push_back(std::move(*problem));
+  if (auto problem = problem_of_risks(risks)) problems.push_back(std::move(*problem));
   if (!problems.empty()) return problems;
 
   const Gradation& curve = measured.curve;
@@ -39,14 +39,14 @@ Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double perce
   SizeMargin margin;
   margin.confidence_holds = confidence_at_most(smaller, stones, percent);
   margin.confidence_broken = confidence_at_least(known_smaller, stones, percent);
-  if (margin.confidence_holds >= confidence) {
+  if (margin.confidence_holds >= risks.to_accept()) {
     margin.outcome = Outcome::meets;
-  } else if (margin.confidence_broken >= confidence) {
+  } else if (margin.confidence_broken >= risks.to_turn_away()) {
     margin.outcome = Outcome::falls_short;
   } else if (!open_below) {
     margin.stones_to_decide = stones_needed(measured, stones, [&](double more) {
-      return confidence_at_most(smaller, more, percent) >= confidence ||
-             confidence_at_least(smaller, more, percent) >= confidence;
+      return confidence_at_most(smaller, more, percent) >= risks.to_accept() ||
+             confidence_at_least(smaller, more, percent) >= risks.to_turn_away();
     });
   }
 
@@ -62,7 +62,7 @@ Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double perce
     margin.steps.computed("margin", "measured over required size",
                           size_name + " / " + size_name + " required", measure(*margin.margin));
   }
-  const auto limits = size_interval(measured, percent, confidence);
+  const auto limits = size_interval(measured, percent, risks.to_accept());
   if (limits.low) {
     margin.low = *limits.low / required;
     margin.steps.computed_rock(size_name + " low", "lower confidence limit of the measured size",
@@ -83,6 +83,11 @@ Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double perce
       "1 − P(at most ne·F/100 of ne smaller | true share p), binomial in its beta form",
       measure(margin.confidence_holds), clopper_pearson_source().sentence());
   return margin;
+}
+
+Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
+                                 double confidence) {
+  return size_margin(measured, percent, required, DecisionRisks::at(confidence));
 }
 
 }  // namespace proofstone

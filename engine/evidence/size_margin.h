@@ -2,6 +2,7 @@
 
 #include <optional>
 
+#include "engine/evidence/decision_risks.h"
 #include "engine/evidence/measured_gradation.h"
 #include "engine/finding/outcome.h"
 
@@ -17,7 +18,8 @@ struct SizeMargin {
   std::optional<double> high;
   double confidence_holds = 0;   ///< that the size reaches the required one, 0 to 1
   double confidence_broken = 0;  ///< that it does not; the two need not add to 1
-  /// Meets when the first reaches the asked confidence, falls short when the second does.
+  /// Meets when the first reaches one minus the owner's risk, falls short when the second reaches
+  /// one minus the producer's.
   Outcome outcome = Outcome::not_yet_known;
   /// How many stones in all would decide it if the shares stay as they are; absent when decided
   /// already or when 5,000 would not do.
@@ -32,7 +34,12 @@ Problems problems_of_requirement(double percent, Length required);
 /// The size of which `percent` of the lot is smaller, by mass, against `required`, both in the
 /// sense of size that the measured curve has. "Dp ≥ required" is tested as "at most p % is smaller
 /// than the required size". Problems: percent not between 0 and 100, required not positive,
-/// confidence not from 0.5 to below 1.
+/// a risk not above 0 and up to 0.5. The limits of the margin are two-sided at one minus the
+/// owner's risk.
+Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
+                                 const DecisionRisks& risks);
+
+/// As above, both risks being one minus the confidence.
 Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
                                  double confidence);
 

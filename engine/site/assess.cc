@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/site/counted_so_far.h"
 #include "engine/site/extents_in_zone.h"
 #include "engine/site/frequent_water.h"
 #include "engine/site/lining_of_zone.h"
@@ -225,6 +226,9 @@ Findings assess(const Site& site, UnitSystem units) {
     auto evidence = weigh_lot(site, lot, wording);
     move_into(findings.findings, std::move(evidence.findings));
     move_into(findings.findings, look_findings(site, lot, wording));
+    auto counted = counted_so_far(site, evidence, wording);
+    move_into(findings.findings, std::move(counted.findings));
+    if (counted.picture) findings.sequential_counts.push_back(std::move(*counted.picture));
     std::vector<RockInZone> results;
     results.reserve(lot.zones.size());
     for (const auto& one : work) {

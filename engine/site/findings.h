@@ -139,6 +139,7 @@ struct Findings {
   std::vector<StonesPicture> stones_pictures;
   std::vector<MethodSizesPicture> method_sizes_pictures;
   std::vector<RunChartPicture> run_charts;
+  std::vector<SequentialCountPicture> sequential_counts;
   std::vector<MixPicture> mix_pictures;
   std::vector<PlacingRecord> placing;  ///< by zone
   std::vector<std::string> cautions;

@@ -10,14 +10,13 @@ bool JudgedBlend::is_shown() const {
 }
 
 JudgedBlend judge_blend(const LotEvidence& evidence, const BlendOption& option,
-                        const RequiredSize& required, double confidence) {
+                        const RequiredSize& required, const DecisionRisks& risks) {
   JudgedBlend judged{&option, evidence_of_blend(*evidence.together, option), std::nullopt,
                      std::nullopt};
-  if (auto comparison = compare_with_band(judged.evidence, evidence.ordered->band, confidence)) {
+  if (auto comparison = compare_with_band(judged.evidence, evidence.ordered->band, risks)) {
     judged.comparison = std::move(*comparison);
   }
-  if (auto margin =
-          size_margin(judged.evidence, required.percent_smaller, required.size, confidence)) {
+  if (auto margin = size_margin(judged.evidence, required.percent_smaller, required.size, risks)) {
     judged.margin = std::move(*margin);
   }
   return judged;

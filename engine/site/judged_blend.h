@@ -19,7 +19,7 @@ struct JudgedBlend {
 /// Compares a blend with the class that was ordered and with the size that is asked for. `option`
 /// must outlive the result. Precondition: the looks go together.
 JudgedBlend judge_blend(const LotEvidence& evidence, const BlendOption& option,
-                        const RequiredSize& required, double confidence);
+                        const RequiredSize& required, const DecisionRisks& risks);
 
 /// Puts steps, confidence and margin of a judged blend into a finding.
 void state_judged(Finding& finding, const JudgedBlend& blend);

@@ -217,6 +217,8 @@ Look read_look(FieldReader& reader, const std::string& id, Problems& problems) {
   look.name = reader.required_text("name");
   look.lot = reader.required_text("lot");
   look.seen = read_observation(reader, problems);
+  look.side = reader.optional_text("side");
+  look.load = reader.optional_text("load");
   switch (reader.choice<LookKind>("kind", look_kinds(), std::nullopt)) {
     case LookKind::stone_count:
       look.taken = read_stone_count(reader, problems);

@@ -70,7 +70,7 @@ std::string conditions_with(const BandComparison& comparison, Outcome outcome) {
 /// More stones than this are not worth counting: a remedy is cheaper (common practice).
 constexpr int most_stones_advised = 1000;
 
-std::string how_many_more(std::optional<int> stones) {
+std::string how_many_more(std::optional<int> stones, int counted) {
   if (!stones) return "More stones will hardly decide: the rock lies on a limit.";
   if (*stones > most_stones_advised) {
     return fmt::format(
@@ -78,38 +78,42 @@ std::string how_many_more(std::optional<int> stones) {
         "to a limit. See the remedies.",
         *stones);
   }
-  return fmt::format("Measure until about {} stones in all are counted.", *stones);
+  return fmt::format(
+      "Measure about {} stones more, {} in all: that decides if the shares stay as they are.",
+      *stones - counted, *stones);
 }
 
 void word_comparison(Finding& finding, const LotEvidence& evidence,
-                     const BandComparison& comparison) {
+                     const BandComparison& comparison, int stones) {
   const auto& name = evidence.ordered->name;
-  const auto sure = confidence_text(comparison.confidence);
+  const auto& risks = comparison.risks;
   finding.outcome = comparison.outcome;
   finding.confidence = confidence_of(comparison);
   switch (comparison.outcome) {
     case Outcome::meets:
       finding.sentence +=
-          fmt::format(" Every limit of {} is shown to be kept at {} confidence.", name, sure);
+          fmt::format(" Every limit of {} is shown to be kept at {} confidence, all at once.", name,
+                      confidence_text(risks.to_accept()));
       finding.next = "Accept the lot; keep the measured pile as the reference.";
       break;
     case Outcome::falls_short:
-      finding.sentence += fmt::format(" {} is broken at {} confidence: {}.", name, sure,
+      finding.sentence += fmt::format(" {} is broken at {} confidence: {}.", name,
+                                      confidence_text(risks.to_turn_away()),
                                       conditions_with(comparison, Outcome::falls_short));
       finding.next = "See what this rock means for each zone, and the remedies.";
       break;
     default:
-      finding.sentence +=
-          fmt::format(" {} {}; not yet decided at {} confidence: {}.",
-                      comparison.inside_by_estimate ? "By estimate inside" : "By estimate outside",
-                      name, sure, conditions_with(comparison, Outcome::not_yet_known));
-      finding.next = how_many_more(comparison.stones_to_decide);
+      finding.sentence += fmt::format(
+          " {} {}; not yet decided at {} confidence: {}.",
+          comparison.inside_by_estimate ? "By estimate inside" : "By estimate outside", name,
+          confidence_text(risks.to_accept()), conditions_with(comparison, Outcome::not_yet_known));
+      finding.next = how_many_more(comparison.stones_to_decide, stones);
   }
 }
 
 void judge(Finding& finding, const LotEvidence& evidence, const MeasuredGradation& measured,
-           std::optional<BandComparison>& kept, double confidence) {
-  auto comparison = compare_with_band(measured, evidence.ordered->band, confidence);
+           std::optional<BandComparison>& kept, const EvidencePolicy& policy) {
+  auto comparison = compare_with_band(measured, evidence.ordered->band, policy.risks());
   if (!comparison) {
     finding.outcome = Outcome::ask_the_designer;
     for (const auto& problem : comparison.problems()) finding.reasons.push_back(problem.sentence());
@@ -117,7 +121,7 @@ void judge(Finding& finding, const LotEvidence& evidence, const MeasuredGradatio
     return;
   }
   finding.steps.append(comparison->steps);
-  word_comparison(finding, evidence, *comparison);
+  word_comparison(finding, evidence, *comparison, measured.stones);
   state_conditions(finding, *comparison);
   kept = std::move(*comparison);
 }
@@ -132,7 +136,7 @@ void add_sources(Finding& finding) {
 }
 
 Finding look_finding(const LotEvidence& evidence, const Look& look,
-                     const Expected<MeasuredGradation>& measured, double confidence,
+                     const Expected<MeasuredGradation>& measured, const EvidencePolicy& policy,
                      const Wording& wording) {
   auto finding =
       begin_finding(evidence, fmt::format("gradation.{}.{}", evidence.lot->id, look.id), look.name);
@@ -147,10 +151,10 @@ Finding look_finding(const LotEvidence& evidence, const Look& look,
   finding.steps = measured->steps;
   for (const auto& caution : measured->cautions) finding.cautions.push_back(caution);
   finding.sentence = fmt::format("{} stones by {}: {}.", measured->stones, measured->method,
-                                 state_percentiles(finding, *measured, confidence, wording));
+                                 state_percentiles(finding, *measured, policy.confidence, wording));
   add_sources(finding);
   std::optional<BandComparison> comparison;
-  judge(finding, evidence, *measured, comparison, confidence);
+  judge(finding, evidence, *measured, comparison, policy);
   return finding;
 }
 
@@ -175,7 +179,17 @@ bool looks_agree(LotEvidence& evidence, const std::vector<MeasuredGradation>& me
   return false;
 }
 
-Finding lot_finding(LotEvidence& evidence, double confidence, const Wording& wording) {
+/// The risks that the verdict is passed at, and which of them nobody stated.
+std::string risks_sentence(const EvidencePolicy& policy) {
+  const auto risks = policy.risks();
+  return fmt::format(
+      "Decided at an owner's risk of {:g} % (rock that breaks a limit is accepted{}) and a "
+      "producer's risk of {:g} % (rock that keeps every limit is turned away{}).",
+      100 * risks.owners, policy.owners_risk ? "" : "; not stated, from the confidence",
+      100 * risks.producers, policy.producers_risk ? "" : "; not stated, from the confidence");
+}
+
+Finding lot_finding(LotEvidence& evidence, const EvidencePolicy& policy, const Wording& wording) {
   auto finding =
       begin_finding(evidence, "gradation." + evidence.lot->id,
                     fmt::format("{} against {}", evidence.lot->name, evidence.ordered->name));
@@ -194,8 +208,9 @@ Finding lot_finding(LotEvidence& evidence, double confidence, const Wording& wor
   finding.steps = evidence.together->steps;
   finding.sentence =
       fmt::format("{} stones in all: {}.", evidence.together->stones,
-                  state_percentiles(finding, *evidence.together, confidence, wording));
-  judge(finding, evidence, *evidence.together, evidence.comparison, confidence);
+                  state_percentiles(finding, *evidence.together, policy.confidence, wording));
+  finding.reasons.push_back(risks_sentence(policy));
+  judge(finding, evidence, *evidence.together, evidence.comparison, policy);
   return finding;
 }
 
@@ -205,22 +220,22 @@ LotEvidence weigh_lot(const Site& site, const Lot& lot, const Wording& wording) 
   LotEvidence evidence;
   evidence.lot = &lot;
   evidence.ordered = find_class(site, lot.rock_class);
-  const double confidence = site.evidence.confidence;
+  const auto& policy = site.evidence;
   std::vector<MeasuredGradation> measured;
   for (const auto& [id, look] : site.looks) {
     if (look.lot != lot.id || !gives_curve(look)) continue;
     auto curve = measured_look(site, look);
-    evidence.findings.push_back(look_finding(evidence, look, curve, confidence, wording));
+    evidence.findings.push_back(look_finding(evidence, look, curve, policy, wording));
     if (!curve) continue;
     measured.push_back(*curve);
     evidence.seen.push_back({&look, std::move(*curve)});
   }
   if (measured.size() == 1) {
     evidence.together = measured.front();
-  } else if (measured.size() > 1 && looks_agree(evidence, measured, confidence)) {
+  } else if (measured.size() > 1 && looks_agree(evidence, measured, policy.confidence)) {
     if (auto together = pooled(measured)) evidence.together = std::move(*together);
   }
-  evidence.findings.push_back(lot_finding(evidence, confidence, wording));
+  evidence.findings.push_back(lot_finding(evidence, policy, wording));
   return evidence;
 }
 

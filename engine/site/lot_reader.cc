@@ -1,6 +1,7 @@
 #include "engine/site/lot_reader.h"
 
 #include "engine/site/loads_reader.h"
+#include "engine/site/mix_reader.h"
 
 namespace proofstone {
 
@@ -22,6 +23,11 @@ Lot read_lot(FieldReader& reader, const std::string& id, Problems& problems) {
     }
   }
   lot.supply = read_supply(reader, problems);
+  lot.reference = reader.choice<bool>("reference", {{"yes", true}, {"no", false}}, false);
+  if (reader.has("available")) {
+    lot.available = reader.required_positive<Mass>("available", "A lot is more than nothing.");
+  }
+  lot.price_per_tonne = read_tonne_price(reader, problems);
   return lot;
 }
 

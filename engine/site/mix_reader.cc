@@ -29,21 +29,6 @@ std::optional<Q> positive(FieldReader& reader, const char* field) {
   return reader.required_positive<Q>(field, "This is more than zero.");
 }
 
-/// {"amount": "18.50", "per": "ton"}: the money is whatever the document counts in.
-std::optional<double> read_price(FieldReader& material, Problems& problems) {
-  const auto* given = material.optional("price");
-  if (given == nullptr) return std::nullopt;
-  FieldReader reader(*given, material.pointer() + "/price", problems);
-  const auto amount = reader.required_quantity<Dimensionless>("amount");
-  const auto per = reader.choice<double>("per", {{"ton", Mass::short_tons(1).tonnes()}, {"t", 1.0}},
-                                         std::nullopt);
-  if (!(amount.number() >= 0 && amount.number() <= 1e6)) {
-    reader.report("implausible", "No rock has this price.", "amount", "0 to 1000000");
-  }
-  reader.finish();
-  return amount.number() / per;
-}
-
 std::vector<std::string> read_ids(FieldReader& reader, const char* field) {
   std::vector<std::string> ids;
   const auto* list = reader.optional_list(field);
@@ -117,13 +102,27 @@ void check_material(const Site& site, const std::string& id, const std::string& 
 
 }  // namespace
 
+std::optional<double> read_tonne_price(FieldReader& item, Problems& problems) {
+  const auto* given = item.optional("price");
+  if (given == nullptr) return std::nullopt;
+  FieldReader reader(*given, item.pointer() + "/price", problems);
+  const auto amount = reader.required_quantity<Dimensionless>("amount");
+  const auto per = reader.choice<double>("per", {{"ton", Mass::short_tons(1).tonnes()}, {"t", 1.0}},
+                                         std::nullopt);
+  if (!(amount.number() >= 0 && amount.number() <= 1e6)) {
+    reader.report("implausible", "No rock has this price.", "amount", "0 to 1000000");
+  }
+  reader.finish();
+  return amount.number() / per;
+}
+
 MaterialState read_material_state(FieldReader& reader, Problems& problems) {
   MaterialState state;
   state.specific_gravity = number_within(reader, "specific_gravity", 0.5, 4);
   state.porosity = number_within(reader, "porosity", 0.1, 0.7);
   state.loose_over_bank = number_within(reader, "loose_over_bank", 1, 2);
   state.in_place_over_bank = number_within(reader, "in_place_over_bank", 0.5, 2);
-  state.price_per_tonne = read_price(reader, problems);
+  state.price_per_tonne = read_tonne_price(reader, problems);
   state.available = positive<Mass>(reader, "available");
   state.load = positive<Mass>(reader, "load");
   state.scalp_at = positive<Length>(reader, "scalp_at");

@@ -182,6 +182,21 @@ struct RunChartPicture {
   std::optional<Length> target;  ///< size that loads should keep
 };
 
+/// A count against the lines of its sequential plan, and how that plan operates.
+struct SequentialCountPicture {
+  std::string id;  ///< "count.first-deliveries"
+  std::string title;
+  std::string description;
+  std::string wrong;              ///< what is counted upward: "stones smaller than 11.5 in"
+  double good_share = 0;          ///< of the limit that is drawn, 0 to 1
+  double unacceptable_share = 0;  ///< likewise
+  double producers_risk = 0;
+  double owners_risk = 0;
+  std::vector<int> path;  ///< wrong stones after each stone; one value where only the end is known
+  int stones = 0;         ///< counted
+  Outcome outcome = Outcome::not_yet_known;
+};
+
 /// Stones drawn to scale beside a one-foot rule: what a class asks for, what was measured.
 struct StonesPicture {
   std::string id;  ///< "stones.first-deliveries"

@@ -41,13 +41,13 @@ std::string loads(int number) { return number == 1 ? "1 load" : fmt::format("{} 
 /// The blend with least of the other material that is shown to serve; failing that, the one with
 /// least of it that serves by estimate.
 JudgedBlend choose_blend(const LotEvidence& evidence, const std::vector<BlendOption>& options,
-                         const RequiredSize& required, double confidence) {
+                         const RequiredSize& required, const DecisionRisks& risks) {
   for (const auto& option : options) {
     if (!option.holds()) break;
-    auto judged = judge_blend(evidence, option, required, confidence);
+    auto judged = judge_blend(evidence, option, required, risks);
     if (judged.is_shown()) return judged;
   }
-  return judge_blend(evidence, options.front(), required, confidence);
+  return judge_blend(evidence, options.front(), required, risks);
 }
 
 void state_blend(Finding& finding, const JudgedBlend& blend, const Material& material,
@@ -73,7 +73,7 @@ void word_blend(Finding& finding, const JudgedBlend& blend, const Material& mate
       "margin of {} in the zone.",
       loads(option.loads_of_other), material.name, loads(option.loads_of_this_rock),
       evidence.lot->name,
-      shown ? fmt::format("At {} confidence", confidence_text(blend.comparison->confidence))
+      shown ? fmt::format("At {} confidence", confidence_text(blend.comparison->risks.to_accept()))
             : "By estimate",
       evidence.ordered->name, asks.asked->method->description().title,
       margin_text(option.margin.value_or(0)));
@@ -105,7 +105,7 @@ Finding blend_finding(const Site& site, const LotEvidence& evidence, const Mater
     finding.next = "Look for a material that has the missing sizes.";
     return finding;
   }
-  const auto blend = choose_blend(evidence, *options, asks.required, site.evidence.confidence);
+  const auto blend = choose_blend(evidence, *options, asks.required, site.evidence.risks());
   state_blend(finding, blend, material, evidence);
   word_blend(finding, blend, material, evidence, asks, wording);
   return finding;
@@ -149,7 +149,7 @@ std::optional<Finding> other_class_finding(const Site& site, const LotEvidence& 
   BandComparison best_comparison;
   for (const auto& known : class_catalog()) {
     if (known.family != evidence.ordered->family || known.id == evidence.ordered->id) continue;
-    auto comparison = compare_with_band(*evidence.together, known.band, site.evidence.confidence);
+    auto comparison = compare_with_band(*evidence.together, known.band, site.evidence.risks());
     if (!comparison || comparison->outcome == Outcome::falls_short ||
         !comparison->inside_by_estimate) {
       continue;

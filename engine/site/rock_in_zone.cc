@@ -260,7 +260,7 @@ RockInZone rock_in_zone(const Site& site, const ZoneSizing& sizing, const LotEvi
     answer.required->size = size_as(*answer.required, evidence.together->curve.basis().size);
     answer.required->by_mass = false;
     auto margin = size_margin(*evidence.together, answer.required->percent_smaller,
-                              answer.required->size, site.evidence.confidence);
+                              answer.required->size, site.evidence.risks());
     if (!margin) continue;
     MeasuredMargin measured{&asked, *answer.required, std::move(*margin)};
     result.findings.push_back(

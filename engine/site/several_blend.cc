@@ -106,7 +106,7 @@ std::optional<Finding> several_blend(const Site& site, const LotEvidence& eviden
   if (added < 2) return std::nullopt;
   const auto option = option_of(rocks, *plan, required);
   if (!option) return std::nullopt;
-  const auto judged = judge_blend(evidence, *option, required, site.evidence.confidence);
+  const auto judged = judge_blend(evidence, *option, required, site.evidence.risks());
 
   Finding finding;
   finding.topic = Topic::remedy;

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/evidence/decision_risks.h"
 #include "engine/hydraulics/bank.h"
 #include "engine/hydraulics/centreline.h"
 #include "engine/hydraulics/section_flow.h"
@@ -140,6 +141,9 @@ struct Lot {
   std::string rock_class;  ///< what was ordered
   std::vector<std::string> zones;
   std::optional<SupplyPlan> supply;
+  bool reference = false;                 ///< accepted rock that other lots are held against
+  std::optional<Mass> available;          ///< what there is of it, for zones and blends
+  std::optional<double> price_per_tonne;  ///< in the document's money, delivered
 };
 
 /// Another material on offer, to blend with a pile or to fill rock with, by its certified
@@ -153,8 +157,17 @@ struct Material {
 
 /// What the owner asks of evidence.
 struct EvidencePolicy {
-  /// A statement is shown when its confidence reaches this; the risk is one minus it.
-  double confidence = 0.95;
+  double confidence = 0.95;              ///< of limits that are shown, and of comparisons
+  std::optional<double> owners_risk;     ///< absent: one minus the confidence
+  std::optional<double> producers_risk;  ///< absent: one minus the confidence
+  /// Rock that keeps a limit by so much of its mass is good beyond doubt: a counting plan turns it
+  /// away no more often than the producer's risk.
+  double good_by = 0.10;
+  bool good_by_stated = false;
+
+  DecisionRisks risks() const {
+    return {owners_risk.value_or(1 - confidence), producers_risk.value_or(1 - confidence)};
+  }
 };
 
 /// The state of a site: what the last revision leaves.

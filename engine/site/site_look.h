@@ -71,6 +71,8 @@ struct Look {
   std::string name;
   std::string lot;
   Observation seen;
+  std::string side = {};  ///< of the pile; empty: over the whole of it
+  std::string load = {};  ///< id of the one load looked at; empty: the lot as a whole
   std::variant<StoneCount, WeighedSample, MassRanges, QuickLook, ShapeCount> taken;
 };
 

@@ -27,18 +27,33 @@ void add_all(Problems& problems, Problems more) {
   for (auto& problem : more) problems.push_back(std::move(problem));
 }
 
+/// A chance that lies between limits, where it is stated.
+std::optional<double> read_chance(FieldReader& reader, const char* field, double least, double most,
+                                  const char* sentence) {
+  const auto chance = reader.optional_quantity<Dimensionless>(field);
+  if (!chance) return std::nullopt;
+  if (!(chance->number() >= least && chance->number() <= most)) {
+    reader.report("implausible", sentence, field,
+                  fmt::format("{:g} % to {:g} %", 100 * least, 100 * most));
+  }
+  return chance->number();
+}
+
 EvidencePolicy read_evidence(FieldReader& state, Problems& problems) {
   EvidencePolicy policy;
   const auto* json = state.optional("evidence");
   if (json == nullptr) return policy;
   FieldReader reader(*json, "/evidence", problems);
-  if (const auto confidence = reader.optional_quantity<Dimensionless>("confidence")) {
-    policy.confidence = confidence->number();
-    if (policy.confidence < 0.5 || policy.confidence > 0.999) {
-      reader.report("implausible", "A confidence lies between a coin's throw and certainty.",
-                    "confidence", "50 % to 99.9 %");
-    }
-  }
+  const auto confidence = read_chance(reader, "confidence", 0.5, 0.999,
+                                      "A confidence lies between a coin's throw and certainty.");
+  policy.confidence = confidence.value_or(policy.confidence);
+  constexpr const char* no_risk = "A risk lies between certainty and a coin's throw.";
+  policy.owners_risk = read_chance(reader, "owners_risk", 0.001, 0.49, no_risk);
+  policy.producers_risk = read_chance(reader, "producers_risk", 0.001, 0.49, no_risk);
+  const auto good_by =
+      read_chance(reader, "good_by", 0.01, 0.4, "Rock is not called good by so much of its mass.");
+  policy.good_by = good_by.value_or(policy.good_by);
+  policy.good_by_stated = good_by.has_value();
   reader.finish();
   return policy;
 }
@@ -106,6 +121,8 @@ Problems check_references(const Site& site) {
   }
   for (const auto& [id, look] : site.looks) {
     check_reference(site.lots, look.lot, "/looks/" + id + "/lot", "lot", problems);
+    if (look.load.empty()) continue;
+    check_reference(site.loads, look.load, "/looks/" + id + "/load", "load", problems);
   }
   for (const auto& [id, load] : site.loads) {
     check_reference(site.lots, load.lot, "/loads/" + id + "/lot", "lot", problems);
