@@ -31,7 +31,12 @@ const std::set<std::string>& options_with_value() {
                                               "zone",
                                               "mass",
                                               "margin",
-                                              "buckets"};
+                                              "buckets",
+                                              "owners-risk",
+                                              "producers-risk",
+                                              "good-by",
+                                              "stones-in-load",
+                                              "alike-in-load"};
   return names;
 }
 

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 #include <string>
 #include <vector>
@@ -36,6 +37,10 @@ constexpr const char* help_text =
       --mass MASS                    also whole truckloads for that much, such as "500 ton"
       --margin PERCENT               how far inside every limit the cheapest must stay
       --buckets NUMBER               most buckets to a recipe, 12 unless stated
+  proofstone count-plan CLASS        how many stones to count before going out, limit by limit
+      --owners-risk, --producers-risk PERCENT   5 % each unless stated
+      --good-by PERCENT              of its mass by which good rock keeps a limit, 10 % unless stated
+      --stones-in-load N, --alike-in-load R     stones of one load are alike, R from 0 to 1
   proofstone quantities SITE         what the zones take: areas, rock, loads, excavation, cost
       --xlsx FILE, --csv FILE        also write them as a workbook, as comma-separated values
   proofstone specification SITE --out FILE  what quarry and contractor must deliver, as HTML
@@ -160,6 +165,21 @@ int blend_command(const Arguments& arguments) {
     if (const auto value = arguments.value(option); !value.empty()) (*request)[option] = value;
   }
   return show(ask(*request), arguments, [](const json& all) { return blend_text(all["blend"]); });
+}
+
+int count_plan_command(const Arguments& arguments) {
+  json request = {{"ask", "count-plan"},
+                  {"class", arguments.words.front()},
+                  {"units", arguments.value("units", "us")}};
+  for (std::string option :
+       {"owners-risk", "producers-risk", "good-by", "stones-in-load", "alike-in-load"}) {
+    const auto value = arguments.value(option);
+    if (value.empty()) continue;
+    std::replace(option.begin(), option.end(), '-', '_');
+    request[option] = value;
+  }
+  return show(ask(request), arguments,
+              [](const json& all) { return count_plan_text(all["count_plan"]); });
 }
 
 int quantities_command(const Arguments& arguments) {
@@ -342,6 +362,7 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"explain", 2, 2, explain_command},
                                 {"drawing", 1, 1, drawing_command},
                                 {"blend", 2, 50, blend_command},
+                                {"count-plan", 1, 1, count_plan_command},
                                 {"quantities", 1, 1, quantities_command},
                                 {"specification", 1, 1, specification_command},
                                 {"substitution", 1, 1, substitution_command},

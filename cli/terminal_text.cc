@@ -282,6 +282,36 @@ std::string blend_text(const json& blend) {
   return out;
 }
 
+std::string count_plan_text(const json& plan) {
+  const int stones = plan["stones"].get<int>();
+  const int loads = plan["loads"].get<int>();
+  std::string out = wrapped(
+      fmt::format("{}: count {} stones{}. Owner's risk {:g} %, producer's risk {:g} %; good rock "
+                  "keeps each limit by {:g} % of its mass.",
+                  text_of(plan, "class"), stones,
+                  loads < stones ? fmt::format(" from {} loads", loads) : "",
+                  100 * plan["owners_risk"].get<double>(),
+                  100 * plan["producers_risk"].get<double>(), 100 * plan["good_by"].get<double>()),
+      0);
+  out += "\n";
+  for (const auto& one : plan["limits"]) {
+    out += wrapped(text_of(one, "condition"), 0);
+    out += wrapped(
+        fmt::format("all at once: {} stones, at most {} of them {}", one["stones"].get<int>(),
+                    one["accept_at_most"].get<int>(), text_of(one, "wrong")),
+        2);
+    out += wrapped(
+        fmt::format(
+            "one by one: from stone {} on; {:.0f} on average where the rock is good, {:.0f} "
+            "where it lies at the limit",
+            one["first_acceptance"].get<int>(), one["average_when_good"].get<double>(),
+            one["average_at_limit"].get<double>()),
+        2);
+  }
+  for (const auto& caution : plan["cautions"]) out += wrapped(caution.get<std::string>(), 0);
+  return out;
+}
+
 std::string evaluation_text(const json& answer) {
   std::string out;
   for (const auto& output : answer["outputs"]) {

@@ -15,6 +15,7 @@ std::string method_text(const nlohmann::json& method);
 std::string classes_text(const nlohmann::json& all);
 std::string evaluation_text(const nlohmann::json& answer);
 std::string blend_text(const nlohmann::json& blend);
+std::string count_plan_text(const nlohmann::json& plan);
 std::string quantities_text(const nlohmann::json& quantities);
 std::string substitution_text(const nlohmann::json& study);
 std::string checks_text(const nlohmann::json& checks);

@@ -17,6 +17,7 @@
 #include "engine/site/version.h"
 #include "formats/site_files.h"
 #include "report/blend_request.h"
+#include "report/count_plan_answer.h"
 #include "report/descriptions_json.h"
 #include "report/filter_picture.h"
 #include "report/gradation_picture.h"
@@ -225,6 +226,16 @@ json blend_request(FieldReader& request, Problems& problems) {
   return {{"blend", blend_json(*blend, units)}};
 }
 
+json count_plan_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto question = read_count_question(request);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  auto plan = count_plan_answer(question, units);
+  if (!plan) return refused(plan.problems());
+  return {{"count_plan", std::move(*plan)}};
+}
+
 json methods_request(FieldReader& request, Problems& problems) {
   request.finish();
   if (!problems.empty()) return refused(problems);
@@ -330,6 +341,7 @@ const std::map<std::string, Answer>& answers() {
                                                       {"assess", assess_request},
                                                       {"blend", blend_request},
                                                       {"classes", classes_request},
+                                                      {"count-plan", count_plan_request},
                                                       {"drawing", drawing_request},
                                                       {"evaluate", evaluate_request},
                                                       {"methods", methods_request},

@@ -4,12 +4,15 @@
 
 #include <algorithm>
 
+#include "engine/site/compared_rock.h"
 #include "engine/site/counted_so_far.h"
 #include "engine/site/extents_in_zone.h"
 #include "engine/site/frequent_water.h"
 #include "engine/site/lining_of_zone.h"
+#include "engine/site/loads_within_limits.h"
 #include "engine/site/look_findings.h"
 #include "engine/site/lot_evidence.h"
+#include "engine/site/lots_in_zones.h"
 #include "engine/site/method_sizes.h"
 #include "engine/site/outcome_order.h"
 #include "engine/site/placed_layer.h"
@@ -46,7 +49,8 @@ struct ZoneWork {
   ZoneSizing sizing;
 };
 
-void move_into(std::vector<Finding>& all, std::vector<Finding>&& more) {
+template <class Item>
+void move_into(std::vector<Item>& all, std::vector<Item>&& more) {
   std::move(more.begin(), more.end(), std::back_inserter(all));
 }
 
@@ -222,8 +226,12 @@ Findings assess(const Site& site, UnitSystem units) {
   move_into(findings.findings, transition_findings(site, wording));
   add_plans(site, work, wording, findings);
 
-  for (const auto& [id, lot] : site.lots) {
-    auto evidence = weigh_lot(site, lot, wording);
+  std::vector<LotEvidence> lots;
+  lots.reserve(site.lots.size());
+  for (const auto& [id, lot] : site.lots) lots.push_back(weigh_lot(site, lot, wording));
+  std::vector<LotInZone> judged;
+  for (auto& evidence : lots) {
+    const Lot& lot = *evidence.lot;
     move_into(findings.findings, std::move(evidence.findings));
     move_into(findings.findings, look_findings(site, lot, wording));
     auto counted = counted_so_far(site, evidence, wording);
@@ -240,12 +248,17 @@ Findings assess(const Site& site, UnitSystem units) {
     for (auto& result : results) {
       move_into(findings.findings, std::move(result.findings));
       zones.push_back(&result);
+      if (!lot.reference) judged.push_back({&lot, result.zone, result.outcome});
     }
     move_into(findings.findings, remedies_for(site, evidence, zones, wording));
     findings.gradation_pictures.push_back(gradation_picture(site, evidence, zones));
     findings.stones_pictures.push_back(stones_picture(site, evidence));
+    auto compared = compare_rock(site, evidence, lots, wording);
+    move_into(findings.findings, std::move(compared.findings));
+    move_into(findings.gradation_pictures, std::move(compared.pictures));
     auto supply = supply_of(site, lot, wording);
     move_into(findings.findings, std::move(supply.findings));
+    push_if(findings.findings, loads_within_limits(site, lot, wording));
     if (supply.run_chart) findings.run_charts.push_back(std::move(*supply.run_chart));
   }
   for (const auto& [id, submittal] : site.submittals) {
@@ -253,6 +266,7 @@ Findings assess(const Site& site, UnitSystem units) {
   }
   move_into(findings.findings, nonconformance_findings(site));
   add_quantities(site, work, findings);
+  push_if(findings.findings, lots_in_zones(site, judged, findings.quantities, wording));
   write_headline(findings);
   return findings;
 }

@@ -121,7 +121,8 @@ void word_state(Finding& finding, const CountState& state) {
       finding.next = "Stop counting and keep the list of stones.";
       break;
     case Outcome::falls_short:
-      finding.sentence = fmt::format("The count may stop: {} turns the rock away.", listed(broken));
+      finding.sentence =
+          fmt::format("The count may stop: the rock is turned away by {}.", listed(broken));
       finding.next = "Stop counting; see the remedies.";
       break;
     default:

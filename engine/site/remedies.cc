@@ -4,7 +4,9 @@
 
 #include <algorithm>
 
+#include "engine/site/handling_remedies.h"
 #include "engine/site/judged_blend.h"
+#include "engine/site/remedy_order.h"
 #include "engine/site/several_blend.h"
 
 namespace proofstone {
@@ -51,12 +53,20 @@ JudgedBlend choose_blend(const LotEvidence& evidence, const std::vector<BlendOpt
 }
 
 void state_blend(Finding& finding, const JudgedBlend& blend, const Material& material,
-                 const LotEvidence& evidence) {
+                 const Site& site, const LotEvidence& evidence) {
   const auto& option = *blend.option;
   finding.values.push_back({"loads_of_other", "", "loads of " + material.name,
                             measure(static_cast<double>(option.loads_of_other)),
                             LengthUse::ground});
   state_cost(finding, material, option);
+  if (const auto mass = mass_of_lot(site, *evidence.lot)) {
+    const double ratio = static_cast<double>(option.loads_of_other) / option.loads_of_this_rock;
+    const Mass added = ratio * *mass;
+    finding.values.push_back({"mass_added", "M", "mass of it for the whole lot", measure(added)});
+    if (material.state.price_per_tonne) {
+      put_remedy_cost(finding, added.tonnes() * *material.state.price_per_tonne);
+    }
+  }
   finding.values.push_back({"loads_of_this", "", "loads of " + evidence.lot->name,
                             measure(static_cast<double>(option.loads_of_this_rock)),
                             LengthUse::ground});
@@ -106,7 +116,7 @@ Finding blend_finding(const Site& site, const LotEvidence& evidence, const Mater
     return finding;
   }
   const auto blend = choose_blend(evidence, *options, asks.required, site.evidence.risks());
-  state_blend(finding, blend, material, evidence);
+  state_blend(finding, blend, material, site, evidence);
   word_blend(finding, blend, material, evidence, asks, wording);
   return finding;
 }
@@ -171,8 +181,36 @@ std::optional<Finding> other_class_finding(const Site& site, const LotEvidence& 
   return finding;
 }
 
-Finding return_finding(const LotEvidence& evidence) {
+/// Where the rock is shown to hold, and where it is not.
+std::optional<Finding> some_zones_finding(const LotEvidence& evidence,
+                                          const std::vector<const RockInZone*>& zones) {
+  std::vector<std::string> here;
+  std::vector<std::string> not_there;
+  auto finding = begin_finding(evidence, "zones", "Use it only where it holds");
+  for (const auto* zone : zones) {
+    (zone->outcome == Outcome::meets ? here : not_there).push_back(zone->zone->name);
+    if (zone->outcome != Outcome::meets || !zone->governing) continue;
+    const auto& margin = zone->margins[*zone->governing].margin;
+    if (!margin.margin || (finding.margin && finding.margin->value <= *margin.margin)) continue;
+    finding.margin = Margin{*margin.margin, margin.low, margin.high};
+    finding.confidence = margin.confidence_holds;
+  }
+  if (here.empty() || not_there.empty()) return std::nullopt;
+  finding.outcome = Outcome::meets;
+  finding.sentence = fmt::format("The measured rock is shown to hold in {}; keep it out of {}.",
+                                 listed(here), listed(not_there));
+  finding.next = "Mark the pile with its zones; order other rock for the rest.";
+  finding.sources.push_back({"Required size against the measured curve",
+                             "one-sided binomial test of the share that is smaller",
+                             SourceStanding::computed});
+  return finding;
+}
+
+Finding return_finding(const Site& site, const LotEvidence& evidence) {
   auto finding = begin_finding(evidence, "return", "Send it back");
+  if (const auto mass = mass_of_lot(site, *evidence.lot)) {
+    finding.values.push_back({"mass_back", "M", "mass that goes back", measure(*mass)});
+  }
   finding.outcome = Outcome::ask_the_designer;
   finding.sentence =
       fmt::format("If no remedy serves, {} is not the rock that was ordered and goes back.",
@@ -196,6 +234,9 @@ std::vector<Finding> remedies_for(const Site& site, const LotEvidence& evidence,
   if (class_met && zones_met) return remedies;
   const auto* asks = hardest(zones);
   if (auto more = more_stones_finding(evidence, asks)) remedies.push_back(std::move(*more));
+  if (auto some = some_zones_finding(evidence, zones)) remedies.push_back(std::move(*some));
+  auto handling = handling_remedies(site, evidence, zones, wording);
+  std::move(handling.begin(), handling.end(), std::back_inserter(remedies));
   if (asks != nullptr) {
     std::vector<Finding> blends;
     for (const auto& [id, material] : site.materials) {
@@ -214,7 +255,8 @@ std::vector<Finding> remedies_for(const Site& site, const LotEvidence& evidence,
       (evidence.comparison && evidence.comparison->outcome == Outcome::falls_short) ||
       std::any_of(zones.begin(), zones.end(),
                   [](const RockInZone* zone) { return zone->outcome == Outcome::falls_short; });
-  if (broken) remedies.push_back(return_finding(evidence));
+  if (broken) remedies.push_back(return_finding(site, evidence));
+  rank_remedies(remedies);
   return remedies;
 }
 
