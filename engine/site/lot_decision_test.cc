@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "engine/site/assess.h"
 #include "engine/site/example_document.h"
 
@@ -63,7 +65,8 @@ TEST(LotDecision, CountTellsWhetherToStop) {
   ASSERT_EQ(findings.sequential_counts.size(), 1U);
   const auto& picture = findings.sequential_counts.front();
   EXPECT_EQ(picture.path.size(), 200U);
-  EXPECT_EQ(picture.path.back(), 200);
+  EXPECT_GT(picture.path.back(), 100);
+  EXPECT_TRUE(std::is_sorted(picture.path.begin(), picture.path.end()));
 }
 
 TEST(LotDecision, LotWithoutLooksIsPlannedFor) {
