@@ -21,13 +21,13 @@ TEST(SequentialCountPicture, ShowsTheCountAndHowThePlanOperates) {
   for (int i = 0; i < 40; ++i) picture.path.push_back(i / 12);
   for (const double width : {240.0, 720.0}) {
     const auto drawn = draw(picture, UnitSystem::us_customary, width);
-    EXPECT_EQ(nesting_problem(drawn), "");
-    EXPECT_EQ(content_problem(drawn), "");
+    EXPECT_EQ(testing_markup::nesting_problem(drawn), "");
+    EXPECT_EQ(testing_markup::content_problem(drawn), "");
     EXPECT_NE(drawn.find("Stones on average"), std::string::npos);
     EXPECT_NE(drawn.find("turn-away"), std::string::npos);
   }
   picture.path.clear();
-  EXPECT_EQ(nesting_problem(draw(picture, UnitSystem::si, 480)), "");
+  EXPECT_EQ(testing_markup::nesting_problem(draw(picture, UnitSystem::si, 480)), "");
 }
 
 }  // namespace

@@ -15,15 +15,36 @@ using InDoubles = boost::math::policies::policy<boost::math::policies::promote_d
 
 bool is_confidence(double confidence) { return confidence > 0 && confidence < 1; }
 
-/// Share of the way from 0 to 1 at which `holds` turns from true to false, for a function that does
-/// so once; 60 halvings exhaust a double.
-template <class Holds>
-double last_that_holds(Holds holds) {
+/// Share of the way from 0 to 1 at which a continuous `rising` function crosses zero once, below it
+/// at 0 and above at 1: the false position with halved weights (Illinois rule), within a bracket
+/// that never opens; where it does not close fast enough the bracket is halved. To within what a
+/// double can tell of the function.
+template <class Rising>
+double crossing(Rising rising, double at_one) {
+  constexpr double told_apart = 1e-15;
+  constexpr int most_steps = 120;
   double low = 0;
   double high = 1;
-  for (int halving = 0; halving < 60; ++halving) {
-    const double middle = (low + high) / 2;
-    (holds(middle) ? low : high) = middle;
+  double value_low = rising(0.0);
+  double value_high = at_one;
+  if (!(value_low < 0)) return low;
+  int last = 0;
+  for (int step = 0; step < most_steps && high - low > told_apart; ++step) {
+    double at = low - value_low * (high - low) / (value_high - value_low);
+    if (step % 8 == 7 || !(at > low && at < high)) at = (low + high) / 2;
+    const double value = rising(at);
+    if (std::abs(value) < told_apart) return at;
+    if (value < 0) {
+      low = at;
+      value_low = value;
+      if (last < 0) value_high /= 2;
+      last = -1;
+    } else {
+      high = at;
+      value_high = value;
+      if (last > 0) value_low /= 2;
+      last = 1;
+    }
   }
   return low;
 }
@@ -32,10 +53,10 @@ Length between(Length from, Length to, double part) {
   return Length::meters(from.meters() * std::pow(to.meters() / from.meters(), part));
 }
 
-/// Walks the curve from the size at `percent` towards one end (`step` −1 or +1) and returns the
-/// first size at which `shown` holds.
-template <class Shown>
-std::optional<Length> first_shown(const Gradation& curve, Length start, int step, Shown shown) {
+/// Walks the curve from `start` towards one end (`step` −1 or +1) and returns the first size at
+/// which `beyond`, how far a confidence lies beyond the one asked, is not negative.
+template <class Beyond>
+std::optional<Length> first_shown(const Gradation& curve, Length start, int step, Beyond beyond) {
   const auto& points = curve.points();
   Length from = start;
   auto next = static_cast<int>(
@@ -45,8 +66,10 @@ std::optional<Length> first_shown(const Gradation& curve, Length start, int step
   if (step < 0) --next;
   for (; next >= 0 && next < static_cast<int>(points.size()); next += step) {
     const Length to = points[static_cast<std::size_t>(next)].size;
-    if (shown(to)) {
-      const double part = last_that_holds([&](double t) { return !shown(between(from, to, t)); });
+    const double at_point = beyond(to);
+    if (at_point >= 0) {
+      const double part =
+          crossing([&](double t) { return beyond(between(from, to, t)); }, at_point);
       return between(from, to, part);
     }
     from = to;
@@ -121,20 +144,22 @@ SizeInterval size_interval(const MeasuredGradation& measured, double percent, do
   const auto& points = curve.points();
   const auto middle = curve.size_at(percent);
   const double first_percent = points.front().percent_smaller;
-  const auto shown_at_most = [&](Length size) {
+  const auto beyond_at_most = [&](Length size) {
     return confidence_at_most(curve.percent_smaller(size), measured.effective_stones_at(size),
-                              percent) >= wanted;
+                              percent) -
+           wanted;
   };
-  const auto shown_at_least = [&](Length size) {
+  const auto beyond_at_least = [&](Length size) {
     return confidence_at_least(curve.percent_smaller(size), measured.effective_stones_at(size),
-                               percent) >= wanted;
+                               percent) -
+           wanted;
   };
-  if (middle) interval.low = first_shown(curve, *middle, -1, shown_at_most);
+  if (middle) interval.low = first_shown(curve, *middle, -1, beyond_at_most);
   // Inside an open smallest bin the curve says nothing, but above it the upper limit may still be
   // read.
   const Length start = middle ? *middle : points.front().size;
   if (middle || first_percent > percent) {
-    interval.high = first_shown(curve, start, +1, shown_at_least);
+    interval.high = first_shown(curve, start, +1, beyond_at_least);
   }
   return interval;
 }

@@ -46,6 +46,8 @@ std::string state_percentiles(Finding& finding, const MeasuredGradation& measure
 }
 
 void state_conditions(Finding& finding, const BandComparison& comparison) {
+  finding.reasons.push_back(
+      "Limit by limit, each by itself; the outcome above speaks for all of them at once.");
   for (const auto& check : comparison.checks) {
     finding.reasons.push_back(fmt::format("{}: {}. {}", check.condition.wording,
                                           outcome_phrase(check.outcome), check.reason));
