@@ -21,6 +21,7 @@
 #include "engine/site/quantities.h"
 #include "engine/site/reach_water.h"
 #include "engine/site/remedies.h"
+#include "engine/site/rock_as_placed.h"
 #include "engine/site/rock_in_zone.h"
 #include "engine/site/shore_toe.h"
 #include "engine/site/site_pictures.h"
@@ -243,6 +244,7 @@ Findings assess(const Site& site, UnitSystem units) {
       if (std::find(lot.zones.begin(), lot.zones.end(), one.zone->id) == lot.zones.end()) continue;
       results.push_back(rock_in_zone(site, one.sizing, evidence, wording));
       move_into(results.back().findings, lot_filter_findings(site, *one.zone, evidence, wording));
+      move_into(results.back().findings, rock_as_placed(site, *one.zone, evidence, wording));
     }
     std::vector<const RockInZone*> zones;
     for (auto& result : results) {

@@ -180,6 +180,23 @@ TEST(LotsInZones, CheapestLotThatHoldsServesTheZone) {
   EXPECT_NE(scarce.find("lots-in-zones")->sentence.find("Second pile to"), 0U);
 }
 
+TEST(RockAsPlaced, LayerIsHeldAgainstTheMeasuredStones) {
+  ExampleDocument example;
+  example.items["looks"].clear();
+  example.items["looks"]["count"] = count_between("first", 6, 22, 150);
+  example.items["layer_surveys"]["probe"] = {
+      {"name", "Probe"},
+      {"zone", "bank"},
+      {"thicknesses", {"24 in", "25 in", "24.5 in", "26 in", "25.5 in", "24.8 in"}}};
+  const auto good = findings_of(example);
+  const auto* placed = good.find("as-placed.bank.first.probe");
+  ASSERT_NE(placed, nullptr);
+  EXPECT_EQ(placed->outcome, Outcome::meets) << placed->sentence;
+  example.items["looks"]["count"] = count_between("first", 6, 30, 150);
+  const auto large = findings_of(example);
+  EXPECT_EQ(large.find("as-placed.bank.first.probe")->outcome, Outcome::falls_short);
+}
+
 TEST(LoadsWithinLimits, ShareOfTheLot) {
   ExampleDocument example;
   int hour = 0;
