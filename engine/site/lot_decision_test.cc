@@ -41,7 +41,8 @@ bool has_reason(const Finding& finding, const std::string& text) {
 
 TEST(LotDecision, SaysWhichRisksItWasPassedAt) {
   ExampleDocument example;
-  const auto* finding = findings_of(example).find("gradation.first");
+  const auto usual = findings_of(example);
+  const auto* finding = usual.find("gradation.first");
   ASSERT_NE(finding, nullptr);
   EXPECT_TRUE(has_reason(*finding, "not stated, from the confidence"));
   example.items["evidence"] = {{"owners_risk", "10 %"}, {"producers_risk", "2 %"}};
@@ -72,7 +73,8 @@ TEST(LotDecision, CountTellsWhetherToStop) {
 TEST(LotDecision, LotWithoutLooksIsPlannedFor) {
   ExampleDocument example;
   example.items["looks"].clear();
-  const auto* plan = findings_of(example).find("count-plan.first");
+  const auto findings = findings_of(example);
+  const auto* plan = findings.find("count-plan.first");
   ASSERT_NE(plan, nullptr);
   EXPECT_EQ(plan->outcome, Outcome::not_yet_known);
   ASSERT_EQ(plan->values.size(), 1U);
