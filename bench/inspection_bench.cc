@@ -8,6 +8,7 @@
 #include "engine/evidence/band_comparison.h"
 #include "engine/rock/rock_class.h"
 #include "engine/site/assess.h"
+#include "report/request.h"
 #include "simulation/known_pile.h"
 
 namespace proofstone {
@@ -70,6 +71,17 @@ void assess_record(benchmark::State& state, int loads, int stones) {
 }
 BENCHMARK_CAPTURE(assess_record, tap_at_500_stones, 0, 500)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(assess_record, season_of_300_loads, 300, 5000)->Unit(benchmark::kMillisecond);
+
+/// The same as a page asks for it, with the pictures that it shows.
+void answer_tap(benchmark::State& state) {
+  const auto request = nlohmann::json{
+      {"ask", "assess"},
+      {"document", nlohmann::json::parse(record(0, 500))},
+      {"pictures",
+       {{"width", 720}}}}.dump();
+  for (auto _ : state) benchmark::DoNotOptimize(answer_request(request));
+}
+BENCHMARK(answer_tap)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace proofstone

@@ -7,6 +7,7 @@
 #include "engine/rock/rock_class.h"
 #include "report/markdown.h"
 #include "report/method_plot.h"
+#include "report/operating_curves.h"
 #include "report/validation_pages.h"
 
 namespace proofstone {
@@ -140,6 +141,8 @@ std::vector<HandbookPage> handbook() {
         method_page(method->description(), outcomes, drawn ? plot.file_name : std::string()));
     if (drawn) pages.push_back(std::move(plot));
   }
+  pages.push_back({"operating-characteristic.svg", operating_characteristic_picture({}, 720)});
+  pages.push_back({"average-stones.svg", average_stones_picture({}, 720)});
   pages.push_back(classes_page());
   pages.push_back(validation_page(outcomes));
   pages.push_back(memory_page(outcomes));

@@ -9,32 +9,21 @@
 #include <vector>
 
 #include "engine/rock/embedded_catalog.h"
-#include "report/axis_ticks.h"
-#include "report/svg_canvas.h"
+#include "report/plot_axes.h"
 
 namespace proofstone {
 namespace {
 
 using nlohmann::json;
 
-constexpr double height = 300;
-constexpr double left_room = 64;
-constexpr double right_room = 16;
-constexpr double top_room = 34;
-constexpr double bottom_room = 50;
 constexpr int points = 61;
-
-struct Place {
-  double x = 0;
-  double y = 0;
-};
 
 /// What is drawn, in the published units of the method.
 struct Curve {
   const InputDescription* input = nullptr;
   const OutputDescription* output = nullptr;
-  std::vector<std::vector<Place>> pieces;  ///< broken where the method has no answer
-  Place base;
+  std::vector<std::vector<PlotPlace>> pieces;  ///< broken where the method has no answer
+  PlotPlace base;
 };
 
 /// The inputs of the first case of the method's table that has values.
@@ -126,21 +115,9 @@ std::optional<Curve> best_curve(const Method& method) {
   return std::nullopt;
 }
 
-/// Both axes of a plot, in the units of the curve.
-struct Axes {
-  double x_low, x_high, y_low, y_high, width;
-
-  PixelPoint at(Place place) const {
-    const double right = width - right_room;
-    const double bottom = height - bottom_room;
-    return {left_room + (place.x - x_low) / (x_high - x_low) * (right - left_room),
-            bottom - (place.y - y_low) / (y_high - y_low) * (bottom - top_room)};
-  }
-};
-
-Axes axes_of(const Curve& curve, double width) {
-  Axes axes{curve.base.x / 2, 2 * curve.base.x, std::min(0.0, curve.base.y),
-            std::max(0.0, curve.base.y), width};
+PlotAxes axes_of(const Curve& curve, double width) {
+  PlotAxes axes{curve.base.x / 2, 2 * curve.base.x, std::min(0.0, curve.base.y),
+                std::max(0.0, curve.base.y), width};
   for (const auto& piece : curve.pieces) {
     for (const auto& place : piece) {
       axes.y_low = std::min(axes.y_low, place.y);
@@ -158,39 +135,18 @@ std::string named(const std::string& symbol, const std::string& meaning, const U
   return unit.symbol.empty() ? text : text + " (" + std::string(unit.symbol) + ")";
 }
 
-void draw_axes(SvgCanvas& canvas, const Axes& axes, const Curve& curve) {
-  const TextStyle quiet{12, TextAnchor::middle, Ink::muted, false, false, {}};
-  TextStyle right_aligned = quiet;
-  right_aligned.anchor = TextAnchor::end;
-  TextStyle left_aligned = quiet;
-  left_aligned.anchor = TextAnchor::start;
-  const Paint grid{Ink::none, 1, Ink::line, 1, {}, {}};
-  for (const auto& tick : even_ticks(axes.x_low, axes.x_high, 8)) {
-    const auto foot = axes.at({tick.value, axes.y_low});
-    canvas.line(foot, axes.at({tick.value, axes.y_high}), grid);
-    canvas.text({foot.x, foot.y + 16}, tick.label, quiet);
-  }
-  for (const auto& tick : even_ticks(axes.y_low, axes.y_high, 6)) {
-    const auto left = axes.at({axes.x_low, tick.value});
-    canvas.line(left, axes.at({axes.x_high, tick.value}), grid);
-    canvas.text({left.x - 6, left.y + 4}, tick.label, right_aligned);
-  }
-  canvas.text({8, 18}, named(curve.output->symbol, curve.output->meaning, curve.output->unit),
-              left_aligned);
-  canvas.text({axes.width - right_room, height - 12},
-              named(curve.input->symbol, curve.input->meaning, curve.input->unit), right_aligned);
-}
-
 }  // namespace
 
 std::string method_plot(const Method& method, double width) {
   const auto curve = best_curve(method);
   if (!curve) return {};
   const auto& about = method.description();
-  const Axes axes = axes_of(*curve, width);
+  const PlotAxes axes = axes_of(*curve, width);
   SvgCanvas canvas("plot-" + about.id, width);
-  canvas.rectangle({0, 0}, width, height, {Ink::paper, 1, Ink::none, 1, {}, {}});
-  draw_axes(canvas, axes, *curve);
+  canvas.rectangle({0, 0}, width, PlotAxes::height, {Ink::paper, 1, Ink::none, 1, {}, {}});
+  draw_plot_axes(canvas, axes,
+                 named(curve->output->symbol, curve->output->meaning, curve->output->unit),
+                 named(curve->input->symbol, curve->input->meaning, curve->input->unit));
   for (const auto& piece : curve->pieces) {
     std::vector<PixelPoint> line;
     line.reserve(piece.size());
@@ -204,7 +160,7 @@ std::string method_plot(const Method& method, double width) {
       curve->output->key, curve->input->key,
       significant(curve->base.y, 4) + " " + std::string(curve->output->unit.symbol),
       significant(curve->base.x, 4) + " " + std::string(curve->input->unit.symbol));
-  return canvas.finish(height, "plot", about.title, description);
+  return canvas.finish(PlotAxes::height, "plot", about.title, description);
 }
 
 }  // namespace proofstone

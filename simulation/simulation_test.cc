@@ -5,6 +5,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "engine/acceptance/sequential_plan.h"
 #include "simulation/simulation_page.h"
 
 namespace proofstone {
@@ -64,6 +65,19 @@ TEST(Simulation, BothPlansKeepTheirRisks) {
     if (good || bad) {
       EXPECT_LE(sequential.average_stones, 0.65 * single.average_stones) << share;
     }
+  }
+}
+
+// What the handbook draws is computed by recursion; counts one by one find the same.
+TEST(Simulation, CountsFollowTheComputedCurves) {
+  for (const auto& [risks, share, single, sequential] : results().plans) {
+    const auto plan = SequentialPlan::make(risks);
+    ASSERT_TRUE(plan) << share;
+    const auto computed = plan->operation(share);
+    // Four standard deviations of a share of ten thousand; of the stones, no more than 3 %.
+    EXPECT_NEAR(sequential.accepted, computed.accepted, 0.02) << share;
+    EXPECT_NEAR(sequential.average_stones, computed.average_stones, 0.03 * computed.average_stones)
+        << share;
   }
 }
 

@@ -6,6 +6,7 @@
 
 #include <cmath>
 
+#include "engine/acceptance/layer_survey.h"
 #include "engine/acceptance/percent_within_limits.h"
 #include "engine/acceptance/single_plan.h"
 #include "engine/evidence/confidence.h"
@@ -13,9 +14,15 @@
 namespace proofstone {
 namespace {
 
+/// From `low` to below `end`, evenly: of its own accord the generator begins with the lowest ones,
+/// and of all ranges at once.
+int whole_between(int low, int end) {
+  return *rc::gen::resize(rc::kNominalSize, rc::gen::inRange(low, end));
+}
+
 /// Between `low` and `high`, in a million steps.
 double between(double low, double high) {
-  return low + (high - low) * *rc::gen::inRange(0, 1000001) / 1e6;
+  return low + (high - low) * whole_between(0, 1000001) / 1e6;
 }
 
 /// To twelve digits, and where a chance is nearly nothing to a trillionth of all.
@@ -26,8 +33,8 @@ void assert_same(double ours, double theirs) {
 
 TEST(AgainstGsl, BinomialSums) {
   EXPECT_TRUE(rc::check([] {
-    const auto stones = static_cast<unsigned>(*rc::gen::inRange(1, 2000));
-    const auto smaller = static_cast<unsigned>(*rc::gen::inRange(0, 2000)) % (stones + 1);
+    const auto stones = static_cast<unsigned>(whole_between(1, 2000));
+    const auto smaller = static_cast<unsigned>(whole_between(0, 2000)) % (stones + 1);
     const double percent = between(0.1, 99.9);
     assert_same(chance_of_at_most(smaller, stones, percent),
                 gsl_cdf_binomial_P(smaller, percent / 100, stones));
@@ -65,10 +72,25 @@ TEST(AgainstGsl, NormalAndChiSquare) {
   }));
 }
 
+// Student's distribution, by the number of points for which its interval is narrow enough.
+TEST(AgainstGsl, PointsForAMean) {
+  EXPECT_TRUE(rc::check([] {
+    const double half_widths = between(0.2, 10);  // a deviation holds so many of them
+    const double tail = between(0.005, 0.25);
+    const auto points = points_for_mean(half_widths, 1, tail);
+    const auto enough = [&](int n) {
+      return gsl_cdf_tdist_Q(std::sqrt(n) / half_widths, n - 1) <= tail;
+    };
+    RC_ASSERT(points.has_value());
+    RC_ASSERT(enough(*points));
+    RC_ASSERT(*points == 2 || !enough(*points - 1));
+  }));
+}
+
 // The share within limits is a symmetric beta distribution of the quality index.
 TEST(AgainstGsl, PercentWithinLimits) {
   EXPECT_TRUE(rc::check([] {
-    const auto values = static_cast<double>(*rc::gen::inRange(3, 200));
+    const auto values = static_cast<double>(whole_between(3, 200));
     const double index = between(-3, 4);
     const double x = 0.5 - index * std::sqrt(values) / (2 * (values - 1));
     const double outside = x <= 0   ? 0
