@@ -3,7 +3,9 @@
 #include <Eigen/Dense>
 #include <algorithm>
 #include <boost/math/quadrature/gauss.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <cstdint>
 #include <vector>
 
 #include "engine/method/typed_method.h"
@@ -58,15 +60,26 @@ Eigen::VectorXd solve(const std::vector<Node>& nodes, double nothing, Kernel ker
   return system.partialPivLu().solve(Eigen::VectorXd::Ones(n + 1));
 }
 
-/// The setting between two at which `length_with(setting)`, which grows with it, is `loads`.
+// No exceptions: the bracket holds what is sought, or its end is the answer.
+using Quiet = boost::math::policies::policy<
+    boost::math::policies::promote_double<false>,
+    boost::math::policies::evaluation_error<boost::math::policies::ignore_error>,
+    boost::math::policies::domain_error<boost::math::policies::ignore_error>>;
+
+/// The setting between two at which `length_with(setting)`, which grows with it, is `loads`; an end
+/// where it is so nowhere. Its logarithm is nearly straight in the setting.
 template <class Length>
 double setting_for(double loads, double low, double high, Length length_with) {
-  constexpr int halvings = 40;
-  for (int i = 0; i < halvings; ++i) {
-    const double middle = (low + high) / 2;
-    (length_with(middle) < loads ? low : high) = middle;
-  }
-  return (low + high) / 2;
+  const auto surplus = [&](double setting) { return std::log(length_with(setting) / loads); };
+  const double at_low = surplus(low);
+  if (at_low >= 0) return low;
+  const double at_high = surplus(high);
+  if (!(at_high > 0)) return high;
+  std::uintmax_t steps = 100;
+  const auto close = [](double a, double b) { return std::abs(b - a) <= 1e-12 * std::abs(b); };
+  const auto [below, above] =
+      boost::math::tools::toms748_solve(surplus, low, high, at_low, at_high, close, steps, Quiet());
+  return (below + above) / 2;
 }
 
 struct SumRunLength {
@@ -144,7 +157,7 @@ double run_length_of_upper_sum(const CumulativeSumChart& chart, double shift) {
 
 double run_length(const CumulativeSumChart& chart, double shift) {
   const auto up = upper_sum(chart, shift);
-  const auto down = upper_sum(chart, -shift);
+  const auto down = shift == 0 ? up : upper_sum(chart, -shift);
   // Both sums run beside one another and never stand above nothing together for long (Lucas &
   // Crosier 1982); without a head start this is the sum of the rates of both.
   return (up.from_head_start * down.from_nothing + down.from_head_start * up.from_nothing -
