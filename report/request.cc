@@ -6,6 +6,7 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
+#include "engine/finding/quoted_text.h"
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
 #include "engine/method/check_table.h"
@@ -100,37 +101,61 @@ void draw_all(const std::vector<Picture>& pictures, const char* kind, UnitSystem
   }
 }
 
+/// How wide the pictures are to be, where there are to be any.
+std::optional<int> picture_width(FieldReader& request, Problems& problems) {
+  const auto* wanted = request.optional("pictures");
+  if (wanted == nullptr) return std::nullopt;
+  FieldReader pictures(*wanted, "/pictures", problems);
+  const auto width = pictures.optional_integer("width", narrowest_picture, widest_picture);
+  pictures.finish();
+  return width.value_or(usual_picture);
+}
+
+json findings_answer(const Findings& findings, std::optional<int> width) {
+  json answer = {{"findings", findings_json(findings)}};
+  if (!width) return answer;
+  const auto units = findings.units;
+  json drawn = json::array();
+  draw_all(findings.gradation_pictures, "gradation", units, *width, drawn);
+  draw_all(findings.filter_pictures, "filter", units, *width, drawn);
+  draw_all(findings.section_pictures, "section", units, *width, drawn);
+  draw_all(findings.plan_pictures, "plan", units, *width, drawn);
+  draw_all(findings.typical_sections, "typical section", units, *width, drawn);
+  draw_all(findings.profile_pictures, "profile", units, *width, drawn);
+  draw_all(findings.stones_pictures, "stones", units, *width, drawn);
+  draw_all(findings.method_sizes_pictures, "method sizes", units, *width, drawn);
+  draw_all(findings.run_charts, "run chart", units, *width, drawn);
+  draw_all(findings.sequential_counts, "sequential count", units, *width, drawn);
+  draw_all(findings.mix_pictures, "mix", units, *width, drawn);
+  answer["pictures"] = std::move(drawn);
+  return answer;
+}
+
 json assess_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
-  std::optional<int> width;
-  if (const auto* wanted = request.optional("pictures")) {
-    FieldReader pictures(*wanted, "/pictures", problems);
-    width = pictures.optional_integer("width", narrowest_picture, widest_picture)
-                .value_or(usual_picture);
-    pictures.finish();
-  }
+  const auto width = picture_width(request, problems);
   const auto site = site_of(request, problems);
   request.finish();
   if (!problems.empty()) return refused(problems);
   if (!site) return refused(site.problems());
-  const auto findings = assess(*site, units);
-  json answer = {{"findings", findings_json(findings)}};
-  if (width) {
-    json drawn = json::array();
-    draw_all(findings.gradation_pictures, "gradation", units, *width, drawn);
-    draw_all(findings.filter_pictures, "filter", units, *width, drawn);
-    draw_all(findings.section_pictures, "section", units, *width, drawn);
-    draw_all(findings.plan_pictures, "plan", units, *width, drawn);
-    draw_all(findings.typical_sections, "typical section", units, *width, drawn);
-    draw_all(findings.profile_pictures, "profile", units, *width, drawn);
-    draw_all(findings.stones_pictures, "stones", units, *width, drawn);
-    draw_all(findings.method_sizes_pictures, "method sizes", units, *width, drawn);
-    draw_all(findings.run_charts, "run chart", units, *width, drawn);
-    draw_all(findings.sequential_counts, "sequential count", units, *width, drawn);
-    draw_all(findings.mix_pictures, "mix", units, *width, drawn);
-    answer["pictures"] = std::move(drawn);
+  return findings_answer(assess(*site, units), width);
+}
+
+json lot_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto width = picture_width(request, problems);
+  const auto lot = request.required_text("lot");
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  if (site->lots.count(lot) == 0) {
+    std::string known;
+    for (const auto& [id, one] : site->lots) known += (known.empty() ? "" : ", ") + id;
+    return refused({{"no-lot", fmt::format("There is no lot {}.", in_quotes(lot)), "", "/lot",
+                     known.empty() ? "a document with lots" : known}});
   }
-  return answer;
+  return findings_answer(assess_lot(*site, lot, units), width);
 }
 
 json report_request(FieldReader& request, Problems& problems) {
@@ -344,6 +369,7 @@ const std::map<std::string, Answer>& answers() {
                                                       {"count-plan", count_plan_request},
                                                       {"drawing", drawing_request},
                                                       {"evaluate", evaluate_request},
+                                                      {"lot", lot_request},
                                                       {"methods", methods_request},
                                                       {"prove", prove_request},
                                                       {"quantities", quantities_request},

@@ -152,6 +152,25 @@ void write_headline(Findings& findings) {
   if (sentences.empty()) findings.headline = "Every class and layer holds.";
 }
 
+/// What the looks at a lot say of its rock.
+void add_looks(const Site& site, LotEvidence& evidence, const Wording& wording,
+               Findings& findings) {
+  move_into(findings.findings, std::move(evidence.findings));
+  move_into(findings.findings, look_findings(site, *evidence.lot, wording));
+  auto counted = counted_so_far(site, evidence, wording);
+  move_into(findings.findings, std::move(counted.findings));
+  if (counted.picture) findings.sequential_counts.push_back(std::move(*counted.picture));
+}
+
+Findings begin_findings(const Site& site, UnitSystem units) {
+  Findings findings;
+  findings.site_name = site.name;
+  findings.revision = site.revision;
+  findings.units = units;
+  findings.cautions = usual_cautions();
+  return findings;
+}
+
 }  // namespace
 
 std::vector<std::string> usual_cautions() {
@@ -166,11 +185,7 @@ std::vector<std::string> usual_cautions() {
 
 Findings assess(const Site& site, UnitSystem units) {
   const Wording wording(units);
-  Findings findings;
-  findings.site_name = site.name;
-  findings.revision = site.revision;
-  findings.units = units;
-  findings.cautions = usual_cautions();
+  Findings findings = begin_findings(site, units);
   note_what_is_missing(site, findings);
   move_into(findings.findings, clock_findings(site));
 
@@ -233,11 +248,7 @@ Findings assess(const Site& site, UnitSystem units) {
   std::vector<LotInZone> judged;
   for (auto& evidence : lots) {
     const Lot& lot = *evidence.lot;
-    move_into(findings.findings, std::move(evidence.findings));
-    move_into(findings.findings, look_findings(site, lot, wording));
-    auto counted = counted_so_far(site, evidence, wording);
-    move_into(findings.findings, std::move(counted.findings));
-    if (counted.picture) findings.sequential_counts.push_back(std::move(*counted.picture));
+    add_looks(site, evidence, wording, findings);
     std::vector<RockInZone> results;
     results.reserve(lot.zones.size());
     for (const auto& one : work) {
@@ -269,6 +280,17 @@ Findings assess(const Site& site, UnitSystem units) {
   move_into(findings.findings, nonconformance_findings(site));
   add_quantities(site, work, findings);
   push_if(findings.findings, lots_in_zones(site, judged, findings.quantities, wording));
+  write_headline(findings);
+  return findings;
+}
+
+Findings assess_lot(const Site& site, const std::string& lot, UnitSystem units) {
+  const Wording wording(units);
+  Findings findings = begin_findings(site, units);
+  auto evidence = weigh_lot(site, site.lots.at(lot), wording);
+  add_looks(site, evidence, wording, findings);
+  findings.gradation_pictures.push_back(gradation_picture(site, evidence, {}));
+  findings.stones_pictures.push_back(stones_picture(site, evidence));
   write_headline(findings);
   return findings;
 }

@@ -10,6 +10,10 @@ namespace proofstone {
 /// input but the site, no clock, no files: the same site gives the same findings everywhere.
 Findings assess(const Site& site, UnitSystem units);
 
+/// What the looks at one lot say of its rock, as `assess` says it, without the zones it is for:
+/// what a screen asks after each stone that is counted. Precondition: the site has the lot.
+Findings assess_lot(const Site& site, const std::string& lot, UnitSystem units);
+
 /// The cautions every shell shows.
 std::vector<std::string> usual_cautions();
 
