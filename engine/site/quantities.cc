@@ -199,15 +199,10 @@ ZoneQuantities count_zone(const Site& site, const WateredZone& watered) {
   counting.counted.missing = counting.part.missing;
   counting.counted.notes = counting.part.notes;
   count_rock(counting);
+  count_fill(counting);
   count_filter(counting);
   count_excavation(counting);
   count_cover(counting);
-  if (!zone.mix.empty()) {
-    counting.counted.notes.emplace_back(
-        "What fills the voids is told by the finding on the mix, for each unit of the layer; where "
-        "it "
-        "forces the rock apart, less rock is taken than is counted here.");
-  }
   return std::move(counting.counted);
 }
 

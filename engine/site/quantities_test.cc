@@ -145,6 +145,85 @@ TEST(ZoneQuantities, BeddingAndGeotextileAreCountedWithTheirSpareAndOverlaps) {
   EXPECT_NEAR(amount(table_of(example), "geotextile", unit::square_foot), 9 * 15 * 30, 1e-6);
 }
 
+ExampleDocument ordered_and_filled() {
+  auto example = ordered();
+  example.items["materials"]["loam"] = {{"name", "Loam"},
+                                        {"gradation",
+                                         {{{"size", "0.02 mm"}, {"smaller", "30 %"}},
+                                          {{"size", "0.075 mm"}, {"smaller", "55 %"}},
+                                          {{"size", "2 mm"}, {"smaller", "100 %"}}}},
+                                        {"specific_gravity", "2.65"},
+                                        {"porosity", "0.42"},
+                                        {"loose_over_bank", "1.25"},
+                                        {"in_place_over_bank", "0.90"},
+                                        {"load", "16 ton"}};
+  example.items["mixes"]["fill"] = {
+      {"name", "Soil-filled rock"}, {"kind", "soil-filled"},
+      {"rock_voids", "0.40"},       {"placing", "washed in"},
+      {"rock_parts", "65"},         {"parts", {{{"material", "loam"}, {"parts", "35"}}}}};
+  example.items["zones"]["bank"]["mix"] = "fill";
+  example.items["prices"]["items"]["fill"] = {{"amount", "18"}, {"per", "1 yd³"}};
+  return example;
+}
+
+// The layer is 26.833 ft · 100 ft · 2 ft; to each volume of rock 35/65 loose, swell 1.25 and
+// shrink 0.90, solids 0.58 of what is in place.
+TEST(ZoneQuantities, TheFillIsCountedLooseInTheGroundAndInPlace) {
+  const auto table = table_of(ordered_and_filled());
+  ASSERT_TRUE(table.complete()) << table.zones.front().missing.front();
+  const double layer = std::sqrt(24.0 * 24 + 12.0 * 12) * 200;
+  const double loose = 1.1 * layer * 35 / 65;
+  const double in_place = layer * 35 / 65 * 0.72;
+  EXPECT_NEAR(amount(table, "fill", unit::cubic_foot), loose, 1e-6);
+  EXPECT_NEAR(amount(table, "fill-bank", unit::cubic_foot), loose / 1.25, 1e-6);
+  EXPECT_NEAR(amount(table, "fill-in-place", unit::cubic_foot), in_place, 1e-6);
+  EXPECT_LE(in_place, 0.4 * layer);
+  const double tons = 1.1 * in_place * 0.58 * 2.65 * 62.4 / 2000;
+  EXPECT_NEAR(amount(table, "fill-loads", unit::number), std::ceil(tons / 16), 1e-12);
+  const auto* fill = row(table.totals, "fill");
+  ASSERT_TRUE(fill != nullptr && fill->cost);
+  EXPECT_NEAR(*fill->cost, 18 * loose / 27, 1e-6);
+}
+
+TEST(ZoneQuantities, AMaterialsOwnPriceStandsBeforeThatOfFill) {
+  auto example = ordered_and_filled();
+  example.items["materials"]["loam"]["price"] = {{"amount", "6"}, {"per", "ton"}};
+  const auto table = table_of(example);
+  const auto* fill = row(table.totals, "fill");
+  ASSERT_TRUE(fill != nullptr && fill->cost);
+  const double tons =
+      1.1 * std::sqrt(24.0 * 24 + 12.0 * 12) * 200 * 35 / 65 * 0.72 * 0.58 * 2.65 * 62.4 / 2000;
+  EXPECT_NEAR(*fill->cost, 6 * tons, 1e-6);
+}
+
+TEST(ZoneQuantities, AFillThatCannotBeCountedIsNamed) {
+  auto example = ordered_and_filled();
+  example.items["mixes"]["fill"].erase("rock_voids");
+  auto table = table_of(example);
+  EXPECT_FALSE(table.complete());
+  ASSERT_NE(row(table.totals, "fill"), nullptr);
+  EXPECT_FALSE(row(table.totals, "fill")->amount);
+  example = ordered_and_filled();
+  example.items["zones"]["bank"]["kinds"] = json::array(
+      {{{"kind", "void-filled"}, {"up_to", "110 ft"}}, {{"kind", "bare"}, {"up_to", "top"}}});
+  table = table_of(example);
+  ASSERT_FALSE(table.complete());
+  EXPECT_NE(table.zones.front().missing.back().find("part of its slope"), std::string::npos);
+}
+
+TEST(ZoneQuantities, AThickerLayerNeverTakesLess) {
+  double before = 0;
+  for (const char* thickness : {"18 in", "24 in", "30 in", "48 in"}) {
+    auto example = ordered_and_filled();
+    example.items["zones"]["bank"]["layer_thickness"] = thickness;
+    const auto table = table_of(example);
+    const double now =
+        amount(table, "rock-mass", unit::short_ton) + amount(table, "fill", unit::cubic_foot);
+    EXPECT_GT(now, before) << thickness;
+    before = now;
+  }
+}
+
 TEST(ZoneQuantities, NoneAreAskedForWhereTheDocumentSaysNothingOfThem) {
   EXPECT_TRUE(table_of(ExampleDocument()).zones.empty());
 }

@@ -22,6 +22,9 @@ inline void add_row(Counting& counting, QuantityRow row) {
   counting.counted.rows.push_back(std::move(row));
 }
 
+/// What fills the voids of the layer, where the zone names a mix.
+void count_fill(Counting& counting);
+
 /// Bedding and geotextile of the zone's filter.
 void count_filter(Counting& counting);
 

@@ -19,7 +19,9 @@ struct QuantityRow {
   std::string priced_as = {};       ///< id of the price that applies; empty: none ever does
   std::string price = {};           ///< "62 USD for 1 ton"; empty where it has none
   std::optional<double> cost = {};  ///< in the table's currency
-  bool partial = false;             ///< of a total: some zone's share is not yet known
+  std::optional<double> price_per_tonne = {};  ///< its own, before that of the item
+  std::optional<Mass> load = {};               ///< of a row of loads: what one carries
+  bool partial = false;                        ///< of a total: some zone's share is not yet known
 };
 
 /// What one zone takes.

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "engine/quantities/truck_loads.h"
 
@@ -38,6 +39,15 @@ QuantityRow* row_like(std::vector<QuantityRow>& rows, const std::string& item,
   return found == rows.end() ? nullptr : &*found;
 }
 
+std::optional<double> amount_as(const QuantityRow& row, QuantityKind kind) {
+  if (!row.amount) return std::nullopt;
+  if (row.amount->kind == kind) return row.amount->si;
+  for (const auto& other : row.also) {
+    if (other.kind == kind) return other.si;
+  }
+  return std::nullopt;
+}
+
 void recount_loads(QuantityTable& table, const Ordering& ordering) {
   for (auto& total : table.totals) {
     for (const auto& truck : ordering.trucks) {
@@ -53,6 +63,15 @@ void recount_loads(QuantityTable& table, const Ordering& ordering) {
   }
 }
 
+void recount_fill_loads(QuantityTable& table) {
+  for (auto& total : table.totals) {
+    if (total.item != fill_loads_item || !total.load) continue;
+    const auto* fill = row_like(table.totals, "fill", total.of);
+    const auto mass = fill == nullptr ? std::nullopt : amount_as(*fill, QuantityKind::mass);
+    if (mass) total.amount = measure(std::ceil(*mass / total.load->kilograms() - 1e-9));
+  }
+}
+
 const UnitPrice* price_of(const QuantityRow& row, const Prices& prices) {
   if (row.priced_as == "rock") {
     const auto own = prices.classes.find(row.of);
@@ -62,13 +81,9 @@ const UnitPrice* price_of(const QuantityRow& row, const Prices& prices) {
   return found == prices.items.end() ? nullptr : &found->second;
 }
 
-std::optional<double> amount_as(const QuantityRow& row, QuantityKind kind) {
-  if (!row.amount) return std::nullopt;
-  if (row.amount->kind == kind) return row.amount->si;
-  for (const auto& other : row.also) {
-    if (other.kind == kind) return other.si;
-  }
-  return std::nullopt;
+std::optional<UnitPrice> own_price_of(const QuantityRow& row) {
+  if (!row.price_per_tonne) return std::nullopt;
+  return UnitPrice{*row.price_per_tonne, measure(Mass::kilograms(1000)), "1 tonne"};
 }
 
 /// The price and cost of each row, and their sum; absent where nothing has a cost.
@@ -77,7 +92,8 @@ std::optional<double> price_rows(std::vector<QuantityRow>& rows, const Prices& p
   std::optional<double> sum;
   for (auto& row : rows) {
     if (row.priced_as.empty()) continue;
-    const auto* price = price_of(row, prices);
+    const auto own = own_price_of(row);
+    const auto* price = own ? &*own : price_of(row, prices);
     const auto amount = price == nullptr ? std::nullopt : amount_as(row, price->per.kind);
     if (price != nullptr) {
       row.price = fmt::format("{}: {} {} for {}", row.priced_as, significant(price->amount, 6),
@@ -103,11 +119,14 @@ void add_up(QuantityTable& table, const Ordering& ordering) {
         table.totals.push_back(
             {row.item, row.of, row.what, std::nullopt, "sum over the zones", {}, row.priced_as});
         total = &table.totals.back();
+        total->price_per_tonne = row.price_per_tonne;
+        total->load = row.load;
       }
       add_to(*total, row);
     }
   }
   recount_loads(table, ordering);
+  recount_fill_loads(table);
 }
 
 void put_prices(QuantityTable& table, const Prices& prices) {

@@ -1,0 +1,121 @@
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "engine/site/prepared_mix.h"
+#include "engine/site/quantity_counting.h"
+#include "engine/site/quantity_totals.h"
+
+namespace proofstone {
+namespace {
+
+/// Water of 62.4 lb/ft³, as quantities of rock are worked out elsewhere.
+constexpr Density water = Density::pounds_mass_per_cubic_foot(62.4);
+
+/// Whether the mix fills the layer from its toe to its top.
+bool fills_all(const Zone& zone) {
+  return zone.kinds.empty() || (zone.kinds.size() == 1 && is_filled(zone.kinds.front().kind));
+}
+
+Expected<PreparedMix> mix_to_count(const Site& site, const Zone& zone) {
+  auto prepared = prepare_mix(site, zone);
+  if (prepared && prepared->mix.fills.empty()) return designed_mix(site, *prepared);
+  return prepared;
+}
+
+/// Dry mass of one fill; absent without its specific gravity or its porosity.
+std::optional<Mass> mass_of_fill(const PreparedMix& prepared, const MixBalance& balance,
+                                 std::size_t i, Volume rock) {
+  const auto* material = prepared.materials[i];
+  if (material == nullptr || !material->state.specific_gravity || i >= balance.solids.size()) {
+    return std::nullopt;
+  }
+  return Mass::kilograms(material->state.specific_gravity->number() *
+                         water.kilograms_per_cubic_meter() * balance.solids[i] *
+                         rock.cubic_meters());
+}
+
+void count_fill_of(Counting& counting, const PreparedMix& prepared, const MixBalance& balance,
+                   std::size_t i, Volume rock) {
+  const auto& name = prepared.mix.fills[i].name;
+  const auto* material = prepared.materials[i];
+  const auto id = material == nullptr ? name : material->id;
+  auto& steps = counting.counted.steps;
+  const double ordered = 1 + counting.site.ordering.spare.number();
+  const auto loose = ordered * prepared.mix.fill_parts[i] / prepared.mix.rock_parts * rock;
+  steps.computed("V_l", "loose " + name + " ordered", "parts over those of the rock·V_R·(1 + s)",
+                 measure(loose));
+  QuantityRow row{"fill", id, fmt::format("Fill, {}, loose, ordered", name), measure(loose)};
+  row.how = "parts of the mix × rock, and what is to spare";
+  row.priced_as = "fill";
+  const auto mass = mass_of_fill(prepared, balance, i, ordered * rock);
+  if (mass) {
+    steps.computed("M_l", "dry mass of that", "G_s·62.4 lb/ft³·solids", measure(*mass));
+    row.also = {measure(*mass)};
+    row.price_per_tonne = material->state.price_per_tonne;
+  }
+  add_row(counting, std::move(row));
+  if (material == nullptr) return;
+  if (material->state.loose_over_bank) {
+    add_row(counting,
+            {"fill-bank", id, fmt::format("Fill, {}, as it lies in the ground", name),
+             measure(loose / material->state.loose_over_bank->number()), "loose over its swell"});
+  }
+  if (mass && material->state.load) {
+    QuantityRow loads{
+        fill_loads_item, id, fmt::format("Loads of {}", name),
+        measure(std::ceil(mass->kilograms() / material->state.load->kilograms() - 1e-9))};
+    loads.how = "dry mass over the load, rounded up";
+    loads.load = material->state.load;
+    add_row(counting, std::move(loads));
+  }
+}
+
+void cannot_count(Counting& counting, std::string why) {
+  counting.counted.missing.push_back(std::move(why));
+  add_row(counting, {"fill", "", "Fill, loose, ordered", std::nullopt});
+}
+
+}  // namespace
+
+void count_fill(Counting& counting) {
+  const auto& zone = counting.zone;
+  if (zone.mix.empty()) return;
+  if (!fills_all(zone)) {
+    cannot_count(counting,
+                 "The fill is not counted where the zone is filled on a part of its slope: make "
+                 "that part a zone of its own.");
+    return;
+  }
+  const auto prepared = mix_to_count(counting.site, zone);
+  if (!prepared) {
+    cannot_count(counting, prepared.problems().front().sentence());
+    return;
+  }
+  const auto balance = balance_of(prepared->mix);
+  if (!balance || !counting.part.area) {
+    cannot_count(counting, balance ? "The fill is not known without the area of the zone."
+                                   : balance.problems().front().sentence());
+    return;
+  }
+  const auto layer =
+      Volume::cubic_meters(counting.part.area->square_meters() * zone.layer_thickness.meters());
+  const auto rock = layer / balance->bulking;
+  auto& steps = counting.counted.steps;
+  steps.computed("V_R", "bulk volume of the rock in the mix", "V/volume of the mix over its rock",
+                 measure(rock));
+  const auto in_place = balance->fill_in_place * rock;
+  steps.computed("V_F", "fill in place", "V_R·fill in place for each volume of rock",
+                 measure(in_place));
+  add_row(counting, {"fill-in-place", zone.mix,
+                     fmt::format("Fill of {}, in place", counting.site.mixes.at(zone.mix).name),
+                     measure(in_place), "what the voids of the layer take"});
+  for (std::size_t i = 0; i < prepared->mix.fills.size(); ++i) {
+    count_fill_of(counting, *prepared, *balance, i, rock);
+  }
+  counting.counted.notes.emplace_back(
+      "The layer is counted as filled, the rock of the toe as bare. Where the fill forces the rock "
+      "apart, less rock is taken than is counted here.");
+}
+
+}  // namespace proofstone
