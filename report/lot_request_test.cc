@@ -36,7 +36,7 @@ TEST(LotRequest, SaysOfTheLotWhatTheWholeAssessmentSays) {
       ask({{"ask", "lot"}, {"lot", "first-deliveries"}, {"pictures", {{"width", 390}}}});
   ASSERT_TRUE(lot.contains("findings")) << lot.dump();
   ASSERT_TRUE(whole.contains("findings")) << whole.dump();
-  int compared = 0;
+  std::size_t compared = 0;
   for (const auto& finding : lot["findings"]["findings"]) {
     for (const auto& same : whole["findings"]["findings"]) {
       if (same["id"] != finding["id"]) continue;
@@ -45,7 +45,7 @@ TEST(LotRequest, SaysOfTheLotWhatTheWholeAssessmentSays) {
     }
   }
   EXPECT_EQ(compared, lot["findings"]["findings"].size());
-  EXPECT_GT(compared, 2);
+  EXPECT_GT(compared, 2U);
   ASSERT_GE(lot["pictures"].size(), 2U);
   EXPECT_EQ(lot["pictures"][0]["kind"], "gradation");
 }

@@ -176,4 +176,23 @@ std::vector<ConfidencePoint> confidence_band(const MeasuredGradation& measured, 
   return band;
 }
 
+Expected<LimitCurves> limit_curves(const MeasuredGradation& measured, double confidence) {
+  std::vector<GradationPoint> coarse;
+  std::vector<GradationPoint> fine;
+  // The limits of later points may fall back a little where fewer stones speak.
+  double low = 0;
+  double high = 0;
+  for (const auto& point : confidence_band(measured, confidence)) {
+    low = std::max(low, point.interval.low);
+    high = std::max(high, point.interval.high);
+    coarse.push_back({point.size, low});
+    fine.push_back({point.size, high});
+  }
+  auto coarse_curve = Gradation::make(std::move(coarse), measured.curve.basis());
+  if (!coarse_curve) return coarse_curve.problems();
+  auto fine_curve = Gradation::make(std::move(fine), measured.curve.basis());
+  if (!fine_curve) return fine_curve.problems();
+  return LimitCurves{std::move(*coarse_curve), std::move(*fine_curve)};
+}
+
 }  // namespace proofstone

@@ -58,4 +58,13 @@ struct ConfidencePoint {
 };
 std::vector<ConfidencePoint> confidence_band(const MeasuredGradation& measured, double confidence);
 
+/// The limits of the curve as curves, for whatever reads curves: the coarsest and the finest rock
+/// that the sample leaves possible, point by point. The coarse one may end below 100 %.
+struct LimitCurves {
+  Gradation coarse;
+  Gradation fine;
+};
+/// Problems as of Gradation::make.
+Expected<LimitCurves> limit_curves(const MeasuredGradation& measured, double confidence);
+
 }  // namespace proofstone

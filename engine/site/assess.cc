@@ -12,6 +12,7 @@
 #include "engine/site/loads_within_limits.h"
 #include "engine/site/look_findings.h"
 #include "engine/site/lot_evidence.h"
+#include "engine/site/lot_on_filter.h"
 #include "engine/site/lots_in_zones.h"
 #include "engine/site/method_sizes.h"
 #include "engine/site/outcome_order.h"
@@ -254,7 +255,7 @@ Findings assess(const Site& site, UnitSystem units) {
     for (const auto& one : work) {
       if (std::find(lot.zones.begin(), lot.zones.end(), one.zone->id) == lot.zones.end()) continue;
       results.push_back(rock_in_zone(site, one.sizing, evidence, wording));
-      move_into(results.back().findings, lot_filter_findings(site, *one.zone, evidence, wording));
+      push_if(results.back().findings, lot_on_filter(site, *one.zone, evidence, wording));
       move_into(results.back().findings, rock_as_placed(site, *one.zone, evidence, wording));
     }
     std::vector<const RockInZone*> zones;

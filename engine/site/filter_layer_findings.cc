@@ -74,4 +74,29 @@ void note_stability(const Site& site, const GranularFilter& layer, Finding& find
   for (const auto& verdict : stability.verdicts) finding.reasons.push_back(verdict.sentence + ".");
 }
 
+bool all_filled(const Zone& zone) {
+  return !zone.kinds.empty() &&
+         std::all_of(zone.kinds.begin(), zone.kinds.end(),
+                     [](const KindUpSlope& part) { return is_filled(part.kind); });
+}
+
+Finding pair_finding(const Zone& zone, const PairVerdict& pair, const std::string& id) {
+  auto finding = begin_filter_finding(zone, id, fmt::format("{} on {}", pair.upper, pair.lower));
+  finding.outcome = pair.outcome;
+  finding.sentence = pair.sentence;
+  finding.next = pair.next;
+  finding.reasons = pair.reasons;
+  finding.steps = pair.steps;
+  finding.sources = pair.sources;
+  if (pair.middle && pair.worst) {
+    finding.margin = Margin{*pair.middle, std::min(*pair.worst, *pair.middle),
+                            std::max(*pair.worst, *pair.middle)};
+  }
+  if (finding.sources.empty()) {
+    finding.sources.push_back(
+        {"trade", "soil is tested before a filter is chosen", SourceStanding::common_practice});
+  }
+  return finding;
+}
+
 }  // namespace proofstone

@@ -2,6 +2,7 @@
 
 #include <vector>
 
+#include "engine/site/filter_pairs.h"
 #include "engine/site/findings.h"
 #include "engine/site/site.h"
 #include "engine/site/wording.h"
@@ -10,6 +11,12 @@ namespace proofstone {
 
 /// A finding on the filter of a zone, so far with nothing found.
 Finding begin_filter_finding(const Zone& zone, const std::string& id, const std::string& title);
+
+/// What a pair of layers comes to.
+Finding pair_finding(const Zone& zone, const PairVerdict& pair, const std::string& id);
+
+/// Whether every part of the zone is filled, so that the fill is the filter.
+bool all_filled(const Zone& zone);
 
 /// The layers of a zone's filter; none where none is stated.
 const std::vector<FilterLayer>& layers_of(const Zone& zone);

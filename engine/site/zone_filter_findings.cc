@@ -19,32 +19,6 @@ LayerCurves class_curves(const Site& site, const Zone& zone) {
   return {rock->name, rock->band};
 }
 
-/// Whether every part of the zone is filled, so that the fill is the filter.
-bool all_filled(const Zone& zone) {
-  return !zone.kinds.empty() &&
-         std::all_of(zone.kinds.begin(), zone.kinds.end(),
-                     [](const KindUpSlope& part) { return is_filled(part.kind); });
-}
-
-Finding pair_finding(const Zone& zone, const PairVerdict& pair, const std::string& id) {
-  auto finding = begin_filter_finding(zone, id, fmt::format("{} on {}", pair.upper, pair.lower));
-  finding.outcome = pair.outcome;
-  finding.sentence = pair.sentence;
-  finding.next = pair.next;
-  finding.reasons = pair.reasons;
-  finding.steps = pair.steps;
-  finding.sources = pair.sources;
-  if (pair.middle && pair.worst) {
-    finding.margin = Margin{*pair.middle, std::min(*pair.worst, *pair.middle),
-                            std::max(*pair.worst, *pair.middle)};
-  }
-  if (finding.sources.empty()) {
-    finding.sources.push_back(
-        {"trade", "soil is tested before a filter is chosen", SourceStanding::common_practice});
-  }
-  return finding;
-}
-
 Finding filled_finding(const Zone& zone) {
   auto finding =
       begin_filter_finding(zone, "filter." + zone.id, fmt::format("Filter of {}", zone.name));
@@ -171,25 +145,6 @@ std::vector<Finding> filter_findings(const Site& site, const Zone& zone, const W
   }
   findings.insert(findings.begin(), std::move(whole));
   return findings;
-}
-
-std::vector<Finding> lot_filter_findings(const Site& site, const Zone& zone,
-                                         const LotEvidence& evidence, const Wording& wording) {
-  if (all_filled(zone) || (zone.soil.empty() && !zone.filter) || !evidence.together) return {};
-  const LayerCurves rock(evidence.lot->name, evidence.together->curve);
-  const auto chain = judge_chain(site, zone, layers_of(zone), rock, wording);
-  if (chain.pairs.empty()) return {};
-  // Only what lies against the rock has changed.
-  ChainVerdict last;
-  last.pairs.push_back(chain.pairs.back());
-  last.outcome = chain.pairs.back().outcome;
-  auto finding =
-      begin_filter_finding(zone, fmt::format("filter.{}.{}", zone.id, evidence.lot->id),
-                           fmt::format("{} on the filter of {}", evidence.lot->name, zone.name));
-  finding.about.lot = evidence.lot->id;
-  put_chain(last, finding);
-  finding.cautions = {"The measured curve is taken as it is, without its limits of confidence."};
-  return {std::move(finding)};
 }
 
 }  // namespace proofstone

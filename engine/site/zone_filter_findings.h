@@ -3,7 +3,6 @@
 #include <vector>
 
 #include "engine/site/findings.h"
-#include "engine/site/lot_evidence.h"
 #include "engine/site/site.h"
 #include "engine/site/wording.h"
 
@@ -12,10 +11,6 @@ namespace proofstone {
 /// Soil, filter and rock of a zone: every pair of layers, the thickness of each, the verdict of the
 /// zone, and what would serve where it does not. Filled rock is its own filter.
 std::vector<Finding> filter_findings(const Site& site, const Zone& zone, const Wording& wording);
-
-/// The same chain with the rock of a lot as it was measured, in the place of the class.
-std::vector<Finding> lot_filter_findings(const Site& site, const Zone& zone,
-                                         const LotEvidence& evidence, const Wording& wording);
 
 /// The chain on one gradation picture; absent where neither soil nor filter is stated.
 std::optional<FilterPicture> filter_picture(const Site& site, const Zone& zone);

@@ -326,5 +326,36 @@ TEST(ZoneFilter, EveryFindingOfAFullChainIsWhole) {
   }
 }
 
+/// The example's count with every bin `times` as full, on a bedding on which it just holds.
+Finding lot_on_bedding(int times) {
+  auto example = on_soil();
+  example.items["materials"]["fine"] = {{"name", "Fine crushed bedding"},
+                                        {"gradation", points({{"2 in", "100 %"},
+                                                              {"1.5 in", "90 %"},
+                                                              {"1.25 in", "80 %"},
+                                                              {"1 in", "60 %"},
+                                                              {"0.5 in", "30 %"},
+                                                              {"4.75 mm", "9 %"},
+                                                              {"0.075 mm", "0.8 %"}})}};
+  example.items["zones"]["bank"]["filter"] = json::array({granular("fine", "6 in")});
+  for (auto& bin : example.items["looks"]["count"]["stones"]["bins"]) {
+    bin["stones"] = bin["stones"].get<int>() * times;
+  }
+  return found(assessed(example), "filter.bank.first");
+}
+
+TEST(LotOnFilter, AHundredStonesLeaveOpenWhatFourThousandDecide) {
+  const auto few = lot_on_bedding(1);
+  EXPECT_EQ(few.outcome, Outcome::not_yet_known);
+  EXPECT_NE(few.next.find("Count more stones"), std::string::npos);
+  EXPECT_TRUE(
+      says(few, "As coarse as the looks leave it possible at 95 % confidence: falls short"));
+  EXPECT_TRUE(says(few, "As fine: meets"));
+  const auto many = lot_on_bedding(40);
+  EXPECT_EQ(many.outcome, Outcome::meets);
+  ASSERT_TRUE(many.confidence);
+  EXPECT_NEAR(*many.confidence, 0.95, 1e-12);
+}
+
 }  // namespace
 }  // namespace proofstone

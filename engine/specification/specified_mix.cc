@@ -101,7 +101,8 @@ SpecifiedMix specify(const Site& site, const Zone& zone, const std::string& clas
 
 std::vector<SpecifiedMix> specified_mixes(const Site& site) {
   std::vector<SpecifiedMix> mixes;
-  for (const auto& [id, zone] : site.zones) {
+  for (const auto& entry : site.zones) {
+    const Zone& zone = entry.second;
     if (zone.mix.empty()) continue;
     const auto& stated = site.mixes.at(zone.mix).rock_class;
     const auto& class_id = stated.empty() ? zone.rock_class : stated;
