@@ -32,6 +32,13 @@ forbid "A factor of a unit or a formula of the trade in the screens; it belongs 
 forbid "A lock file that names a host works on one network only; write it with omit-lockfile-registry-resolved." \
   '"resolved":' '*package-lock.json'
 
+twice=$(git grep -hoE --untracked '^(struct|class|enum class) [A-Za-z0-9]+( final)?( : [^{;]*)? ?\{' -- '*.h' |
+  sed -E 's/^(struct|class|enum class) ([A-Za-z0-9]+).*/\2/' | sort | uniq -d)
+if [ -n "$twice" ]; then
+  printf '%s\n%s\n\n' "A type name is taken twice: the linker mixes their functions up without a word." "$twice"
+  failures=$((failures + 1))
+fi
+
 if [ "$failures" != 0 ]; then
   echo "$failures promises broken."
   exit 1

@@ -34,7 +34,7 @@ class Watch {
     state_.wrong = wrong;
   }
 
-  const LimitState& state() const { return state_; }
+  const CountedLimitState& state() const { return state_; }
 
  private:
   void decide() {
@@ -52,11 +52,11 @@ class Watch {
     state_.decided_at = state_.stones;
   }
 
-  LimitState state_;
+  CountedLimitState state_;
   std::optional<SequentialLines> lines_;
 };
 
-CountState together(std::vector<LimitState> limits) {
+CountState together(std::vector<CountedLimitState> limits) {
   CountState state;
   state.outcome = limits.empty() ? Outcome::not_yet_known : Outcome::meets;
   for (const auto& limit : limits) {
@@ -74,7 +74,7 @@ CountState together(std::vector<LimitState> limits) {
 
 CountState count_state(const std::vector<CountedLimit>& limits,
                        const std::vector<Length>& intermediate_axes) {
-  std::vector<LimitState> states;
+  std::vector<CountedLimitState> states;
   for (const auto& limit : limits) {
     Watch watch(limit);
     int stones = 0;
@@ -90,7 +90,7 @@ CountState count_state(const std::vector<CountedLimit>& limits,
 }
 
 CountState count_state(const std::vector<CountedLimit>& limits, const std::vector<CountBin>& bins) {
-  std::vector<LimitState> states;
+  std::vector<CountedLimitState> states;
   for (const auto& limit : limits) {
     Watch watch(limit);
     int stones = 0;

@@ -10,7 +10,7 @@
 namespace proofstone {
 
 /// Where the sequential plan of one limit stands.
-struct LimitState {
+struct CountedLimitState {
   CountedLimit limit;
   int stones = 0;                      ///< counted
   int wrong = 0;                       ///< of them
@@ -24,7 +24,7 @@ struct LimitState {
 
 /// Where a count stands: accepted when every limit is accepted, turned away when one is.
 struct CountState {
-  std::vector<LimitState> limits;
+  std::vector<CountedLimitState> limits;
   Outcome outcome = Outcome::not_yet_known;
 };
 

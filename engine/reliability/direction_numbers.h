@@ -10,7 +10,7 @@ namespace proofstone {
 /// 2008 (SIAM J. Sci. Comput. 30, 2635), of whose tables Boost carries 3667 dimensions: too much to
 /// send to a browser.
 struct DirectionNumbers {
-  using value_type = std::uint16_t;
+  using value_type = std::uint16_t;  // NOLINT(readability-identifier-naming): Boost's name
   static constexpr unsigned max_dimension = 64;
   static value_type polynomial(std::size_t number);
   static value_type minit(std::size_t number, std::size_t degree);

@@ -163,6 +163,76 @@ void add_looks(const Site& site, LotEvidence& evidence, const Wording& wording,
   if (counted.picture) findings.sequential_counts.push_back(std::move(*counted.picture));
 }
 
+/// The design of a zone, from its water to its typical section.
+void add_zone(const Site& site, ZoneWork& one, const Wording& wording, Findings& findings) {
+  const Zone& zone = *one.zone;
+  auto& all = findings.findings;
+  for (auto& at : one.water) all.push_back(std::move(at.finding));
+  if (!zone.section.empty()) {
+    const auto& section = site.sections.at(zone.section);
+    push_if(all, frequent_water(zone, section, one.water, wording));
+    push_if(all, top_of_rock(zone, section, one.water, wording));
+  }
+  move_into(all, std::move(one.sizing.findings));
+  move_into(all, roughness_findings(site, one.sizing, one.water, wording));
+  move_into(all, toe_findings(zone, one.water, wording));
+  move_into(all, shore_toe_findings(zone, one.sizing, one.water, wording));
+  move_into(all, filter_findings(site, zone, wording));
+  if (auto picture = filter_picture(site, zone)) {
+    findings.filter_pictures.push_back(std::move(*picture));
+  }
+  auto mix = mix_in_zone(site, zone, wording);
+  move_into(all, std::move(mix.findings));
+  if (mix.picture) findings.mix_pictures.push_back(std::move(*mix.picture));
+  push_if(all, extents_finding(zone, one.water, wording));
+  if (!one.sizing.asked.empty()) {
+    findings.method_sizes_pictures.push_back(method_sizes_picture(one.sizing));
+  }
+  move_into(all, placed_layer_findings(site, zone, wording));
+  auto placing = placing_of(site, zone, wording);
+  move_into(all, placing_findings(placing, wording));
+  findings.placing.push_back(placing_record(placing, wording));
+  move_into(all, chance_findings(zone, one.sizing, one.water, wording));
+  move_into(all, lining_findings(site, zone, one.water, wording));
+  auto typical = typical_section(site, zone, one.water, one.sizing, wording);
+  if (typical) findings.typical_sections.push_back(std::move(*typical));
+  if (!zone.section.empty()) {
+    findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
+  }
+}
+
+/// What is known of a lot, and what its rock means for the zones it is for.
+void add_lot(const Site& site, LotEvidence& evidence, const std::vector<ZoneWork>& work,
+             const std::vector<LotEvidence>& lots, const Wording& wording,
+             std::vector<LotInZone>& judged, Findings& findings) {
+  const Lot& lot = *evidence.lot;
+  add_looks(site, evidence, wording, findings);
+  std::vector<RockInZone> results;
+  results.reserve(lot.zones.size());
+  for (const auto& one : work) {
+    if (std::find(lot.zones.begin(), lot.zones.end(), one.zone->id) == lot.zones.end()) continue;
+    results.push_back(rock_in_zone(site, one.sizing, evidence, wording));
+    push_if(results.back().findings, lot_on_filter(site, *one.zone, evidence, wording));
+    move_into(results.back().findings, rock_as_placed(site, *one.zone, evidence, wording));
+  }
+  std::vector<const RockInZone*> zones;
+  for (auto& result : results) {
+    move_into(findings.findings, std::move(result.findings));
+    zones.push_back(&result);
+    if (!lot.reference) judged.push_back({&lot, result.zone, result.outcome});
+  }
+  move_into(findings.findings, remedies_for(site, evidence, zones, wording));
+  findings.gradation_pictures.push_back(gradation_picture(site, evidence, zones));
+  findings.stones_pictures.push_back(stones_picture(site, evidence));
+  auto compared = compare_rock(site, evidence, lots, wording);
+  move_into(findings.findings, std::move(compared.findings));
+  move_into(findings.gradation_pictures, std::move(compared.pictures));
+  auto supply = supply_of(site, lot, wording);
+  move_into(findings.findings, std::move(supply.findings));
+  push_if(findings.findings, loads_within_limits(site, lot, wording));
+  if (supply.run_chart) findings.run_charts.push_back(std::move(*supply.run_chart));
+}
+
 Findings begin_findings(const Site& site, UnitSystem units) {
   Findings findings;
   findings.site_name = site.name;
@@ -206,38 +276,7 @@ Findings assess(const Site& site, UnitSystem units) {
     one.zone = &zone;
     one.water = water_at_zone(site, zone, reaches, wording);
     one.sizing = size_zone(site, zone, one.water, wording);
-    for (auto& at : one.water) findings.findings.push_back(std::move(at.finding));
-    if (!zone.section.empty()) {
-      const auto& section = site.sections.at(zone.section);
-      push_if(findings.findings, frequent_water(zone, section, one.water, wording));
-      push_if(findings.findings, top_of_rock(zone, section, one.water, wording));
-    }
-    move_into(findings.findings, std::move(one.sizing.findings));
-    move_into(findings.findings, roughness_findings(site, one.sizing, one.water, wording));
-    move_into(findings.findings, toe_findings(zone, one.water, wording));
-    move_into(findings.findings, shore_toe_findings(zone, one.sizing, one.water, wording));
-    move_into(findings.findings, filter_findings(site, zone, wording));
-    if (auto picture = filter_picture(site, zone)) {
-      findings.filter_pictures.push_back(std::move(*picture));
-    }
-    auto mix = mix_in_zone(site, zone, wording);
-    move_into(findings.findings, std::move(mix.findings));
-    if (mix.picture) findings.mix_pictures.push_back(std::move(*mix.picture));
-    push_if(findings.findings, extents_finding(zone, one.water, wording));
-    if (!one.sizing.asked.empty()) {
-      findings.method_sizes_pictures.push_back(method_sizes_picture(one.sizing));
-    }
-    move_into(findings.findings, placed_layer_findings(site, zone, wording));
-    auto placing = placing_of(site, zone, wording);
-    move_into(findings.findings, placing_findings(placing, wording));
-    findings.placing.push_back(placing_record(placing, wording));
-    move_into(findings.findings, chance_findings(zone, one.sizing, one.water, wording));
-    move_into(findings.findings, lining_findings(site, zone, one.water, wording));
-    auto typical = typical_section(site, zone, one.water, one.sizing, wording);
-    if (typical) findings.typical_sections.push_back(std::move(*typical));
-    if (!zone.section.empty()) {
-      findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
-    }
+    add_zone(site, one, wording, findings);
   }
 
   move_into(findings.findings, transition_findings(site, wording));
@@ -247,34 +286,7 @@ Findings assess(const Site& site, UnitSystem units) {
   lots.reserve(site.lots.size());
   for (const auto& [id, lot] : site.lots) lots.push_back(weigh_lot(site, lot, wording));
   std::vector<LotInZone> judged;
-  for (auto& evidence : lots) {
-    const Lot& lot = *evidence.lot;
-    add_looks(site, evidence, wording, findings);
-    std::vector<RockInZone> results;
-    results.reserve(lot.zones.size());
-    for (const auto& one : work) {
-      if (std::find(lot.zones.begin(), lot.zones.end(), one.zone->id) == lot.zones.end()) continue;
-      results.push_back(rock_in_zone(site, one.sizing, evidence, wording));
-      push_if(results.back().findings, lot_on_filter(site, *one.zone, evidence, wording));
-      move_into(results.back().findings, rock_as_placed(site, *one.zone, evidence, wording));
-    }
-    std::vector<const RockInZone*> zones;
-    for (auto& result : results) {
-      move_into(findings.findings, std::move(result.findings));
-      zones.push_back(&result);
-      if (!lot.reference) judged.push_back({&lot, result.zone, result.outcome});
-    }
-    move_into(findings.findings, remedies_for(site, evidence, zones, wording));
-    findings.gradation_pictures.push_back(gradation_picture(site, evidence, zones));
-    findings.stones_pictures.push_back(stones_picture(site, evidence));
-    auto compared = compare_rock(site, evidence, lots, wording);
-    move_into(findings.findings, std::move(compared.findings));
-    move_into(findings.gradation_pictures, std::move(compared.pictures));
-    auto supply = supply_of(site, lot, wording);
-    move_into(findings.findings, std::move(supply.findings));
-    push_if(findings.findings, loads_within_limits(site, lot, wording));
-    if (supply.run_chart) findings.run_charts.push_back(std::move(*supply.run_chart));
-  }
+  for (auto& evidence : lots) add_lot(site, evidence, work, lots, wording, judged, findings);
   for (const auto& [id, submittal] : site.submittals) {
     move_into(findings.findings, review_submittal(site, submittal, wording));
   }

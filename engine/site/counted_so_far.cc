@@ -45,7 +45,7 @@ std::string wrong_words(const CountedLimit& limit, const Wording& wording) {
                      wording.rock(limit.size));
 }
 
-std::string state_words(const LimitState& state, const Wording& wording) {
+std::string state_words(const CountedLimitState& state, const Wording& wording) {
   auto words = fmt::format("{}: {} of {} stones {}; ", state.limit.condition.wording, state.wrong,
                            state.stones, wrong_words(state.limit, wording));
   words += state.accept_at_most ? fmt::format("accept with at most {}, ", *state.accept_at_most)
@@ -68,8 +68,8 @@ std::string state_words(const LimitState& state, const Wording& wording) {
 }
 
 /// The limit to look at: one that turns away before one that is open before the rest.
-const LimitState* most_telling(const CountState& state) {
-  const LimitState* chosen = nullptr;
+const CountedLimitState* most_telling(const CountState& state) {
+  const CountedLimitState* chosen = nullptr;
   for (const auto& limit : state.limits) {
     if (limit.limit.no_stone_at_all) continue;
     const auto rank = [](Outcome outcome) {
@@ -81,7 +81,7 @@ const LimitState* most_telling(const CountState& state) {
 }
 
 SequentialCountPicture picture_of(const LotEvidence& evidence, const Look& look,
-                                  const StoneCount& count, const LimitState& state,
+                                  const StoneCount& count, const CountedLimitState& state,
                                   const Wording& wording) {
   SequentialCountPicture picture;
   picture.id = fmt::format("count.{}.{}", evidence.lot->id, look.id);

@@ -31,7 +31,7 @@ std::string required_text(const PlacingCheck& check, const Wording& wording) {
 }
 
 std::string tolerance_text(const PlacingCheck& check, const Wording& wording) {
-  const auto source = check.source.sentence();
+  auto source = check.source.sentence();
   switch (check.measure) {
     case CheckMeasure::within:
       return fmt::format("{} either way ({})",
