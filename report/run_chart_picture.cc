@@ -20,6 +20,8 @@ constexpr double right_side = 12;
 constexpr double top = 30;
 constexpr double plot_height = 200;
 constexpr int most_ticks = 6;
+constexpr double load_radius = 6;
+constexpr double alarm_radius = 10;
 
 bool is_size(Length size) { return std::isfinite(size.si()) && size.si() > 0; }
 
@@ -101,14 +103,15 @@ void draw_chart(SvgCanvas& canvas, const Frame& frame, const std::vector<const P
   if (average.size() > 1) canvas.polyline(average, average_paint);
   for (std::size_t i = 0; i < points.size(); ++i) {
     const PixelPoint at{frame.x(i), frame.y(points[i]->size)};
-    canvas.circle(at, 4, load_paint);
-    if (points[i]->alarm) canvas.circle(at, 8, alarm_paint);
+    canvas.circle(at, load_radius, load_paint);
+    if (points[i]->alarm) canvas.circle(at, alarm_radius, alarm_paint);
   }
 }
 
 std::vector<LegendEntry> names(bool has_limits, bool has_alarm) {
   std::vector<LegendEntry> entries{
-      {[](SvgCanvas& on, PixelPoint centre) { on.circle(centre, 4, load_paint); }, "a load"}};
+      {[](SvgCanvas& on, PixelPoint centre) { on.circle(centre, load_radius, load_paint); },
+       "a load"}};
   if (has_limits) {
     entries.push_back({[](SvgCanvas& on, PixelPoint centre) {
                          on.rectangle({centre.x - 14, centre.y - 7}, 28, 14, limits_paint);
@@ -123,8 +126,9 @@ std::vector<LegendEntry> names(bool has_limits, bool has_alarm) {
                        "size to keep"});
   }
   if (has_alarm) {
-    entries.push_back({[](SvgCanvas& on, PixelPoint centre) { on.circle(centre, 8, alarm_paint); },
-                       "alarm: the supply has drifted"});
+    entries.push_back(
+        {[](SvgCanvas& on, PixelPoint centre) { on.circle(centre, alarm_radius, alarm_paint); },
+         "alarm: the supply has drifted"});
   }
   return entries;
 }

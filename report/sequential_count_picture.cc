@@ -35,6 +35,7 @@ struct Plot {
 };
 
 const Paint grid_paint{Ink::none, 1, Ink::line, 1, {}, "grid"};
+const Paint go_on_paint{Ink::stone_1, 1, Ink::none, 1, {}, "go-on"};
 const Paint accept_paint{Ink::none, 1, Ink::river, 2, {}, "accept"};
 const Paint reject_paint{Ink::none, 1, Ink::ochre, 2, "7 3", "turn-away"};
 const Paint path_paint{Ink::none, 1, Ink::ink, 1.75, {}, "count"};
@@ -61,10 +62,13 @@ void draw_axes(SvgCanvas& canvas, const Plot& plot, const std::string& up,
 
 void draw_lines(SvgCanvas& canvas, const Plot& plot, const SequentialLines& lines) {
   const double stones = plot.most_across;
-  canvas.line(plot.at(lines.accept_offset() / lines.slope(), 0),
-              plot.at(stones, lines.slope() * stones - lines.accept_offset()), accept_paint);
-  canvas.line(plot.at(0, lines.reject_offset()),
-              plot.at(stones, lines.slope() * stones + lines.reject_offset()), reject_paint);
+  const auto accept_from = plot.at(lines.accept_offset() / lines.slope(), 0);
+  const auto accept_to = plot.at(stones, lines.slope() * stones - lines.accept_offset());
+  const auto reject_from = plot.at(0, lines.reject_offset());
+  const auto reject_to = plot.at(stones, lines.slope() * stones + lines.reject_offset());
+  canvas.polygon({plot.at(0, 0), accept_from, accept_to, reject_to, reject_from}, go_on_paint);
+  canvas.line(accept_from, accept_to, accept_paint);
+  canvas.line(reject_from, reject_to, reject_paint);
 }
 
 void draw_path(SvgCanvas& canvas, const Plot& plot, const SequentialCountPicture& picture) {
@@ -88,7 +92,7 @@ void draw_operation(SvgCanvas& canvas, Plot plot, const SequentialPlan& plan,
     curve.emplace_back(percent, operation);
     most_stones = std::max(most_stones, operation.average_stones);
   }
-  draw_axes(canvas, plot, "Accepted, %", fmt::format("True share of {}, %", picture.wrong));
+  draw_axes(canvas, plot, "Accepted, %", "True share on the wrong side, %");
   Plot stones = plot;
   stones.most_up = 1.1 * most_stones;
   for (const auto& tick : even_ticks(0, stones.most_up, most_ticks)) {
@@ -146,6 +150,10 @@ std::string draw(const SequentialCountPicture& picture, UnitSystem, double width
   }
   const std::vector<LegendEntry> entries{
       line_entry(path_paint, "the count so far"),
+      {[](SvgCanvas& on, PixelPoint centre) {
+         on.rectangle({centre.x - 14, centre.y - 7}, 28, 14, go_on_paint);
+       },
+       "go on counting"},
       line_entry(accept_paint, "accept on or below; chance that the plan accepts"),
       line_entry(reject_paint, "turn away on or above"),
       line_entry(average_paint, "stones on average until the plan ends"),

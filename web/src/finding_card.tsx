@@ -67,9 +67,13 @@ function StepsTable({ steps }: { steps: Step[] }) {
       <tbody role="rowgroup">
         {steps.map((step) => (
           <tr role="row" data-si={step.si}>
-            <th role="rowheader" class="symbol">
-              {step.symbol}
-            </th>
+            {step.symbol ? (
+              <th role="rowheader" class="symbol">
+                {step.symbol}
+              </th>
+            ) : (
+              <td role="cell" class="symbol"></td>
+            )}
             <td role="cell" class="meaning">
               {step.meaning}
             </td>
