@@ -1,7 +1,9 @@
 #include "engine/placing/check_standing.h"
 
 #include <algorithm>
+
 #include <cmath>
+#include "engine/finding/stable_order.h"
 
 namespace proofstone {
 namespace {
@@ -105,8 +107,8 @@ std::vector<TallyLine> tally_lines(const std::vector<MixShare>& mix,
 
 CheckStanding standing_of(const PlacingCheck& check, std::vector<CheckEvidence> evidence,
                           const std::vector<const Nonconformance*>& about) {
-  std::stable_sort(evidence.begin(), evidence.end(),
-                   [](const auto& one, const auto& other) { return one.when < other.when; });
+  sort_in_order(evidence.begin(), evidence.end(),
+                [](const auto& one, const auto& other) { return one.when < other.when; });
   CheckStanding standing;
   for (const auto& look : evidence) {
     if (look.says == CheckState::fail) {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/finding/stable_order.h"
 #include "engine/site/outcome_order.h"
 
 namespace proofstone {
@@ -55,7 +56,7 @@ void put_remedy_cost(Finding& finding, double cost) {
 }
 
 void rank_remedies(std::vector<Finding>& remedies) {
-  std::stable_sort(remedies.begin(), remedies.end(), [](const Finding& a, const Finding& b) {
+  sort_in_order(remedies.begin(), remedies.end(), [](const Finding& a, const Finding& b) {
     return weight(a.outcome) < weight(b.outcome);
   });
   for (auto begin = remedies.begin(); begin != remedies.end();) {
@@ -66,7 +67,7 @@ void rank_remedies(std::vector<Finding>& remedies) {
     const bool by_cost = std::all_of(
         begin, end, [](const Finding& finding) { return cost_of(finding).has_value(); });
     if (by_cost) {
-      std::stable_sort(begin, end, [](const Finding& a, const Finding& b) {
+      sort_in_order(begin, end, [](const Finding& a, const Finding& b) {
         return cost_of(a).value_or(0) < cost_of(b).value_or(0);
       });
     }

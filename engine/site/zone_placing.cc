@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/finding/stable_order.h"
 #include "engine/site/placed_layer.h"
 
 namespace proofstone {
@@ -14,7 +15,7 @@ std::vector<const PlacingWalk*> walks_of(const Site& site, const Zone& zone) {
   for (const auto& [id, walk] : site.placing_walks) {
     if (walk.zone == zone.id) walks.push_back(&walk);
   }
-  std::stable_sort(walks.begin(), walks.end(), [](const auto* one, const auto* other) {
+  sort_in_order(walks.begin(), walks.end(), [](const auto* one, const auto* other) {
     return one->seen.when < other->seen.when;
   });
   return walks;
