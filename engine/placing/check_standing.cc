@@ -1,8 +1,8 @@
 #include "engine/placing/check_standing.h"
 
 #include <algorithm>
-
 #include <cmath>
+
 #include "engine/finding/stable_order.h"
 
 namespace proofstone {
