@@ -149,7 +149,7 @@ json lot_request(FieldReader& request, Problems& problems) {
   request.finish();
   if (!problems.empty()) return refused(problems);
   if (!site) return refused(site.problems());
-  if (site->lots.count(lot) == 0) {
+  if (!site->lots.contains(lot)) {
     std::string known;
     for (const auto& [id, one] : site->lots) known += (known.empty() ? "" : ", ") + id;
     return refused({{"no-lot", fmt::format("There is no lot {}.", in_quotes(lot)), "", "/lot",
