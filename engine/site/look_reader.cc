@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <set>
+#include <string_view>
 
 #include "engine/evidence/size_ranges.h"
 #include "engine/site/item_reader.h"
@@ -11,28 +12,33 @@ namespace proofstone {
 namespace {
 
 /// "in" of "12.5 in": what stands behind the number.
-std::string unit_in(const nlohmann::json& value) {
+std::string_view unit_in(const nlohmann::json& value) {
   if (!value.is_string()) return {};
-  const auto text = value.get<std::string>();
+  const std::string_view text = value.get_ref<const std::string&>();
   const auto from = text.find_last_of("0123456789. ");
-  return from == std::string::npos ? text : text.substr(from + 1);
+  return from == std::string_view::npos ? text : text.substr(from + 1);
+}
+
+/// Whether a value is in the unit the count began in, which is `unit` from its first value on.
+bool keeps_unit(const nlohmann::json& value, std::string& unit) {
+  const auto here = unit_in(value);
+  if (unit.empty()) unit = here;
+  return here.empty() || here == unit;
 }
 
 /// A count in two units is two habits, or a slip: it is not read.
-void same_unit(FieldReader& reader, const std::string& field, const nlohmann::json& value,
-               std::string& unit) {
-  const auto here = unit_in(value);
-  if (here.empty()) return;
-  if (unit.empty()) unit = here;
-  if (here == unit) return;
-  reader.report("mixed-units", fmt::format("This is in {}, the count began in {}.", here, unit),
-                field, "one unit throughout a count");
+void report_unit(FieldReader& reader, const std::string& field, const nlohmann::json& value,
+                 const std::string& unit) {
+  reader.report("mixed-units",
+                fmt::format("This is in {}, the count began in {}.", unit_in(value), unit), field,
+                "one unit throughout a count");
 }
 
 void same_unit_in_row(FieldReader& row, std::initializer_list<const char*> fields,
                       std::string& unit) {
   for (const char* field : fields) {
-    if (const auto* value = row.optional(field)) same_unit(row, field, *value, unit);
+    const auto* value = row.optional(field);
+    if (value != nullptr && !keeps_unit(*value, unit)) report_unit(row, field, *value, unit);
   }
 }
 
@@ -55,7 +61,8 @@ StoneCount read_stone_count(FieldReader& look, Problems& problems) {
   count.intermediate_axes = table.optional_quantities<Length>("axes");
   if (const auto* axes = table.optional_list("axes")) {
     for (std::size_t i = 0; i < axes->size(); ++i) {
-      same_unit(table, fmt::format("axes/{}", i), (*axes)[i], unit);
+      const auto& axis = (*axes)[i];
+      if (!keeps_unit(axis, unit)) report_unit(table, fmt::format("axes/{}", i), axis, unit);
     }
   }
   if (const auto* bins = table.optional_list("bins")) {
