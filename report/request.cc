@@ -6,7 +6,6 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
-#include "engine/finding/quoted_text.h"
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
 #include "engine/method/check_table.h"
@@ -19,6 +18,7 @@
 #include "formats/site_files.h"
 #include "report/blend_request.h"
 #include "report/count_plan_answer.h"
+#include "report/count_sheet_answer.h"
 #include "report/descriptions_json.h"
 #include "report/filter_picture.h"
 #include "report/gradation_picture.h"
@@ -33,6 +33,7 @@
 #include "report/section_picture.h"
 #include "report/sequential_count_picture.h"
 #include "report/specification_html.h"
+#include "report/state_answer.h"
 #include "report/stones_picture.h"
 #include "report/substitution_answer.h"
 #include "report/typical_section_picture.h"
@@ -149,13 +150,30 @@ json lot_request(FieldReader& request, Problems& problems) {
   request.finish();
   if (!problems.empty()) return refused(problems);
   if (!site) return refused(site.problems());
-  if (!site->lots.contains(lot)) {
-    std::string known;
-    for (const auto& [id, one] : site->lots) known += (known.empty() ? "" : ", ") + id;
-    return refused({{"no-lot", fmt::format("There is no lot {}.", in_quotes(lot)), "", "/lot",
-                     known.empty() ? "a document with lots" : known}});
-  }
+  if (!site->lots.contains(lot)) return refused({no_such_lot(*site, lot)});
   return findings_answer(assess_lot(*site, lot, units), width);
+}
+
+json count_sheet_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto lot = request.required_text("lot");
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  if (!site) return refused(site.problems());
+  auto sheet = count_sheet_answer(*site, lot, units);
+  if (!sheet) return refused(sheet.problems());
+  return {{"count_sheet", std::move(*sheet)}};
+}
+
+/// The document as its revisions leave it: what a screen lists and edits.
+json state_request(FieldReader& request, Problems& problems) {
+  const auto* document = request.required("document");
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  auto state = state_answer(*document);
+  if (!state) return refused(state.problems());
+  return std::move(*state);
 }
 
 json report_request(FieldReader& request, Problems& problems) {
@@ -367,6 +385,7 @@ const std::map<std::string, Answer>& answers() {
                                                       {"blend", blend_request},
                                                       {"classes", classes_request},
                                                       {"count-plan", count_plan_request},
+                                                      {"count-sheet", count_sheet_request},
                                                       {"drawing", drawing_request},
                                                       {"evaluate", evaluate_request},
                                                       {"lot", lot_request},
@@ -375,6 +394,7 @@ const std::map<std::string, Answer>& answers() {
                                                       {"quantities", quantities_request},
                                                       {"report", report_request},
                                                       {"specification", specification_request},
+                                                      {"state", state_request},
                                                       {"substitution", substitution_request},
                                                       {"validate", validate_request}};
   return known;
