@@ -16,7 +16,10 @@ function richest(findings) {
 /** The published checks, which the page's engine does not carry. */
 function checkTables() {
   const folder = new URL('../../checks/', import.meta.url);
-  return readdirSync(folder).map((name) => ({ name, text: readFileSync(new URL(name, folder), 'utf8') }));
+  return readdirSync(folder).map((name) => ({
+    name,
+    text: readFileSync(new URL(name, folder), 'utf8'),
+  }));
 }
 
 export function findingTests(world) {

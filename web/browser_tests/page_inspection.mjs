@@ -70,7 +70,11 @@ export function textOnText(page) {
 /** Controls that are smaller than 48 px either way. */
 export function smallTargets(page) {
   return page.evaluate(() =>
-    [...document.querySelectorAll('button, summary, .units label')]
+    [
+      ...document.querySelectorAll(
+        'button, summary, a.button, .units label, .places a, .lot-link, .choice label',
+      ),
+    ]
       .filter((element) => element.getClientRects().length > 0)
       .map((element) => ({ element, box: element.getBoundingClientRect() }))
       .filter(({ box }) => box.width < 47.5 || box.height < 47.5)

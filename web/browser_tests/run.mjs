@@ -1,6 +1,7 @@
 // Drives the built screens in Debian's Chromium. Run `npm run build` first; `npm run test:browser`.
 import { after } from 'node:test';
 import { failureTests } from './failure_tests.mjs';
+import { fieldTests } from './field_tests.mjs';
 import { findingTests } from './finding_tests.mjs';
 import { measures } from './measures.mjs';
 import { offlineTests } from './offline_tests.mjs';
@@ -24,6 +25,7 @@ after(async () => {
 screenTests(world);
 findingTests(world);
 siteFileTests(world);
+fieldTests(world);
 offlineTests(world);
 failureTests(world);
 measures(world);

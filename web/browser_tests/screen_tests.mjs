@@ -1,22 +1,10 @@
 // The screen at both sizes, light and dark: the verdict, the look, and who can use it.
 import assert from 'node:assert/strict';
-import { createRequire } from 'node:module';
-import { readFile } from 'node:fs/promises';
 import { after, before, describe, it } from 'node:test';
+import { axeViolations } from './accessibility.mjs';
 import { overflowing, smallTargets, textOnText, textOutsidePictures } from './page_inspection.mjs';
 import { readPixels, themeColours } from './pixel_reader.mjs';
 import { openApplication, postures } from './world.mjs';
-
-const axeSource = await readFile(
-  createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
-  'utf8',
-);
-
-async function axeViolations(page) {
-  await page.evaluate(axeSource);
-  const { violations } = await page.evaluate(() => axe.run(document));
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ; ')}`);
-}
 
 function screenAt(world, posture, colorScheme) {
   describe(`the screen on a ${posture}, ${colorScheme}`, () => {

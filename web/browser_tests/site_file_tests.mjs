@@ -35,7 +35,7 @@ export function siteFileTests(world) {
         chosen('site.json', document),
         ...tables.map(({ name, text }) => chosen(name, text)),
       ]);
-      await page.getByText('Read from files on this device').waitFor();
+      await page.getByText('Read from files on this device and kept here').waitFor();
       const { headline } = await world.expected.findings('us');
       assert.equal(await page.textContent('#verdict'), headline.outcome);
       await page.context().close();
@@ -44,7 +44,7 @@ export function siteFileTests(world) {
     it('from a chosen folder gives the same', async () => {
       const page = await openApplication(world, postures.desk);
       await page.setInputFiles('input[data-picks=folder]', world.site);
-      await page.getByText('Read from files on this device').waitFor();
+      await page.getByText('Read from files on this device and kept here').waitFor();
       assert.equal(
         await page.textContent('#verdict'),
         (await world.expected.findings('us')).headline.outcome,
@@ -64,7 +64,7 @@ export function siteFileTests(world) {
         },
         [{ name: 'site.json', text: document }, ...tables],
       );
-      await page.getByText('Read from files on this device').waitFor();
+      await page.getByText('Read from files on this device and kept here').waitFor();
       assert.equal(
         await page.textContent('#verdict'),
         (await world.expected.findings('us')).headline.outcome,

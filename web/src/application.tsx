@@ -1,11 +1,17 @@
 /** The page: header, what the view asks for, footer. */
+import { useLayoutEffect } from 'preact/hooks';
 import { FailureNotice } from './failure_notice';
+import { CountScreen } from './field/count_screen';
+import { FieldHome } from './field/field_home';
+import { LoadForm, ProblemForm, QuickLookForm } from './field/lot_tasks';
+import { LotPage } from './field/lot_page';
 import { FindingsList } from './findings_list';
 import { Headline } from './headline';
 import { DropPlace } from './open_site';
 import { NewVersionNotice, PageFooter } from './page_footer';
 import { PageHeader } from './page_header';
-import { PicturesPanel } from './pictures_panel';
+import { PicturesPanel, takePageWidth } from './pictures_panel';
+import { place } from './places';
 import { ProblemList } from './problem_list';
 import { QuantitiesPanel } from './quantities_panel';
 import { SaveFindings } from './save_findings';
@@ -39,8 +45,28 @@ function AssessedSite() {
   );
 }
 
+/** The screen of the field that the address names. */
+function FieldScreen() {
+  const here = place.value;
+  useLayoutEffect(takePageWidth, []);
+  if (here.at !== 'lot') return <FieldHome />;
+  switch (here.task) {
+    case 'count':
+      return <CountScreen key={here.lot} lot={here.lot} />;
+    case 'quick-look':
+      return <QuickLookForm lot={here.lot} />;
+    case 'load':
+      return <LoadForm lot={here.lot} />;
+    case 'problem':
+      return <ProblemForm lot={here.lot} />;
+    default:
+      return <LotPage lot={here.lot} />;
+  }
+}
+
 export function Application() {
   const shown = view.value;
+  const inField = place.value.at !== 'findings';
   return (
     <>
       <PageHeader />
@@ -49,7 +75,8 @@ export function Application() {
           <ProblemList label={shown.label} problems={shown.problems} />
         )}
         {shown.state === 'failed' && <FailureNotice failure={shown.failure} />}
-        {(shown.state === 'opening' || shown.state === 'findings') && <AssessedSite />}
+        {(shown.state === 'opening' || shown.state === 'findings') &&
+          (inField ? <FieldScreen /> : <AssessedSite />)}
       </main>
       <PageFooter findings={shown.state === 'findings' ? shown.findings : undefined} />
       <NewVersionNotice />

@@ -7,6 +7,12 @@ import { askedByUser } from './site_assessment';
 import type { SiteFiles } from './site_files';
 import { strings } from './strings';
 
+function originOf({ origin, kept }: SiteFiles): string {
+  const words = strings.headline;
+  if (origin === 'device') return words.device;
+  return kept === undefined ? words.example : words.changedExample;
+}
+
 export function Headline({ findings, site }: { findings: Findings; site: SiteFiles }) {
   const { outcome, sentence } = findings.headline;
   const heading = useHeadingFocus(askedByUser.value);
@@ -17,7 +23,7 @@ export function Headline({ findings, site }: { findings: Findings; site: SiteFil
           {findings.site.name}
         </h1>
         <p class="origin">
-          {site.origin === 'example' ? strings.headline.example : strings.headline.device}
+          {originOf(site)}
           {findings.site.revision && ` · ${strings.headline.revision(findings.site.revision)}`}
         </p>
       </div>

@@ -1,16 +1,23 @@
 import './theme.css';
 import './page.css';
+import './field.css';
 import './finding.css';
 import { render } from 'preact';
 import { Application } from './application';
 import { followAddress } from './deep_link';
 import { startStoring } from './offline_readiness';
+import { followPlaces } from './places';
+import { startRecord } from './record/site_record';
 import { startSettings } from './settings';
 import { startAssessing } from './site_assessment';
+import { followSite } from './site_state';
 
 startSettings();
 followAddress();
+followPlaces();
 const place = document.getElementById('application');
 if (place) render(<Application />, place);
 startAssessing();
+startRecord();
+followSite();
 startStoring();

@@ -2,7 +2,8 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { droppedFiles, pickedFiles } from './dropped_files';
-import { examples, openExample, openSite } from './site_assessment';
+import { keptSites } from './record/site_record';
+import { examples, openExample, openKept, openSite } from './site_assessment';
 import { readDroppedFiles, readPickedFiles } from './site_files';
 import { strings } from './strings';
 
@@ -59,6 +60,27 @@ export function OpenSite() {
           <FileButton label={words.chooseFiles} folder={false} onPick={pick} />
           <FileButton label={words.chooseFolder} folder={true} onPick={pick} />
         </div>
+        {keptSites.value.length > 0 && (
+          <>
+            <h3>{strings.record.onThisDevice}</h3>
+            <ul class="example-list">
+              {keptSites.value.map((site) => (
+                <li key={site.id}>
+                  <button
+                    type="button"
+                    class="button quiet"
+                    onClick={() => {
+                      close();
+                      openKept(site.id);
+                    }}
+                  >
+                    {strings.record.open(site.name)}
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
         {examples.value.length > 0 && (
           <>
             <h3>{words.examples}</h3>

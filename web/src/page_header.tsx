@@ -1,5 +1,6 @@
 /** The top of the page: the name, units and appearance. */
 import type { UnitSystem } from './findings';
+import { addressOf, type Place, place } from './places';
 import { type Appearance, appearance, nextAppearance, units } from './settings';
 import { strings } from './strings';
 
@@ -50,6 +51,23 @@ function AppearanceButton() {
   );
 }
 
+/** The parts of the application; the present one is marked for eye and reader. */
+function PlacesNavigation() {
+  const words = strings.places;
+  const inField = place.value.at !== 'findings';
+  const link = (to: Place, name: string, here: boolean) => (
+    <a href={addressOf(to)} {...(here ? { 'aria-current': 'page' as const } : {})}>
+      {name}
+    </a>
+  );
+  return (
+    <nav class="places" aria-label={words.label}>
+      {link({ at: 'findings' }, words.findings, !inField)}
+      {link({ at: 'field' }, words.field, inField)}
+    </nav>
+  );
+}
+
 export function PageHeader() {
   return (
     <header class="page-header">
@@ -66,6 +84,7 @@ export function PageHeader() {
         </svg>
         {strings.product}
       </span>
+      <PlacesNavigation />
       <div class="tools">
         <UnitsSwitch />
         <AppearanceButton />

@@ -11,6 +11,17 @@ const stillMs = 120;
 /** Pictures are drawn at least this wide, and shrunk where the page is narrower still. */
 const narrowestPicture = 240;
 
+/** Pictures of the field are this wide at most, and keep so far from the edges of a phone. */
+const widestInField = 640;
+const edgesInField = 34;
+
+/** Sets `pictureWidth` where no panel of pictures measures it. */
+export function takePageWidth(): void {
+  if (pictureWidth.peek() > 0) return;
+  const room = Math.min(document.documentElement.clientWidth - edgesInField, widestInField);
+  pictureWidth.value = Math.max(room, narrowestPicture);
+}
+
 /** Keeps `pictureWidth` equal to the inner width of the element. */
 function useMeasuredWidth() {
   const measured = useRef<HTMLDivElement>(null);

@@ -29,11 +29,24 @@ function remember(key: string, choice: string): void {
   }
 }
 
+/** Reads a text the user typed once; nothing where there is none. */
+function rememberedText(key: string): string {
+  try {
+    return localStorage.getItem(key) ?? '';
+  } catch {
+    return '';
+  }
+}
+
+const authorKey = 'proofstone.author';
 const unitsKey = 'proofstone.units';
 const appearanceKey = 'proofstone.appearance';
 
 export const units = signal<UnitSystem>(remembered(unitsKey, unitSystems, 'us'));
 export const appearance = signal<Appearance>(remembered(appearanceKey, appearances, 'system'));
+
+/** Who signs what is put into the record on this device. */
+export const author = signal(rememberedText(authorKey));
 
 const deviceIsDark = signal(false);
 const theme = computed(() =>
@@ -55,4 +68,5 @@ export function startSettings(): void {
   });
   effect(() => remember(unitsKey, units.value));
   effect(() => remember(appearanceKey, appearance.value));
+  effect(() => remember(authorKey, author.value));
 }

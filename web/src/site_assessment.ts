@@ -1,8 +1,17 @@
 /** The site that is open and what the engine says about it, kept up to date with the settings. */
 import { batch, computed, effect, signal } from '@preact/signals';
-import { EngineClient, EngineFailure } from './engine_client';
+import { engine, failureFrom } from './engine';
+import { EngineFailure } from './engine_client';
 import type { AssessAnswer, Findings, PageAnswer, Picture, Problem } from './findings';
+import {
+  forgetOpenSite,
+  keepSite,
+  lastOpenSite,
+  openedSite,
+  readKeptSite,
+} from './record/site_record';
 import { units } from './settings';
+import { strings } from './strings';
 import {
   type ExampleEntry,
   listExamples,
@@ -25,17 +34,11 @@ export const examples = signal<ExampleEntry[]>([]);
 /** Width in pixels that pictures are drawn for; 0 until the page is laid out. */
 export const pictureWidth = signal(0);
 
-const site = signal<SiteFiles | undefined>(undefined);
 const attempt = signal(0);
-
-const engine = new EngineClient(
-  () => new Worker(new URL('./engine_worker.ts', import.meta.url), { type: 'module' }),
-  new URL('engine/engine.js', document.baseURI).href,
-);
 
 /** The question the present site, units and width make. */
 const question = computed(() => {
-  const open = site.value;
+  const open = openedSite.value;
   if (!open || pictureWidth.value === 0) return undefined;
   return {
     open,
@@ -49,10 +52,6 @@ const question = computed(() => {
     },
   };
 });
-
-function failureFrom(error: unknown): EngineFailure {
-  return error instanceof EngineFailure ? error : new EngineFailure('stopped', String(error));
-}
 
 async function assess(asked: NonNullable<typeof question.value>): Promise<void> {
   working.value = true;
@@ -72,6 +71,18 @@ async function assess(asked: NonNullable<typeof question.value>): Promise<void> 
     view.value = next;
     working.value = false;
   });
+  if (next.state === 'findings') void keepIfPicked(next.site, next.findings.site.name);
+}
+
+/** A site picked from files is kept on this device once the engine has read it. */
+async function keepIfPicked(site: SiteFiles, name: string): Promise<void> {
+  if (site.origin !== 'device' || site.kept !== undefined) return;
+  try {
+    const kept = await keepSite(site, name);
+    if (openedSite.peek() === site) openedSite.value = kept;
+  } catch {
+    // `recordTrouble` says why; the findings hold all the same.
+  }
 }
 
 /** The user has asked for what is shown; false while it is what the page came up with itself. */
@@ -89,9 +100,9 @@ async function show(reading: Promise<SiteReading>): Promise<void> {
   batch(() => {
     if ('site' in result) {
       view.value = { state: 'opening' };
-      site.value = result.site;
+      openedSite.value = result.site;
     } else {
-      site.value = undefined;
+      openedSite.value = undefined;
       working.value = false;
       view.value = { state: 'problems', label: result.label, problems: result.problems };
     }
@@ -105,22 +116,46 @@ export function openSite(reading: Promise<SiteReading>): void {
 }
 
 export function openExample(example: ExampleEntry): void {
+  forgetOpenSite();
   openSite(readExample(example));
+}
+
+/** Opens a site that is kept on this device. */
+export function openKept(id: string): void {
+  openSite(
+    readKeptSite(id).then((site) =>
+      site ? { site } : { label: id, problems: [strings.problems.notKept()] },
+    ),
+  );
 }
 
 /** Asks again after a failure. */
 export function tryAgain(): void {
   askedByUser.value = true;
   view.value = { state: 'opening' };
-  if (site.value) attempt.value += 1;
+  if (openedSite.value) attempt.value += 1;
   else void openFirstExample();
+}
+
+/** The site that was open last, if this device still has it. */
+async function lastKeptSite(): Promise<SiteFiles | undefined> {
+  const id = lastOpenSite();
+  if (id === undefined) return undefined;
+  try {
+    return await readKeptSite(id);
+  } catch {
+    return undefined;
+  }
 }
 
 async function openFirstExample(): Promise<void> {
   try {
     examples.value = await listExamples();
     const [first] = examples.value;
-    if (first && readings === 0) await show(readExample(first));
+    const last = await lastKeptSite();
+    if (readings > 0) return;
+    if (last) await show(Promise.resolve({ site: last }));
+    else if (first) await show(readExample(first));
   } catch (error) {
     view.value = { state: 'failed', failure: new EngineFailure('not loaded', String(error)) };
   }
@@ -148,7 +183,7 @@ export async function writePage(ask: 'report' | 'specification'): Promise<string
   return (await askOpenSite<PageAnswer>(ask))?.html;
 }
 
-/** Opens the first example and answers every change of site, units and width from now on. */
+/** Opens the last site or the first example, and answers every change of site, units and width from now on. */
 export function startAssessing(): void {
   effect(() => {
     if (question.value) void assess(question.value);

@@ -7,6 +7,8 @@ export interface SiteFiles {
   /** What the screen calls it until the engine has read its name. */
   label: string;
   origin: 'example' | 'device';
+  /** The id under which this device keeps it; undefined while it is only looked at. */
+  kept?: string | undefined;
   document: string;
   files: NamedText[];
 }

@@ -32,7 +32,7 @@ function wordsIn(file: string, source: string): string[] {
 }
 
 const folder = new URL('.', import.meta.url);
-const screens = readdirSync(folder).filter(
+const screens = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
   (file) => file.endsWith('.tsx') && !file.endsWith('.test.tsx'),
 );
 

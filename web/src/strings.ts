@@ -4,6 +4,7 @@
  */
 import type { FailureKind } from './engine_messages';
 import type { Problem, UnitSystem } from './findings';
+import type { RecordTrouble } from './record/site_record';
 import type { Appearance } from './settings';
 
 function count(number: number, one: string, many: string): string {
@@ -39,8 +40,8 @@ const english = {
     opening: 'Opening the site and computing its findings …',
     working: 'Computing …',
     example: 'Invented example site',
-    device:
-      'Read from files on this device. Nothing is sent anywhere, and nothing is kept after you close the page.',
+    device: 'Read from files on this device and kept here. Nothing is sent anywhere.',
+    changedExample: 'Invented example site, with what you put into it. Kept on this device.',
     revision: (id: string) => `Revision ${id}`,
   },
 
@@ -82,6 +83,117 @@ const english = {
     value: 'Value',
     source: 'Source',
     given: (origin: string) => (origin ? `given: ${origin}` : 'given'),
+  },
+
+  places: {
+    label: 'Parts of Proofstone',
+    findings: 'Findings',
+    field: 'Field',
+  },
+
+  field: {
+    heading: 'In the field',
+    kept: 'What you take down is kept on this device.',
+    notKept: 'What you take down is kept on this device from the first tap on.',
+    whichRock: 'Which rock?',
+    noLots: 'This site has no lots yet. A lot is rock that is judged together, such as one pile.',
+    noSuchLot: 'This site has no such lot.',
+    noLook: 'not looked at yet',
+    back: 'All rock of this site',
+    backToLot: 'Back to this rock',
+    actions: 'What to do',
+    count: 'Count stones',
+    goOnCounting: 'Go on counting',
+    quickLook: 'Quick look',
+    load: 'Load',
+    problem: 'Problem',
+    soFar: 'Taken down so far',
+    taken: (looks: number, loads: number) =>
+      `${count(looks, 'look', 'looks')}, ${count(loads, 'load', 'loads')}`,
+    seen: (when: string, who: string) =>
+      `${new Date(when).toLocaleString()}${who ? `, ${who}` : ''}`,
+    who: 'Your name',
+  },
+
+  count: {
+    heading: (lot: string) => (lot ? `Count of ${lot}` : 'Count'),
+    name: 'Stone count',
+    nameAt: (place: string) => `Stone count, ${place}`,
+    preparing: 'Preparing …',
+    against: (lot: string, name: string) => `${lot} is counted against ${name}.`,
+    picking: 'How are the stones picked?',
+    pickings: { grid: 'Grid', line: 'Line', area: 'Area', whole: 'All of them' } as Record<
+      string,
+      string
+    >,
+    place: 'Where on the pile?',
+    caution: 'Keep off slopes that may slide, and out from under loads and buckets.',
+    begin: 'Begin',
+    tapFirst:
+      'Tap the size of the first stone: its middle axis, neither the longest nor the shortest.',
+    more: 'Go on: so few stones say nothing yet.',
+    stones: (number: number) => (number === 1 ? 'stone' : 'stones'),
+    binsLabel: 'Size of the stone',
+    undo: 'Take back',
+    finish: 'Done',
+    note: (number: number) => `Stone count: ${count(number, 'stone', 'stones')}`,
+    drop: 'Throw this count away',
+    dropWhat: (number: number) =>
+      `${count(number, 'stone', 'stones')} will be gone. This cannot be taken back.`,
+    dropYes: 'Throw it away',
+    dropNo: 'Keep counting',
+  },
+
+  form: {
+    keep: 'Keep it',
+    notKept: 'This is not kept yet:',
+    allowed: (text: string) => `Allowed: ${text}`,
+    unitOf: (label: string) => `Unit: ${label}`,
+  },
+
+  tasks: {
+    where: 'Where?',
+    note: 'Note',
+    quickLook: {
+      heading: 'Quick look',
+      name: 'Quick look',
+      caution: 'A look by eye never accepts rock. Keep off slopes that may slide.',
+      largest: 'Largest stone',
+      smallest: 'Smallest stone, fines apart',
+      mostCommon: 'Most common stone',
+      shape: 'Shape',
+      shapes: {
+        blocky: 'Blocky',
+        mixed: 'Mixed',
+        'flat or long': 'Many flat or long ones',
+      },
+      fines: 'Fines',
+      amounts: { none: 'None', little: 'Little', much: 'Much' },
+    },
+    load: {
+      heading: 'Load',
+      name: 'Load',
+      caution: 'Keep clear of trucks that tip.',
+      ticket: 'Ticket',
+      mass: 'Mass',
+      medianSize: 'Median stone, by look or measure',
+    },
+    problem: {
+      heading: 'Problem',
+      what: 'What is not as designed?',
+    },
+  },
+
+  record: {
+    troubles: {
+      'no room':
+        'This device has no room left, so the last entry was not kept. Free some room, then enter it again.',
+      'not available':
+        'This browser lets nothing be kept on the device, so the last entry was not kept. Leave private browsing, then enter it again.',
+      'not written': 'The last entry could not be written to this device. Enter it again.',
+    } satisfies Record<RecordTrouble, string>,
+    onThisDevice: 'Kept on this device',
+    open: (name: string) => `Open “${name}”`,
   },
 
   open: {
@@ -164,6 +276,15 @@ const english = {
         'This file is not UTF-8 text.',
         'JSON and CSV saved as UTF-8; from a spreadsheet, save the table as “CSV UTF-8”',
       ),
+    notKept: () =>
+      problem(
+        'not-kept',
+        '',
+        'This device keeps no such site any more.',
+        'one of the sites listed',
+      ),
+    engineSilent: () =>
+      problem('engine-silent', '', 'The engine gave no answer.', 'load this page again'),
     exampleNotReached: (folder: string) =>
       problem(
         'example-not-reached',

@@ -1,0 +1,227 @@
+// The field on a phone: a count stone by stone, a quick look, a load, a problem; nothing is lost.
+import assert from 'node:assert/strict';
+import { describe, it } from 'node:test';
+import { axeViolations } from './accessibility.mjs';
+import { overflowing, smallTargets, textOutsidePictures } from './page_inspection.mjs';
+import { newPage, openApplication, postures, savedFindings } from './world.mjs';
+
+const lot = '#/field/lot/first-deliveries';
+const name = 'First deliveries';
+
+const stones = (page) =>
+  page.$eval('.stones-so-far b', (element) => Number(element.textContent)).catch(() => undefined);
+
+/** Waits until the screen acknowledges so many stones. */
+function acknowledged(page, number) {
+  return page.waitForFunction(
+    (wanted) => document.querySelector('.stones-so-far b')?.textContent === String(wanted),
+    number,
+  );
+}
+
+async function beginCount(page) {
+  await page.goto(new URL(`${lot}/count`, page.url()).href);
+  await page.getByLabel('Your name').fill('M. Okafor');
+  await page.getByLabel('Where on the pile?').fill('north face');
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await page.waitForSelector('.bin:enabled');
+}
+
+/** Taps so many stones, from the small bins to the large and again. */
+async function tapStones(page, number) {
+  const bins = page.locator('.bin');
+  const many = await bins.count();
+  const before = await stones(page);
+  for (let stone = 0; stone < number; stone += 1) {
+    await bins.nth(1 + (stone % (many - 2))).tap();
+    await acknowledged(page, before + stone + 1);
+  }
+}
+
+async function nothingWrong(page) {
+  assert.deepEqual(await overflowing(page), []);
+  assert.deepEqual(await smallTargets(page), []);
+  assert.deepEqual(await textOutsidePictures(page), []);
+  assert.deepEqual(await axeViolations(page), []);
+}
+
+export function fieldTests(world) {
+  describe('the field on a phone', () => {
+    it('leads from the site to its rock and to one big action', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.getByRole('link', { name: 'Field', exact: true }).tap();
+      await page.getByRole('link', { name: new RegExp(name) }).tap();
+      await page.getByRole('heading', { name, level: 1 }).waitFor();
+      await page.screenshot({ path: world.screenshot('phone-lot'), fullPage: true });
+      await nothingWrong(page);
+      const { width, height } = await page
+        .getByRole('link', { name: 'Count stones' })
+        .boundingBox();
+      assert.ok(width > 300 && height >= 64, `${width} × ${height}`);
+      await page.getByRole('link', { name: 'Count stones' }).tap();
+      await page.getByRole('button', { name: 'Begin' }).waitFor();
+      await page.screenshot({ path: world.screenshot('phone-count-begin'), fullPage: true });
+      await nothingWrong(page);
+      assert.deepEqual(page.complaints, []);
+      await page.context().close();
+    });
+
+    it('counts stone by stone without a signal, through a reload, and keeps the look', async () => {
+      const server = await world.startServer();
+      const page = await openApplication(world, postures.phone, '', server);
+      await page.getByText('also works without a signal').waitFor();
+      await beginCount(page);
+      await page.context().setOffline(true);
+      await server.stop();
+      await tapStones(page, 20);
+      await page.waitForSelector('.live .drawing svg');
+      const said = await page.textContent('.live-words');
+      assert.match(said, /meets|falls short|not yet known/);
+      await page.screenshot({ path: world.screenshot('phone-count'), fullPage: true });
+      await nothingWrong(page);
+
+      await page.getByRole('button', { name: 'Take back' }).tap();
+      await acknowledged(page, 19);
+      await page.reload();
+      await acknowledged(page, 19);
+      await tapStones(page, 5);
+      await acknowledged(page, 24);
+
+      await page.getByRole('button', { name: 'Done' }).tap();
+      await page.getByText('Stone count, north face').waitFor();
+      await page.getByRole('link', { name: 'Findings', exact: true }).tap();
+      await page.waitForSelector('#verdict');
+      const findings = await savedFindings(page);
+      const counted = findings.findings.find(({ title }) => title === 'Stone count, north face');
+      assert.match(counted.sentence, /^24 stones/);
+      await page.reload();
+      await page.waitForSelector('#verdict');
+      assert.equal(
+        (await savedFindings(page)).site.revision,
+        findings.site.revision,
+        'the same revision after a reload',
+      );
+      await page.context().close();
+    });
+
+    it('does not show a stone that could not be kept, and says so', async () => {
+      const page = await openApplication(world, postures.phone);
+      await beginCount(page);
+      await tapStones(page, 2);
+      await page.evaluate(() => {
+        const plain = IDBObjectStore.prototype.add;
+        globalThis.makeRoom = () => (IDBObjectStore.prototype.add = plain);
+        IDBObjectStore.prototype.add = () => {
+          throw new DOMException('no room', 'QuotaExceededError');
+        };
+      });
+      await page.locator('.bin').nth(2).tap();
+      await page.getByRole('alert').getByText('no room left').waitFor();
+      assert.equal(await stones(page), 2);
+      await page.evaluate(() => globalThis.makeRoom());
+      await tapStones(page, 1);
+      await page.reload();
+      await acknowledged(page, 3);
+      await page.context().close();
+    });
+
+    it('goes on with a count from where it was left, or throws it away when told twice', async () => {
+      const page = await openApplication(world, postures.phone);
+      await beginCount(page);
+      await tapStones(page, 3);
+      await page.getByRole('link', { name: 'Back to this rock' }).tap();
+      await page.getByRole('link', { name: 'Go on counting' }).tap();
+      await acknowledged(page, 3);
+      await page.getByRole('button', { name: 'Throw this count away' }).tap();
+      await page.getByText('3 stones will be gone').waitFor();
+      await page.getByRole('button', { name: 'Keep counting' }).tap();
+      await page.getByRole('button', { name: 'Throw this count away' }).tap();
+      await page.getByRole('button', { name: 'Throw it away' }).tap();
+      await page.getByRole('link', { name: 'Count stones' }).waitFor();
+      await page.context().close();
+    });
+
+    it('takes a quick look only as the engine takes it', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.goto(new URL(`${lot}/quick-look`, page.url()).href);
+      await page.getByLabel('Largest stone', { exact: true }).fill('8');
+      await page.getByLabel('Smallest stone, fines apart', { exact: true }).fill('12,5');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('The smallest stone is larger than the largest.').waitFor();
+      await page.screenshot({ path: world.screenshot('phone-quick-look'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByLabel('Largest stone', { exact: true }).fill('21');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByRole('heading', { name, level: 1 }).waitFor();
+      await page.getByText('Quick look', { exact: true }).nth(1).waitFor();
+      await page.context().close();
+    });
+
+    it('logs a load in few taps, and a problem that the findings name', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.goto(new URL(lot, page.url()).href);
+      await page.getByText('6 loads').waitFor();
+      await page.getByRole('link', { name: 'Load', exact: true }).tap();
+      await page.getByLabel('Ticket').fill('4431');
+      await page.getByLabel('Mass', { exact: true }).fill('21.9');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('7 loads').waitFor();
+      await page.getByRole('link', { name: 'Problem' }).tap();
+      await page.getByLabel('What is not as designed?').fill('Slabs in the last load');
+      await page.getByLabel('Your name').fill('L. Brandt');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByRole('heading', { name, level: 1 }).waitFor();
+      await page.getByRole('link', { name: 'Findings', exact: true }).tap();
+      await page.getByRole('heading', { name: 'Slabs in the last load' }).waitFor();
+      await page.context().close();
+    });
+
+    it('shows in one tab what another has taken down', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.goto(new URL(`${lot}/load`, page.url()).href);
+      await page.getByLabel('Ticket').fill('4440');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('7 loads').waitFor();
+      const other = await page.context().newPage();
+      await other.goto(page.url());
+      await other.getByText('7 loads').waitFor();
+      await other.goto(new URL(`${lot}/load`, page.url()).href);
+      await other.getByLabel('Ticket').fill('4441');
+      await other.getByRole('button', { name: 'Keep it' }).tap();
+      await other.getByText('8 loads').waitFor();
+      await page.getByText('8 loads').waitFor();
+      await page.context().close();
+    });
+  });
+
+  describe('a site from files of the device', () => {
+    it('is kept, opens again by itself, and stands in the list', async () => {
+      const page = await newPage(world, postures.desk);
+      await page.goto(world.server.address);
+      await page.waitForSelector('#verdict');
+      await page.getByRole('button', { name: 'Open another site' }).click();
+      const { document, files } = await world.example();
+      await page.setInputFiles('input[data-picks="files"]', [
+        { name: 'site.json', mimeType: 'application/json', buffer: Buffer.from(document) },
+        ...files.map((file) => ({
+          name: file.name,
+          mimeType: 'text/csv',
+          buffer: Buffer.from(file.text),
+        })),
+      ]);
+      await page.getByText('Read from files on this device and kept here').waitFor();
+      await page.reload();
+      await page.getByText('Read from files on this device and kept here').waitFor();
+      await page.getByRole('button', { name: 'Open another site' }).click();
+      await page
+        .getByRole('button', { name: /Open the example/ })
+        .first()
+        .click();
+      await page.getByText('Invented example site').waitFor();
+      await page.getByRole('button', { name: 'Open another site' }).click();
+      await page.getByRole('button', { name: /^Open “Sorrel Creek/ }).click();
+      await page.getByText('Read from files on this device and kept here').waitFor();
+      await page.context().close();
+    });
+  });
+}

@@ -1,0 +1,346 @@
+/** A stone count, stone by stone: each tap is on the device before its number changes. */
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { engine } from '../engine';
+import type { AssessAnswer, Problem } from '../findings';
+import { PictureFigure } from '../picture';
+import { addressOf, go } from '../places';
+import type { Draft } from '../record/record_database';
+import { type Change, freshId, pointerTo } from '../record/revision';
+import {
+  beginDraft,
+  change,
+  dropDraft,
+  keepTap,
+  openedSite,
+  recordDatabase,
+  RecordFailure,
+} from '../record/site_record';
+import { author, units } from '../settings';
+import { pictureWidth } from '../site_assessment';
+import { siteState } from '../site_state';
+import { strings } from '../strings';
+import { AuthorField } from './author_field';
+import { type CountBin, type CountTap, type Stone, stonesField, stonesIn } from './count_tally';
+import { LiveLot } from './live_lot';
+import { OutcomeMark } from '../outcome_mark';
+
+const words = strings.count;
+
+interface CountSheet {
+  lot: string;
+  name: string;
+  class: string;
+  bins: CountBin[];
+  pickings: { word: string; meaning: string }[];
+}
+
+/** What a draft of a count holds beside its taps. */
+interface CountDraft {
+  lot: string;
+  look: string;
+  picking: string;
+  bins: CountBin[];
+  place: string;
+}
+
+/** The look that the stones make; nothing before the first stone. */
+function lookOf(draft: Draft, stones: readonly Stone[]): Change[] {
+  const about = draft.about as CountDraft;
+  const taken = stonesField(about.bins, stones);
+  if (!taken) return [];
+  return [
+    {
+      set: pointerTo('looks', about.look),
+      to: {
+        name: about.place ? words.nameAt(about.place) : words.name,
+        kind: 'stone count',
+        lot: about.lot,
+        picking: about.picking,
+        when: draft.begun,
+        ...(author.peek() ? { who: author.peek() } : {}),
+        ...(about.place ? { where: about.place } : {}),
+        stones: taken,
+      },
+    },
+  ];
+}
+
+function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draft) => void }) {
+  const [sheet, setSheet] = useState<CountSheet | undefined>(undefined);
+  const [problems, setProblems] = useState<Problem[]>([]);
+  const [picking, setPicking] = useState('grid');
+  const [place, setPlace] = useState('');
+  const site = openedSite.value;
+  useEffect(() => {
+    if (!site) return;
+    engine
+      .ask<{ count_sheet?: CountSheet; problems?: Problem[] }>({
+        ask: 'count-sheet',
+        document: site.document,
+        files: site.files,
+        units: units.value,
+        lot,
+      })
+      .then((answer) => {
+        setSheet(answer.count_sheet);
+        setProblems(answer.problems ?? []);
+      })
+      .catch(() => setProblems([strings.problems.engineSilent()]));
+  }, [site, lot, units.value]);
+  if (problems.length > 0) {
+    return (
+      <ul>
+        {problems.map(({ what, where, allowed }) => (
+          <li>{`${where} ${what} ${allowed}`}</li>
+        ))}
+      </ul>
+    );
+  }
+  if (!sheet) return <p role="status">{words.preparing}</p>;
+  return (
+    <form
+      class="begin"
+      onSubmit={(event) => {
+        event.preventDefault();
+        const about: CountDraft = {
+          lot,
+          look: freshId('count'),
+          picking,
+          bins: sheet.bins,
+          place: place.trim(),
+        };
+        beginDraft('stone count', about).then(onBegun, () => undefined);
+      }}
+    >
+      <p>{words.against(sheet.name, sheet.class)}</p>
+      <fieldset class="choice">
+        <legend>{words.picking}</legend>
+        {sheet.pickings.map(({ word, meaning }) => (
+          <label key={word}>
+            <input
+              type="radio"
+              name="picking"
+              value={word}
+              checked={picking === word}
+              onChange={() => setPicking(word)}
+            />
+            <span>
+              <b>{words.pickings[word] ?? word}</b>
+              <span class="line">{meaning}</span>
+            </span>
+          </label>
+        ))}
+      </fieldset>
+      <label class="field-label">
+        <span>{words.place}</span>
+        <input
+          type="text"
+          name="place"
+          maxLength={200}
+          value={place}
+          onInput={({ currentTarget }) => setPlace(currentTarget.value)}
+        />
+      </label>
+      <AuthorField />
+      <p class="caution">{words.caution}</p>
+      <button type="submit" class="button action main">
+        {words.begin}
+      </button>
+    </form>
+  );
+}
+
+/** The stones of a draft, and what the engine says of them. */
+function useCount(draft: Draft) {
+  const [stones, setStones] = useState<Stone[] | undefined>(undefined);
+  const [answer, setAnswer] = useState<AssessAnswer | undefined>(undefined);
+  const taps = useRef<{ what: unknown }[]>([]);
+  const live = useRef<LiveLot | undefined>(undefined);
+  const { lot } = draft.about as CountDraft;
+
+  useEffect(() => {
+    live.current = new LiveLot(setAnswer);
+    void recordDatabase()
+      .then((record) => record.taps(draft.id))
+      .then((kept) => {
+        taps.current = kept;
+        setStones(stonesIn(kept));
+      });
+    return () => live.current?.stop();
+  }, [draft.id]);
+
+  useEffect(() => {
+    const site = openedSite.value;
+    const changes = stones ? lookOf(draft, stones) : [];
+    if (!site || changes.length === 0) {
+      setAnswer(undefined);
+      return;
+    }
+    live.current?.ask({ site, lot, changes, units: units.value, width: pictureWidth.value });
+  }, [stones, units.value, pictureWidth.value, openedSite.value]);
+
+  const tap = async (what: CountTap) => {
+    const kept = await keepTap(draft.id, what);
+    taps.current = [...taps.current, kept];
+    setStones(stonesIn(taps.current));
+  };
+  return { stones: stones ?? [], ready: stones !== undefined, answer, tap };
+}
+
+function Live({
+  draft,
+  answer,
+  stones,
+}: {
+  draft: Draft;
+  answer: AssessAnswer | undefined;
+  stones: number;
+}) {
+  const { lot, look } = draft.about as CountDraft;
+  const findings = answer?.findings?.findings ?? [];
+  const decision =
+    findings.find(({ id }) => id === `count.${lot}.${look}`) ??
+    findings.find(({ id }) => id === `gradation.${lot}.${look}`);
+  const picture = answer?.pictures?.find(({ kind }) => kind === 'gradation');
+  return (
+    <div class="live">
+      <div class="live-words" role="status">
+        {decision ? (
+          <>
+            <OutcomeMark outcome={decision.outcome} size={32} />
+            <p>
+              <b>{decision.outcome}</b> <span class="sentence">{decision.sentence}</span>{' '}
+              <span class="sentence">{decision.next}</span>
+            </p>
+          </>
+        ) : (
+          <p>{stones === 0 ? words.tapFirst : words.more}</p>
+        )}
+      </div>
+      {picture && <PictureFigure picture={picture} />}
+    </div>
+  );
+}
+
+function Counting({ draft }: { draft: Draft }) {
+  const { lot, bins } = draft.about as CountDraft;
+  const { stones, ready, answer, tap } = useCount(draft);
+  const [trouble, setTrouble] = useState('');
+  const [asksToDrop, setAsksToDrop] = useState(false);
+  const count = (index: number) =>
+    stones.filter((stone) => 'bin' in stone && stone.bin === index).length;
+  const guarded = (work: () => Promise<unknown>) => {
+    work().then(
+      () => setTrouble(''),
+      (error: unknown) =>
+        setTrouble(
+          strings.record.troubles[error instanceof RecordFailure ? error.trouble : 'not written'],
+        ),
+    );
+  };
+  const leave = () => go({ at: 'lot', lot });
+  return (
+    <>
+      <p class="stones-so-far" aria-live="polite">
+        <b>{stones.length}</b> {words.stones(stones.length)}
+      </p>
+      {trouble && (
+        <p class="trouble" role="alert">
+          {trouble}
+        </p>
+      )}
+      <Live draft={draft} answer={answer} stones={stones.length} />
+      <div class="bins" role="group" aria-label={words.binsLabel}>
+        {bins.map((bin, index) => (
+          <button
+            type="button"
+            class="bin"
+            key={bin.text}
+            disabled={!ready}
+            onClick={() => guarded(() => tap({ bin: index }))}
+          >
+            <span class="size">{bin.text}</span> <span class="number">{count(index)}</span>
+          </button>
+        ))}
+      </div>
+      <div class="count-bar">
+        <button
+          type="button"
+          class="button quiet"
+          disabled={stones.length === 0}
+          onClick={() => guarded(() => tap({ undo: true }))}
+        >
+          {words.undo}
+        </button>
+        <button
+          type="button"
+          class="button"
+          disabled={stones.length === 0}
+          onClick={() =>
+            guarded(() =>
+              change(lookOf(draft, stones), words.note(stones.length), { done: draft.id }).then(
+                leave,
+              ),
+            )
+          }
+        >
+          {words.finish}
+        </button>
+      </div>
+      {asksToDrop ? (
+        <div class="drop-draft">
+          <p>{words.dropWhat(stones.length)}</p>
+          <button
+            type="button"
+            class="button quiet"
+            onClick={() => guarded(() => dropDraft(draft.id).then(leave))}
+          >
+            {words.dropYes}
+          </button>
+          <button type="button" class="button" onClick={() => setAsksToDrop(false)}>
+            {words.dropNo}
+          </button>
+        </div>
+      ) : (
+        <button type="button" class="button quiet drop" onClick={() => setAsksToDrop(true)}>
+          {words.drop}
+        </button>
+      )}
+    </>
+  );
+}
+
+export function CountScreen({ lot }: { lot: string }) {
+  const [draft, setDraft] = useState<Draft | undefined>(undefined);
+  const [looked, setLooked] = useState(false);
+  const site = openedSite.value?.kept;
+  useEffect(() => {
+    if (draft) return;
+    if (site === undefined) {
+      setLooked(openedSite.value !== undefined);
+      return;
+    }
+    void recordDatabase()
+      .then((record) => record.drafts(site))
+      .then((drafts) => {
+        setDraft(drafts.find(({ about }) => (about as CountDraft).lot === lot));
+      })
+      .catch(() => undefined)
+      .then(() => setLooked(true));
+  }, [site, lot, openedSite.value === undefined]);
+  return (
+    <section class="field" aria-labelledby="count-heading">
+      <p>
+        <a href={addressOf({ at: 'lot', lot })}>{strings.field.backToLot}</a>
+      </p>
+      <h1 id="count-heading">{words.heading(siteState.value.lots?.[lot]?.name ?? '')}</h1>
+      {draft ? (
+        <Counting draft={draft} />
+      ) : looked ? (
+        <Beginning lot={lot} onBegun={setDraft} />
+      ) : (
+        <p role="status">{words.preparing}</p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,107 @@
+/** One lot: what is known of its rock, and what can be done about it now. */
+import { useEffect, useState } from 'preact/hooks';
+import { OutcomeMark } from '../outcome_mark';
+import { addressOf, type LotTask } from '../places';
+import type { Draft } from '../record/record_database';
+import { openedSite, recordDatabase } from '../record/site_record';
+import { view } from '../site_assessment';
+import { siteState } from '../site_state';
+import { strings } from '../strings';
+import { verdictOf } from './field_home';
+
+const words = strings.field;
+
+/** A count of this lot that was begun on this device and not ended. */
+function useBegunCount(lot: string): Draft | undefined {
+  const [begun, setBegun] = useState<Draft | undefined>(undefined);
+  const site = openedSite.value?.kept;
+  useEffect(() => {
+    setBegun(undefined);
+    if (site === undefined) return;
+    void recordDatabase()
+      .then((record) => record.drafts(site))
+      .then((drafts) =>
+        setBegun(drafts.find(({ about }) => (about as { lot?: string }).lot === lot)),
+      )
+      .catch(() => undefined);
+  }, [site, lot]);
+  return begun;
+}
+
+function Action({
+  lot,
+  task,
+  label,
+  main,
+}: {
+  lot: string;
+  task: LotTask;
+  label: string;
+  main: boolean;
+}) {
+  return (
+    <a
+      class={main ? 'button action main' : 'button action quiet'}
+      href={addressOf({ at: 'lot', lot, task })}
+    >
+      {label}
+    </a>
+  );
+}
+
+export function LotPage({ lot }: { lot: string }) {
+  const begun = useBegunCount(lot);
+  const { lots = {}, looks = {}, loads = {} } = siteState.value;
+  const name = lots[lot]?.name;
+  const shown = view.value;
+  const verdict = shown.state === 'findings' ? verdictOf(shown.findings.findings, lot) : undefined;
+  if (name === undefined) {
+    return (
+      <section class="field">
+        <p>{words.noSuchLot}</p>
+        <a class="button quiet action" href={addressOf({ at: 'field' })}>
+          {words.back}
+        </a>
+      </section>
+    );
+  }
+  const looksHere = Object.values(looks).filter((look) => look.lot === lot);
+  const loadsHere = Object.values(loads).filter((load) => load.lot === lot);
+  return (
+    <section class="field" aria-labelledby="lot-heading">
+      <p>
+        <a href={addressOf({ at: 'field' })}>{words.back}</a>
+      </p>
+      <h1 id="lot-heading">{name}</h1>
+      <div class="lot-verdict">
+        <OutcomeMark outcome={verdict?.outcome ?? 'not yet known'} size={40} />
+        <p>
+          <b>{verdict?.outcome ?? words.noLook}</b>
+          {verdict && <span class="sentence">{verdict.sentence}</span>}
+        </p>
+      </div>
+      {verdict?.next && <p class="next-step">{verdict.next}</p>}
+      <nav class="actions" aria-label={words.actions}>
+        <Action
+          lot={lot}
+          task="count"
+          label={begun ? words.goOnCounting : words.count}
+          main={true}
+        />
+        <Action lot={lot} task="quick-look" label={words.quickLook} main={false} />
+        <Action lot={lot} task="load" label={words.load} main={false} />
+        <Action lot={lot} task="problem" label={words.problem} main={false} />
+      </nav>
+      <h2>{words.soFar}</h2>
+      <p>{words.taken(looksHere.length, loadsHere.length)}</p>
+      <ul class="taken">
+        {looksHere.map((look) => (
+          <li>
+            {look.name}
+            {look.when && <span class="line">{words.seen(look.when, look.who ?? '')}</span>}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,240 @@
+/**
+ * A short form whose answers become one item of the record. The engine judges it before it is
+ * kept: nothing that it would refuse gets in, and what was typed stays until it is kept.
+ */
+import { useState } from 'preact/hooks';
+import { engine, failureFrom } from '../engine';
+import type { Problem, UnitSystem } from '../findings';
+import { addressOf, go } from '../places';
+import { change, documentWith, openedSite, RecordFailure } from '../record/site_record';
+import type { Change } from '../record/revision';
+import { author, units } from '../settings';
+import { strings } from '../strings';
+import { AuthorField } from './author_field';
+
+/** One thing that is asked. A quantity is a number and one of the units that are usual for it. */
+export type Field =
+  | { name: string; label: string; kind: 'text'; needed?: boolean; long?: boolean }
+  | { name: string; label: string; kind: 'size' | 'mass'; needed?: boolean }
+  | { name: string; label: string; kind: 'choice'; choices: { value: string; label: string }[] };
+
+const unitNames: Record<'size' | 'mass', Record<UnitSystem, string[]>> = {
+  size: { us: ['in', 'ft'], si: ['mm', 'm'] },
+  mass: { us: ['ton', 'lb'], si: ['t', 'kg'] },
+};
+
+export type Answers = Record<string, string>;
+
+/** A number as people type it, with a comma or a point, together with its unit. */
+export function quantityText(number: string, unit: string): string {
+  const plain = number.trim().replace(',', '.');
+  return plain === '' ? '' : `${plain} ${unit}`;
+}
+
+function QuantityInput({
+  field,
+  onAnswer,
+}: {
+  field: Field & { kind: 'size' | 'mass' };
+  onAnswer: (text: string) => void;
+}) {
+  const known = unitNames[field.kind][units.value];
+  const [number, setNumber] = useState('');
+  const [unit, setUnit] = useState(known[0] ?? '');
+  const say = (nextNumber: string, nextUnit: string) => {
+    setNumber(nextNumber);
+    setUnit(nextUnit);
+    onAnswer(quantityText(nextNumber, nextUnit));
+  };
+  return (
+    <span class="quantity-input">
+      <input
+        type="text"
+        inputMode="decimal"
+        name={field.name}
+        required={field.needed ?? false}
+        maxLength={20}
+        aria-label={field.label}
+        value={number}
+        onInput={({ currentTarget }) => say(currentTarget.value, unit)}
+      />
+      <select
+        aria-label={strings.form.unitOf(field.label)}
+        value={unit}
+        onChange={({ currentTarget }) => say(number, currentTarget.value)}
+      >
+        {known.map((one) => (
+          <option key={one} value={one}>
+            {one}
+          </option>
+        ))}
+      </select>
+    </span>
+  );
+}
+
+function FieldInput({
+  field,
+  answer,
+  onAnswer,
+}: {
+  field: Field;
+  answer: string;
+  onAnswer: (text: string) => void;
+}) {
+  switch (field.kind) {
+    case 'text':
+      return field.long ? (
+        <textarea
+          name={field.name}
+          rows={3}
+          maxLength={2000}
+          required={field.needed ?? false}
+          value={answer}
+          onInput={({ currentTarget }) => onAnswer(currentTarget.value)}
+        />
+      ) : (
+        <input
+          type="text"
+          name={field.name}
+          maxLength={200}
+          required={field.needed ?? false}
+          value={answer}
+          onInput={({ currentTarget }) => onAnswer(currentTarget.value)}
+        />
+      );
+    case 'choice':
+      return (
+        <select
+          name={field.name}
+          value={answer}
+          onChange={({ currentTarget }) => onAnswer(currentTarget.value)}
+        >
+          {field.choices.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
+      );
+    default:
+      return <QuantityInput field={field} onAnswer={onAnswer} />;
+  }
+}
+
+export interface TaskFormProps {
+  lot: string;
+  heading: string;
+  caution?: string;
+  fields: Field[];
+  /** The revision that the answers make. */
+  changesFrom: (answers: Answers) => { changes: Change[]; note: string };
+}
+
+/** First answers: a choice begins with its first. */
+function begin(fields: readonly Field[]): Answers {
+  return Object.fromEntries(
+    fields.map((field) => [
+      field.name,
+      field.kind === 'choice' ? (field.choices[0]?.value ?? '') : '',
+    ]),
+  );
+}
+
+export function TaskForm({ lot, heading, caution, fields, changesFrom }: TaskFormProps) {
+  const [answers, setAnswers] = useState<Answers>(() => begin(fields));
+  const [problems, setProblems] = useState<Problem[]>([]);
+  const [trouble, setTrouble] = useState('');
+  const [keeping, setKeeping] = useState(false);
+
+  const keep = async () => {
+    const site = openedSite.peek();
+    if (!site) return;
+    setKeeping(true);
+    try {
+      const { changes, note } = changesFrom(answers);
+      const judged = await engine.ask<{ problems?: Problem[] }>({
+        ask: 'validate',
+        document: documentWith(site, changes),
+        files: site.files,
+      });
+      setProblems(judged.problems ?? []);
+      if (judged.problems?.length) return;
+      await change(changes, note);
+      go({ at: 'lot', lot });
+    } catch (error) {
+      setTrouble(
+        error instanceof RecordFailure
+          ? strings.record.troubles[error.trouble]
+          : strings.failures.sentences[failureFrom(error).kind],
+      );
+    } finally {
+      setKeeping(false);
+    }
+  };
+
+  return (
+    <section class="field" aria-labelledby="form-heading">
+      <p>
+        <a href={addressOf({ at: 'lot', lot })}>{strings.field.backToLot}</a>
+      </p>
+      <h1 id="form-heading">{heading}</h1>
+      {caution && <p class="caution">{caution}</p>}
+      <form
+        class="task-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void keep();
+        }}
+      >
+        {fields.map((field) => (
+          <label class="field-label" key={field.name}>
+            <span>{field.label}</span>
+            <FieldInput
+              field={field}
+              answer={answers[field.name] ?? ''}
+              onAnswer={(text) => setAnswers((now) => ({ ...now, [field.name]: text }))}
+            />
+          </label>
+        ))}
+        <AuthorField />
+        {problems.length > 0 && (
+          <div class="form-problems" role="alert">
+            <p>{strings.form.notKept}</p>
+            <ul>
+              {problems.map(({ what, where, allowed }) => (
+                <li key={where}>
+                  <b>{where.slice(where.lastIndexOf('/') + 1)}</b> {what}{' '}
+                  {allowed && strings.form.allowed(allowed)}
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+        {trouble && (
+          <p class="trouble" role="alert">
+            {trouble}
+          </p>
+        )}
+        <button type="submit" class="button action main" disabled={keeping}>
+          {strings.form.keep}
+        </button>
+      </form>
+    </section>
+  );
+}
+
+/** Answers without those left empty. */
+export function answered(answers: Answers, names: readonly string[]): Answers {
+  return Object.fromEntries(
+    names.flatMap((name) => {
+      const text = answers[name]?.trim() ?? '';
+      return text === '' ? [] : [[name, text]];
+    }),
+  );
+}
+
+/** Who is looking, if they gave their name. */
+export function observer(): { who?: string } {
+  return author.peek() ? { who: author.peek() } : {};
+}

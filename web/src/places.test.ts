@@ -1,0 +1,23 @@
+import { expect, it } from 'vitest';
+import { addressOf, type Place, placeAt } from './places';
+
+const places: Place[] = [
+  { at: 'findings' },
+  { at: 'field' },
+  { at: 'lot', lot: 'first-deliveries' },
+  { at: 'lot', lot: 'a/b %', task: 'count' },
+];
+
+it.each(places)('is found again under its address: %o', (place) => {
+  expect(placeAt(addressOf(place))).toEqual(place);
+});
+
+it.each([
+  ['', { at: 'findings' }],
+  ['#/finding/some.id', { at: 'findings' }],
+  ['#/%E0%A4%A', { at: 'findings' }],
+  ['#/field/lot', { at: 'field' }],
+  ['#/field/lot/x/paint', { at: 'lot', lot: 'x' }],
+])('takes %s for what it can', (hash, place) => {
+  expect(placeAt(hash)).toEqual(place);
+});

@@ -1,0 +1,90 @@
+import 'fake-indexeddb/auto';
+import { beforeEach, expect, it } from 'vitest';
+import { type KeptSite, RecordDatabase } from './record_database';
+import type { Revision } from './revision';
+
+let record: RecordDatabase;
+let opened = 0;
+
+const site: KeptSite = { id: 's', name: 'Site', origin: 'device', opened: 'now', heads: [] };
+const first: Revision = {
+  id: 'r1',
+  after: [],
+  time: '2026-05-04T15:10:00Z',
+  author: 'A',
+  note: '',
+  changes: [{ set: '/name', to: 'Site' }],
+};
+const next = (id: string) => ({
+  id,
+  time: '2026-05-05T15:10:00Z',
+  author: 'A',
+  note: 'more',
+  changes: [],
+});
+
+beforeEach(async () => {
+  opened += 1;
+  record = await RecordDatabase.open(`test-${opened}`);
+  await record.keepSite(site, [first], [{ name: 'a.csv', text: '1,2' }]);
+});
+
+it('keeps a site as it was', async () => {
+  expect(await record.revisions('s')).toEqual([first]);
+  expect(await record.files('s')).toEqual([{ name: 'a.csv', text: '1,2' }]);
+  expect((await record.site('s'))?.heads).toEqual(['r1']);
+});
+
+it('appends upon what stands', async () => {
+  await record.append('s', next('r2'));
+  const third = await record.append('s', next('r3'), { name: 'Other name' });
+  expect(third.after).toEqual(['r2']);
+  expect((await record.revisions('s')).map(({ id }) => id)).toEqual(['r1', 'r2', 'r3']);
+  expect((await record.site('s'))?.name).toBe('Other name');
+});
+
+it('loses none of two tabs that append at once', async () => {
+  const other = await RecordDatabase.open(`test-${opened}`);
+  await Promise.all(
+    [record, other].flatMap((tab, index) =>
+      [0, 1, 2].map((number) => tab.append('s', next(`tab-${index}-${number}`))),
+    ),
+  );
+  const revisions = await record.revisions('s');
+  expect(revisions).toHaveLength(7);
+  for (const [place, revision] of revisions.entries()) {
+    expect(revision.after).toEqual(place === 0 ? [] : [revisions[place - 1]?.id]);
+  }
+});
+
+it('brings forks together with the next revision', async () => {
+  const fork = { ...first, id: 'r2', after: ['r1'] };
+  await record.keepSite(site, [first, fork, { ...fork, id: 'r3' }], []);
+  expect((await record.append('s', next('r4'))).after).toEqual(['r2', 'r3']);
+});
+
+it('refuses to append to a site it does not keep, and changes nothing', async () => {
+  await expect(record.append('other', next('r2'))).rejects.toThrow('other');
+  expect(await record.revisions('other')).toEqual([]);
+});
+
+it('keeps the taps of a draft in their order, and ends it with its revision', async () => {
+  await record.keepDraft({ id: 'd', site: 's', kind: 'stone count', begun: 'now', about: {} });
+  await Promise.all([1, 2, 3].map((bin) => record.keepTap('d', { bin })));
+  const taps = await record.taps('d');
+  expect(taps.map(({ number }) => number)).toEqual([0, 1, 2]);
+  expect(await record.drafts('s')).toHaveLength(1);
+  await record.append('s', next('r2'), { done: 'd' });
+  expect(await record.taps('d')).toEqual([]);
+  expect(await record.drafts('s')).toEqual([]);
+});
+
+it('throws a draft away with its taps, and no other', async () => {
+  for (const id of ['d', 'd2']) {
+    await record.keepDraft({ id, site: 's', kind: 'stone count', begun: 'now', about: {} });
+    await record.keepTap(id, { bin: 0 });
+  }
+  await record.dropDraft('d');
+  expect(await record.taps('d')).toEqual([]);
+  expect(await record.taps('d2')).toHaveLength(1);
+});

@@ -1,0 +1,189 @@
+/**
+ * The record of sites on this device, in IndexedDB. What a function here has resolved is on the
+ * device: each write is one transaction that the browser is asked to bring to the disk before it
+ * says so. What could not be kept rejects, and nothing half-kept stays behind.
+ */
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { NamedText } from '../findings';
+import { headsOf, type Revision } from './revision';
+
+/** A site that is kept on this device. */
+export interface KeptSite {
+  id: string;
+  name: string;
+  /** Where it came from: an example it was begun upon, or a site of the user's own. */
+  origin: 'example' | 'device';
+  opened: string;
+  heads: string[];
+}
+
+/** What was begun and is not yet in the record: a count, whose taps stand by themselves. */
+export interface Draft {
+  id: string;
+  site: string;
+  kind: 'stone count';
+  begun: string;
+  /** What the screen that began it needs to go on. */
+  about: unknown;
+}
+
+/** One tap of a draft, in the order of `number`. */
+export interface Tap {
+  draft: string;
+  number: number;
+  what: unknown;
+}
+
+interface RecordSchema extends DBSchema {
+  sites: { key: string; value: KeptSite };
+  revisions: {
+    key: [string, number];
+    value: { site: string; place: number; revision: Revision };
+  };
+  files: { key: [string, string]; value: { site: string } & NamedText };
+  drafts: { key: string; value: Draft; indexes: { site: string } };
+  taps: { key: [string, number]; value: Tap };
+}
+
+const strict = { durability: 'strict' } as const;
+
+/** Everything stored under a first key part. */
+function all<Part extends string>(part: Part): IDBKeyRange {
+  return IDBKeyRange.bound([part], [part, []]);
+}
+
+export class RecordDatabase {
+  private constructor(private readonly base: IDBPDatabase<RecordSchema>) {}
+
+  /** Opens the record, making it where there is none. `name` differs in tests. */
+  static async open(name = 'proofstone'): Promise<RecordDatabase> {
+    const base = await openDB<RecordSchema>(name, 1, {
+      upgrade(fresh) {
+        fresh.createObjectStore('sites', { keyPath: 'id' });
+        fresh.createObjectStore('revisions', { keyPath: ['site', 'place'] });
+        fresh.createObjectStore('files', { keyPath: ['site', 'name'] });
+        fresh.createObjectStore('drafts', { keyPath: 'id' }).createIndex('site', 'site');
+        fresh.createObjectStore('taps', { keyPath: ['draft', 'number'] });
+      },
+      // Another tab holds a newer application: let it have the record.
+      blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
+    });
+    return new RecordDatabase(base);
+  }
+
+  close(): void {
+    this.base.close();
+  }
+
+  sites(): Promise<KeptSite[]> {
+    return this.base.getAll('sites');
+  }
+
+  site(id: string): Promise<KeptSite | undefined> {
+    return this.base.get('sites', id);
+  }
+
+  /** Keeps a whole site: all or nothing. A site of the same id is replaced. */
+  async keepSite(site: KeptSite, revisions: readonly Revision[], files: readonly NamedText[]) {
+    const work = this.base.transaction(['sites', 'revisions', 'files'], 'readwrite', strict);
+    const heads = headsOf(revisions);
+    await Promise.all([
+      work.objectStore('sites').put({ ...site, heads }),
+      work.objectStore('revisions').delete(all(site.id)),
+      work.objectStore('files').delete(all(site.id)),
+      ...revisions.map((revision, place) =>
+        work.objectStore('revisions').put({ site: site.id, place, revision }),
+      ),
+      ...files.map(({ name, text }) =>
+        work.objectStore('files').put({ site: site.id, name, text }),
+      ),
+      work.done,
+    ]);
+  }
+
+  /** Notes when a site was opened, so that the list shows the last one first. */
+  async noteOpened(id: string, opened: string): Promise<void> {
+    const work = this.base.transaction('sites', 'readwrite');
+    const known = await work.store.get(id);
+    if (known) await work.store.put({ ...known, opened });
+    await work.done;
+  }
+
+  async revisions(site: string): Promise<Revision[]> {
+    return (await this.base.getAll('revisions', all(site))).map(({ revision }) => revision);
+  }
+
+  async files(site: string): Promise<NamedText[]> {
+    return (await this.base.getAll('files', all(site))).map(({ name, text }) => ({ name, text }));
+  }
+
+  /**
+   * Appends a revision upon everything that stands, whichever tab wrote it, and resolves with what
+   * was written. `done` names a draft that the revision takes the place of.
+   */
+  async append(
+    site: string,
+    revision: Omit<Revision, 'after'>,
+    { name, done }: { name?: string; done?: string } = {},
+  ): Promise<Revision> {
+    const work = this.base.transaction(
+      ['sites', 'revisions', 'drafts', 'taps'],
+      'readwrite',
+      strict,
+    );
+    const known = await work.objectStore('sites').get(site);
+    if (!known) {
+      work.abort();
+      await work.done.catch(() => undefined);
+      throw new Error(`no site ${site} is kept on this device`);
+    }
+    const last = await work.objectStore('revisions').openKeyCursor(all(site), 'prev');
+    const place = last ? last.key[1] + 1 : 0;
+    const { id, ...rest } = revision;
+    const whole: Revision = { id, after: known.heads, ...rest };
+    await Promise.all([
+      work.objectStore('revisions').add({ site, place, revision: whole }),
+      work.objectStore('sites').put({ ...known, name: name ?? known.name, heads: [whole.id] }),
+      ...(done === undefined
+        ? []
+        : [work.objectStore('drafts').delete(done), work.objectStore('taps').delete(all(done))]),
+      work.done,
+    ]);
+    return whole;
+  }
+
+  drafts(site: string): Promise<Draft[]> {
+    return this.base.getAllFromIndex('drafts', 'site', site);
+  }
+
+  draft(id: string): Promise<Draft | undefined> {
+    return this.base.get('drafts', id);
+  }
+
+  async keepDraft(draft: Draft): Promise<void> {
+    const work = this.base.transaction('drafts', 'readwrite', strict);
+    await Promise.all([work.store.put(draft), work.done]);
+  }
+
+  /** Adds the next tap of a draft; two tabs cannot write the same one. */
+  async keepTap(draft: string, what: unknown): Promise<Tap> {
+    const work = this.base.transaction('taps', 'readwrite', strict);
+    const last = await work.store.openKeyCursor(all(draft), 'prev');
+    const tap = { draft, number: last ? last.key[1] + 1 : 0, what };
+    await Promise.all([work.store.add(tap), work.done]);
+    return tap;
+  }
+
+  taps(draft: string): Promise<Tap[]> {
+    return this.base.getAll('taps', all(draft));
+  }
+
+  async dropDraft(id: string): Promise<void> {
+    const work = this.base.transaction(['drafts', 'taps'], 'readwrite', strict);
+    await Promise.all([
+      work.objectStore('drafts').delete(id),
+      work.objectStore('taps').delete(all(id)),
+      work.done,
+    ]);
+  }
+}

@@ -1,0 +1,37 @@
+/** The open site as its revisions leave it, told by the engine: what the screens list and edit. */
+import { effect, signal } from '@preact/signals';
+import { engine } from './engine';
+import { openedSite } from './record/site_record';
+
+/** The parts of the state that the screens of the field read; the engine reads all of it. */
+export interface SiteState {
+  name?: string;
+  lots?: Record<string, { name: string; class: string; source: string }>;
+  looks?: Record<string, { name: string; kind: string; lot: string; when?: string; who?: string }>;
+  loads?: Record<string, { lot: string; when: string; ticket?: string; mass?: string }>;
+  sources?: Record<string, { name: string }>;
+}
+
+interface StateAnswer {
+  state?: SiteState;
+}
+
+export const siteState = signal<SiteState>({});
+
+/** Keeps `siteState` up to date with the open site. */
+export function followSite(): void {
+  effect(() => {
+    const site = openedSite.value;
+    if (!site) {
+      siteState.value = {};
+      return;
+    }
+    engine
+      .ask<StateAnswer>({ ask: 'state', document: site.document })
+      .then(({ state }) => {
+        if (openedSite.peek() === site) siteState.value = state ?? {};
+      })
+      // The assessment of the same site says what is wrong, and what to do.
+      .catch(() => undefined);
+  });
+}
