@@ -68,9 +68,11 @@ std::vector<PackedClass> classes_together(const std::vector<std::vector<PackedCl
   return together;
 }
 
-double density_of(const std::vector<PackedClass>& classes) {
+/// Absent where grains lie looser than the packing model reaches.
+std::optional<double> density_of(const std::vector<PackedClass>& classes) {
   const auto packing = compressible_packing(classes, rodded_index);
-  return packing ? packing->density : 0;
+  if (!packing) return std::nullopt;
+  return packing->density;
 }
 
 void weigh_volumes(const FilledMix& mix, MixBalance& balance) {
@@ -129,7 +131,12 @@ Expected<MixBalance> balance_of(const FilledMix& mix) {
   double all_solids = 0;
   for (const double solids : balance.solids) all_solids += solids;
   if (known && fills.size() > 1) {
-    balance.fill_in_place = all_solids / density_of(classes_together(fills, balance.solids));
+    const auto density = density_of(classes_together(fills, balance.solids));
+    if (!density) {
+      return Problem{"too-loose", "The fills lie looser than the packing model reaches.", "", "",
+                     "a lower porosity of the fills in place"};
+    }
+    balance.fill_in_place = all_solids / *density;
   }
   weigh_volumes(mix, balance);
   if (!known) return balance;
@@ -138,10 +145,11 @@ Expected<MixBalance> balance_of(const FilledMix& mix) {
   auto solids = balance.solids;
   materials.push_back(packed_classes(mix.rock.gradation, rock_density, rodded_index));
   solids.push_back(rock_density);
-  const double density = density_of(classes_together(materials, solids));
-  balance.mix_density = density;
-  balance.dilation =
-      dilation_index(rock_density, density, rock_density / (rock_density + all_solids));
+  balance.mix_density = density_of(classes_together(materials, solids));
+  if (balance.mix_density) {
+    balance.dilation = dilation_index(rock_density, *balance.mix_density,
+                                      rock_density / (rock_density + all_solids));
+  }
   return balance;
 }
 

@@ -37,13 +37,15 @@ struct FilledMix {
 
 /// What a mix comes to, for each unit of bulk volume of its rock.
 struct MixBalance {
-  double loose_ratio = 0;             ///< loose fill to rock
-  double fill_in_place = 0;           ///< volume of all fill in place, the fills in one another
-  double filling = 0;                 ///< degree: of the voids of the rock; above 1 it bulks
-  double bulking = 1;                 ///< volume of the mix over that of the rock
-  std::optional<double> dilation;     ///< of the rock by the packing model, mixed before placing
-  std::optional<double> mix_density;  ///< solids share by the packing model
-  std::vector<double> solids;         ///< of each fill
+  double loose_ratio = 0;    ///< loose fill to rock
+  double fill_in_place = 0;  ///< volume of all fill in place, the fills in one another
+  double filling = 0;        ///< degree: of the voids of the rock; above 1 it bulks
+  double bulking = 1;        ///< volume of the mix over that of the rock
+  /// Of the rock by the packing model, mixed before placing. Absent, as is the density, where the
+  /// porosity of a fill is not known or beyond what the model reaches.
+  std::optional<double> dilation;
+  std::optional<double> mix_density;           ///< solids share by the packing model
+  std::vector<double> solids;                  ///< of each fill
   std::optional<double> compaction_that_fits;  ///< c at which these parts just fill, one fill only
 };
 
@@ -57,7 +59,8 @@ inline constexpr double washed_in_ratio = 0.15;
 /// over the density that the packing model gives for them together.
 ///
 /// Problems: parts that are not positive, a fill without in_place_over_loose, several fills of
-/// which one has no porosity, voids or porosities outside what grains can have.
+/// which one has no porosity or that lie too loose together, voids or porosities outside what
+/// grains can have.
 Expected<MixBalance> balance_of(const FilledMix& mix);
 
 /// The curve of the whole mix by the volume of its solids. Problems as of balance_of, and of curves

@@ -56,6 +56,18 @@ TEST(FilledMix, FineFillMixedInHoldsTheRockApartBeforeTheVoidsAreFull) {
   EXPECT_TRUE(*washes);
 }
 
+TEST(FilledMix, FillTooLooseForThePackingModelGivesNoDilation) {
+  auto mix = soil_filled(65, 35);
+  mix.fills[0].porosity = 0.70;
+  const auto balance = balance_of(mix);
+  ASSERT_TRUE(balance);
+  EXPECT_FALSE(balance->mix_density.has_value());
+  EXPECT_FALSE(balance->dilation.has_value());
+  mix.fills.push_back(mix.fills.front());
+  mix.fill_parts.push_back(10);
+  EXPECT_EQ(code_of(mix), "too-loose");
+}
+
 TEST(FilledMix, AMaterialPackedAloneHasTheDensityItIsGiven) {
   const auto curve = curve_of_sieves({1, 5, 20, 60, 100}, {5, 25, 50, 80, 100});
   auto classes = packed_classes(curve, 0.72, rodded_index);

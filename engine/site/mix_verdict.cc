@@ -52,9 +52,15 @@ bool washes_in(const PreparedMix& prepared, Finding& finding) {
 bool lies_in_contact(const PreparedMix& prepared, const MixBalance& balance, Finding& finding) {
   if (!balance.dilation) {
     finding.outcome = Outcome::not_yet_known;
-    finding.next =
-        "State the porosity in place of every fill: without it the contact of the rock "
-        "is not known.";
+    const bool stated = balance.solids.size() == prepared.mix.fills.size();
+    if (stated) {
+      finding.sentence +=
+          " The fill is stated to lie looser than the packing model reaches: whether it holds the "
+          "rock apart is not known.";
+    }
+    finding.next = stated ? "Check the porosity in place of every fill, and try a batch."
+                          : "State the porosity in place of every fill: without it the contact of "
+                            "the rock is not known.";
     return false;
   }
   if (*balance.dilation <= most_dilation) return true;

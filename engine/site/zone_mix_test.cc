@@ -74,6 +74,17 @@ TEST(ZoneMix, AZoneWithoutAMixSaysNothingOfOne) {
   EXPECT_TRUE(findings.mix_pictures.empty());
 }
 
+TEST(ZoneMix, FillLooserThanThePackingModelReachesIsNotYetKnown) {
+  auto example = with_mix();
+  example.items["materials"]["loam"]["porosity"] = "0.70";
+  example.items["mixes"]["fill"]["placing"] = "mixed";
+  const auto mix = found(example, "mix.bank");
+  EXPECT_EQ(mix.outcome, Outcome::not_yet_known) << mix.sentence;
+  EXPECT_TRUE(says(mix.sentence, "looser than the packing model reaches")) << mix.sentence;
+  EXPECT_FALSE(says(mix.sentence, "inf")) << mix.sentence;
+  EXPECT_TRUE(says(mix.next, "porosity")) << mix.next;
+}
+
 TEST(ZoneMix, SoilWashedInThatShrinksEnoughMeets) {
   const auto mix = found(with_mix(), "mix.bank");
   EXPECT_EQ(mix.outcome, Outcome::meets) << mix.sentence;
