@@ -27,18 +27,20 @@ json document_of(json revisions) {
 json ask(json request) { return json::parse(answer_request(request.dump())); }
 
 json lots_document(json lot) {
-  return document_of(json::array(
-      {revision("r1", json::array(),
-                json::array({json{{"set", "/name"}, {"to", "Invented"}},
-                             json{{"set", "/sources/quarry"},
-                                  {"to", {{"name", "Quarry"}, {"specific_gravity", "2.65"}}}},
-                             json{{"set", "/lots/pile"}, {"to", std::move(lot)}}}))}));
+  return document_of(json::array({revision(
+      "r1", json::array(),
+      json::array(
+          {json{{"set", "/name"}, {"to", "Invented"}},
+           json{{"set", "/sources/quarry"},
+                {"to",
+                 {{"name", "Quarry"}, {"specific_gravity", "2.65"}, {"angularity", "angular"}}}},
+           json{{"set", "/lots/pile"}, {"to", std::move(lot)}}}))}));
 }
 
 TEST(CountSheet, GivesBinsThatTheDocumentTakes) {
   for (const char* units : {"us", "si"}) {
-    const auto document =
-        lots_document({{"name", "Pile"}, {"source", "quarry"}, {"class", "fhwa-3"}});
+    const auto document = lots_document(
+        {{"name", "Pile"}, {"source", "quarry"}, {"class", "fhwa-3"}, {"zones", json::array()}});
     const auto answer =
         ask({{"ask", "count-sheet"}, {"document", document}, {"lot", "pile"}, {"units", units}});
     ASSERT_TRUE(answer.contains("count_sheet")) << answer.dump();
@@ -69,8 +71,8 @@ TEST(CountSheet, GivesBinsThatTheDocumentTakes) {
 }
 
 TEST(CountSheet, NamesALotThatIsNotThere) {
-  const auto document =
-      lots_document({{"name", "Pile"}, {"source", "quarry"}, {"class", "fhwa-3"}});
+  const auto document = lots_document(
+      {{"name", "Pile"}, {"source", "quarry"}, {"class", "fhwa-3"}, {"zones", json::array()}});
   const auto missing = ask({{"ask", "count-sheet"}, {"document", document}, {"lot", "heap"}});
   EXPECT_TRUE(missing.contains("problems"));
 }

@@ -14,7 +14,7 @@ TEST(SortingSizes, EnfoldEveryClassInRoundSteps) {
     for (const auto units : {UnitSystem::us_customary, UnitSystem::si}) {
       const auto sizes = sorting_sizes(rock_class.band, units);
       ASSERT_GE(sizes.size(), 2U) << rock_class.id;
-      EXPECT_LE(sizes.size(), 13U) << rock_class.id;
+      EXPECT_LE(sizes.size(), 14U) << rock_class.id;
       for (std::size_t i = 1; i < sizes.size(); ++i) EXPECT_LT(sizes[i - 1], sizes[i]);
       for (const auto& condition : rock_class.band.conditions()) {
         EXPECT_LT(sizes.front(), condition.size) << rock_class.id;
@@ -31,7 +31,7 @@ TEST(SortingSizes, AreInchesInUsAndMillimetresInSi) {
     EXPECT_NEAR(size.inches(), std::round(size.inches()), 1e-9);
   }
   for (const auto size : sorting_sizes(rock_class->band, UnitSystem::si)) {
-    EXPECT_NEAR(size.millimeters() / 10, std::round(size.millimeters() / 10), 1e-9);
+    EXPECT_NEAR(size.millimeters() / 25, std::round(size.millimeters() / 25), 1e-9);
   }
 }
 

@@ -77,12 +77,12 @@ TEST(ZoneMix, AZoneWithoutAMixSaysNothingOfOne) {
 TEST(ZoneMix, FillLooserThanThePackingModelReachesIsNotYetKnown) {
   auto example = with_mix();
   example.items["materials"]["loam"]["porosity"] = "0.70";
-  example.items["mixes"]["fill"]["placing"] = "mixed";
+  example.items["mixes"]["fill"]["placing"] = "mixed before placing";
   const auto mix = found(example, "mix.bank");
   EXPECT_EQ(mix.outcome, Outcome::not_yet_known) << mix.sentence;
   EXPECT_TRUE(says(mix.sentence, "looser than the packing model reaches")) << mix.sentence;
   EXPECT_FALSE(says(mix.sentence, "inf")) << mix.sentence;
-  EXPECT_TRUE(says(mix.next, "porosity")) << mix.next;
+  EXPECT_TRUE(says(mix.next, "porosity")) << mix.sentence << mix.next;
 }
 
 TEST(ZoneMix, SoilWashedInThatShrinksEnoughMeets) {

@@ -153,7 +153,7 @@ export function fieldTests(world) {
       await page.getByLabel('Largest stone', { exact: true }).fill('21');
       await page.getByRole('button', { name: 'Keep it' }).tap();
       await page.getByRole('heading', { name, level: 1 }).waitFor();
-      await page.getByText('Quick look', { exact: true }).nth(1).waitFor();
+      await page.getByText('4 looks, 6 loads').waitFor();
       await page.context().close();
     });
 

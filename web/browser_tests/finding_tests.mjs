@@ -140,6 +140,9 @@ export function findingTests(world) {
         await page.evaluate(() => document.activeElement.textContent),
         'Skip to the findings',
       );
+      await page.keyboard.press('Enter');
+      assert.equal(await page.evaluate(() => document.activeElement.id), 'findings');
+      await page.locator('.places a').last().focus();
       await page.keyboard.press('Tab');
       await page.keyboard.press('ArrowRight');
       await page.waitForFunction(() => document.querySelector('input[value=si]').checked);

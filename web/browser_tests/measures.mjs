@@ -47,7 +47,7 @@ export function measures(world) {
         after: [document.revisions.at(-1).id],
         time: '2026-06-03T15:10:00Z',
         author: 'measure',
-        note: '',
+        note: 'a count to measure with',
         changes: [
           {
             set: '/looks/counted',

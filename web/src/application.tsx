@@ -70,7 +70,7 @@ export function Application() {
   return (
     <>
       <PageHeader />
-      <main aria-busy={working.value}>
+      <main id="content" tabIndex={-1} aria-busy={working.value}>
         {shown.state === 'problems' && (
           <ProblemList label={shown.label} problems={shown.problems} />
         )}

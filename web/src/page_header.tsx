@@ -69,10 +69,17 @@ function PlacesNavigation() {
 }
 
 export function PageHeader() {
+  const inField = place.value.at !== 'findings';
+  const skipTarget = inField ? 'content' : 'findings';
+  // The address names the place in the application, so that it stays as it is.
+  const skip = (event: Event) => {
+    event.preventDefault();
+    document.getElementById(skipTarget)?.focus();
+  };
   return (
     <header class="page-header">
-      <a class="skip" href="#findings">
-        {strings.skipToFindings}
+      <a class="skip" href={`#${skipTarget}`} onClick={skip}>
+        {inField ? strings.skipToContent : strings.skipToFindings}
       </a>
       <span class="product">
         <svg viewBox="0 0 32 32" width="32" height="32" aria-hidden="true">

@@ -18,6 +18,7 @@ function problem(code: string, file: string, what: string, allowed: string): Pro
 const english = {
   product: 'Proofstone',
   skipToFindings: 'Skip to the findings',
+  skipToContent: 'Skip to the page',
 
   units: {
     label: 'Units',

@@ -187,7 +187,8 @@ function useCount(draft: Draft) {
   return { stones: stones ?? [], ready: stones !== undefined, answer, tap };
 }
 
-function Live({
+/** What the engine says of the count so far. */
+function LiveWords({
   draft,
   answer,
   stones,
@@ -201,23 +202,19 @@ function Live({
   const decision =
     findings.find(({ id }) => id === `count.${lot}.${look}`) ??
     findings.find(({ id }) => id === `gradation.${lot}.${look}`);
-  const picture = answer?.pictures?.find(({ kind }) => kind === 'gradation');
   return (
-    <div class="live">
-      <div class="live-words" role="status">
-        {decision ? (
-          <>
-            <OutcomeMark outcome={decision.outcome} size={32} />
-            <p>
-              <b>{decision.outcome}</b> <span class="sentence">{decision.sentence}</span>{' '}
-              <span class="sentence">{decision.next}</span>
-            </p>
-          </>
-        ) : (
-          <p>{stones === 0 ? words.tapFirst : words.more}</p>
-        )}
-      </div>
-      {picture && <PictureFigure picture={picture} />}
+    <div class="live-words" role="status">
+      {decision ? (
+        <>
+          <OutcomeMark outcome={decision.outcome} size={32} />
+          <p>
+            <b>{decision.outcome}</b> <span class="sentence">{decision.sentence}</span>{' '}
+            <span class="sentence">{decision.next}</span>
+          </p>
+        </>
+      ) : (
+        <p>{stones === 0 ? words.tapFirst : words.more}</p>
+      )}
     </div>
   );
 }
@@ -227,6 +224,7 @@ function Counting({ draft }: { draft: Draft }) {
   const { stones, ready, answer, tap } = useCount(draft);
   const [trouble, setTrouble] = useState('');
   const [asksToDrop, setAsksToDrop] = useState(false);
+  const picture = answer?.pictures?.find(({ kind }) => kind === 'gradation');
   const count = (index: number) =>
     stones.filter((stone) => 'bin' in stone && stone.bin === index).length;
   const guarded = (work: () => Promise<unknown>) => {
@@ -249,7 +247,7 @@ function Counting({ draft }: { draft: Draft }) {
           {trouble}
         </p>
       )}
-      <Live draft={draft} answer={answer} stones={stones.length} />
+      <LiveWords draft={draft} answer={answer} stones={stones.length} />
       <div class="bins" role="group" aria-label={words.binsLabel}>
         {bins.map((bin, index) => (
           <button
@@ -287,6 +285,11 @@ function Counting({ draft }: { draft: Draft }) {
           {words.finish}
         </button>
       </div>
+      {picture && (
+        <div class="live">
+          <PictureFigure picture={picture} />
+        </div>
+      )}
       {asksToDrop ? (
         <div class="drop-draft">
           <p>{words.dropWhat(stones.length)}</p>

@@ -229,7 +229,7 @@ export function documentWith(site: SiteFiles, changes: Change[]): string {
     after: document.revisions.slice(-1).map(({ id }) => id),
     time: utcNow(),
     author: 'trial',
-    note: '',
+    note: 'trial',
     changes,
   };
   return JSON.stringify(documentOf([...document.revisions, trial]));
