@@ -1,5 +1,6 @@
 // The field on a phone: a count stone by stone, a quick look, a load, a problem; nothing is lost.
 import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
 import { describe, it } from 'node:test';
 import { axeViolations } from './accessibility.mjs';
 import { overflowing, smallTargets, textOutsidePictures } from './page_inspection.mjs';
@@ -195,6 +196,57 @@ export function fieldTests(world) {
   });
 
   describe('a site from files of the device', () => {
+    it('keeps what was taken down when the same files are opened again', async () => {
+      const page = await openApplication(world, postures.phone);
+      const { document, files } = await world.example();
+      const chosen = [{ name: 'site.json', text: document }, ...files].map(({ name, text }) => ({
+        name,
+        mimeType: 'text/plain',
+        buffer: Buffer.from(text),
+      }));
+      const open = async () => {
+        await page.getByRole('button', { name: 'Open another site' }).click();
+        await page.setInputFiles('input[data-picks="files"]', chosen);
+        await page.getByText('Read from files on this device and kept here').waitFor();
+      };
+      await open();
+      await page.goto(new URL(`${lot}/load`, page.url()).href);
+      await page.getByLabel('Ticket').fill('4450');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('7 loads').waitFor();
+      await page.getByRole('link', { name: 'Findings', exact: true }).tap();
+      await open();
+      await page.goto(new URL(lot, page.url()).href);
+      await page.getByText('7 loads').waitFor();
+      await page.context().close();
+    });
+
+    it('goes out as one archive and comes back on another device with all that was taken down', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.goto(new URL(`${lot}/load`, page.url()).href);
+      await page.getByLabel('Ticket').fill('4460');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('7 loads').waitFor();
+      await page.getByRole('link', { name: 'Findings', exact: true }).tap();
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Save the whole site' }).click(),
+      ]);
+      assert.match(download.suggestedFilename(), /\.zip$/);
+      const archive = await readFile(await download.path());
+      const sent = await savedFindings(page);
+      await page.context().close();
+
+      const other = await openApplication(world, postures.desk);
+      await other.getByRole('button', { name: 'Open another site' }).click();
+      await other.setInputFiles('input[data-picks="files"]', [
+        { name: 'site.zip', mimeType: 'application/zip', buffer: archive },
+      ]);
+      await other.getByText('Read from files on this device and kept here').waitFor();
+      assert.deepEqual(await savedFindings(other), sent);
+      await other.context().close();
+    });
+
     it('is kept, opens again by itself, and stands in the list', async () => {
       const page = await newPage(world, postures.desk);
       await page.goto(world.server.address);

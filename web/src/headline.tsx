@@ -4,12 +4,19 @@ import { useHeadingFocus } from './heading_focus';
 import { OpenSite } from './open_site';
 import { OutcomeMark } from './outcome_mark';
 import { askedByUser } from './site_assessment';
+import { recordTrouble } from './record/site_record';
 import type { SiteFiles } from './site_files';
 import { strings } from './strings';
 
 function originOf({ origin, kept }: SiteFiles): string {
   const words = strings.headline;
-  if (origin === 'device') return words.device;
+  if (origin === 'device') {
+    if (kept !== undefined) return words.device;
+    const trouble = recordTrouble.value;
+    return trouble
+      ? `${words.deviceNotKept} ${strings.record.troubles[trouble]}`
+      : words.deviceNotKept;
+  }
   return kept === undefined ? words.example : words.changedExample;
 }
 

@@ -29,7 +29,7 @@ function FileButton({
         type="file"
         multiple
         hidden
-        {...(folder ? { webkitdirectory: true } : { accept: '.json,.csv,.txt' })}
+        {...(folder ? { webkitdirectory: true } : { accept: '.json,.csv,.txt,.zip' })}
         data-picks={folder ? 'folder' : 'files'}
         onChange={({ currentTarget }) => {
           if (currentTarget.files?.length) onPick(currentTarget.files);

@@ -1,6 +1,8 @@
 /** Keeps what the engine said as files on the device: findings, report and specification sheet. */
 import type { Findings } from './findings';
+import { openedSite } from './record/site_record';
 import { saveFile } from './save_file';
+import { archiveOf } from './site_archive';
 import { writePage } from './site_assessment';
 import { strings } from './strings';
 
@@ -20,6 +22,15 @@ function SavePage({ ask, label }: { ask: 'report' | 'specification'; label: stri
   );
 }
 
+/** A name that every file system takes. */
+function fileNameOf(name: string): string {
+  const plain = name
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-|-$/g, '');
+  return plain || 'site';
+}
+
 export function SaveFindings({ findings }: { findings: Findings }) {
   return (
     <div class="save">
@@ -31,6 +42,19 @@ export function SaveFindings({ findings }: { findings: Findings }) {
         }
       >
         {strings.save.findings}
+      </button>
+      <button
+        type="button"
+        class="button quiet"
+        onClick={() => {
+          const site = openedSite.peek();
+          if (site) {
+            const archive = archiveOf(site) as Uint8Array<ArrayBuffer>;
+            saveFile(`${fileNameOf(findings.site.name)}.zip`, 'application/zip', archive);
+          }
+        }}
+      >
+        {strings.save.site}
       </button>
       <SavePage ask="report" label={strings.save.report} />
       <SavePage ask="specification" label={strings.save.specification} />

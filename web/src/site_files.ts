@@ -1,5 +1,6 @@
 /** Gets the files of a site: from the examples that come along, or from what the user picks. */
 import type { NamedText, Problem } from './findings';
+import { filesInArchive, isArchive } from './site_archive';
 import { strings } from './strings';
 
 /** A site document as text, and the texts of the files it names. */
@@ -116,7 +117,12 @@ function findDocument(picked: PickedFile[]): PickedFile | Problem {
 }
 
 /** Reads a site from files of this device: its document and the files that the document names. */
-export async function readPickedFiles(picked: PickedFile[]): Promise<SiteReading> {
+export async function readPickedFiles(chosen: PickedFile[]): Promise<SiteReading> {
+  const [only] = chosen;
+  const unpacked =
+    chosen.length === 1 && only && isArchive(only) ? await filesInArchive(only) : chosen;
+  if ('code' in unpacked) return { label: strings.open.yourFiles, problems: [unpacked] };
+  const picked = unpacked;
   const found = findDocument(picked);
   if ('code' in found) return { label: strings.open.yourFiles, problems: [found] };
   const label = found.path;

@@ -42,6 +42,7 @@ const english = {
     working: 'Computing …',
     example: 'Invented example site',
     device: 'Read from files on this device and kept here. Nothing is sent anywhere.',
+    deviceNotKept: 'Read from files on this device. Nothing is sent anywhere.',
     changedExample: 'Invented example site, with what you put into it. Kept on this device.',
     revision: (id: string) => `Revision ${id}`,
   },
@@ -191,6 +192,8 @@ const english = {
         'This device has no room left, so the last entry was not kept. Free some room, then enter it again.',
       'not available':
         'This browser lets nothing be kept on the device, so the last entry was not kept. Leave private browsing, then enter it again.',
+      'reads otherwise':
+        'This device keeps another copy of this site, in which the same revision or file reads otherwise. What you opened is shown, and not kept.',
       'not written': 'The last entry could not be written to this device. Enter it again.',
     } satisfies Record<RecordTrouble, string>,
     onThisDevice: 'Kept on this device',
@@ -200,7 +203,7 @@ const english = {
   open: {
     button: 'Open another site',
     heading: 'Open another site',
-    what: 'A site is a file site.json together with the CSV files it names. Choose all of them, choose their folder, or drop either anywhere on this page. They are read on this device and sent nowhere.',
+    what: 'A site is a file site.json together with the CSV files it names, or one ZIP of them. Choose all of them, choose their folder, or drop either anywhere on this page. They are read on this device and sent nowhere.',
     chooseFiles: 'Choose files',
     chooseFolder: 'Choose a folder',
     examples: 'Examples',
@@ -215,6 +218,7 @@ const english = {
     findings: 'Save the findings (JSON)',
     report: 'Save the report (HTML)',
     specification: 'Save the specification sheet (HTML)',
+    site: 'Save the whole site (ZIP)',
   },
 
   quantities: {
@@ -262,6 +266,27 @@ const english = {
         file,
         'This file is too large to be read here.',
         'files up to 64 MB',
+      ),
+    noArchive: (file: string) =>
+      problem(
+        'no-archive',
+        file,
+        'This is no whole ZIP file; it may have been cut off.',
+        'the file as it was saved',
+      ),
+    archiveTooLarge: (file: string) =>
+      problem(
+        'archive-too-large',
+        file,
+        'This archive holds too much to be read here.',
+        'up to 2000 files and 64 MB unpacked',
+      ),
+    archiveLeadsOut: (file: string) =>
+      problem(
+        'archive-leads-out',
+        file,
+        'This archive holds names that lead out of its folder, so it is not opened.',
+        'an archive that this application saved',
       ),
     notReadable: (file: string) =>
       problem(

@@ -26,7 +26,7 @@ const next = (id: string) => ({
 beforeEach(async () => {
   opened += 1;
   record = await RecordDatabase.open(`test-${opened}`);
-  await record.keepSite(site, [first], [{ name: 'a.csv', text: '1,2' }]);
+  await record.takeIn(site, { revisions: [first], files: [{ name: 'a.csv', text: '1,2' }] });
 });
 
 it('keeps a site as it was', async () => {
@@ -59,8 +59,23 @@ it('loses none of two tabs that append at once', async () => {
 
 it('brings forks together with the next revision', async () => {
   const fork = { ...first, id: 'r2', after: ['r1'] };
-  await record.keepSite(site, [first, fork, { ...fork, id: 'r3' }], []);
+  await record.takeIn(site, { revisions: [first, fork, { ...fork, id: 'r3' }], files: [] });
   expect((await record.append('s', next('r4'))).after).toEqual(['r2', 'r3']);
+});
+
+it('takes nothing away when an older copy is taken in', async () => {
+  await record.append('s', next('r2'));
+  const fork = { ...first, id: 'theirs', after: ['r1'] };
+  await record.takeIn(site, { revisions: [first, fork], files: [{ name: 'b.csv', text: '3' }] });
+  expect((await record.revisions('s')).map(({ id }) => id)).toEqual(['r1', 'r2', 'theirs']);
+  expect((await record.files('s')).map(({ name }) => name)).toEqual(['a.csv', 'b.csv']);
+  expect((await record.site('s'))?.heads).toEqual(['r2', 'theirs']);
+});
+
+it('changes nothing when a copy reads otherwise', async () => {
+  const other = { revisions: [first], files: [{ name: 'a.csv', text: '9' }] };
+  expect(await record.takeIn(site, other)).toEqual({ kind: 'file', name: 'a.csv' });
+  expect(await record.files('s')).toEqual([{ name: 'a.csv', text: '1,2' }]);
 });
 
 it('refuses to append to a site it does not keep, and changes nothing', async () => {

@@ -5,6 +5,7 @@
  */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { NamedText } from '../findings';
+import { type Clash, joined, type SiteCopy } from './joined_records';
 import { headsOf, type Revision } from './revision';
 
 /** A site that is kept on this device. */
@@ -83,22 +84,42 @@ export class RecordDatabase {
     return this.base.get('sites', id);
   }
 
-  /** Keeps a whole site: all or nothing. A site of the same id is replaced. */
-  async keepSite(site: KeptSite, revisions: readonly Revision[], files: readonly NamedText[]) {
+  /**
+   * Takes a copy of a site in: all or nothing, in one transaction. Where the site is kept already,
+   * what the copy has more is appended and nothing is taken away. Resolves with what is kept now, or
+   * with what stands in both and differs; then nothing was changed.
+   */
+  async takeIn(site: KeptSite, copy: SiteCopy): Promise<SiteCopy | Clash> {
     const work = this.base.transaction(['sites', 'revisions', 'files'], 'readwrite', strict);
-    const heads = headsOf(revisions);
+    const [known, entries, kept] = await Promise.all([
+      work.objectStore('sites').get(site.id),
+      work.objectStore('revisions').getAll(all(site.id)),
+      work.objectStore('files').getAll(all(site.id)),
+    ]);
+    const before: SiteCopy = {
+      revisions: entries.map(({ revision }) => revision),
+      files: kept.map(({ name, text }) => ({ name, text })),
+    };
+    const both = joined(before, copy);
+    if ('kind' in both) {
+      await work.done;
+      return both;
+    }
+    const { revisions, files } = both;
+    const newRevisions = revisions.slice(before.revisions.length);
     await Promise.all([
-      work.objectStore('sites').put({ ...site, heads }),
-      work.objectStore('revisions').delete(all(site.id)),
-      work.objectStore('files').delete(all(site.id)),
-      ...revisions.map((revision, place) =>
-        work.objectStore('revisions').put({ site: site.id, place, revision }),
+      work.objectStore('sites').put({ ...(known ?? site), heads: headsOf(revisions) }),
+      ...newRevisions.map((revision, index) =>
+        work
+          .objectStore('revisions')
+          .add({ site: site.id, place: before.revisions.length + index, revision }),
       ),
-      ...files.map(({ name, text }) =>
-        work.objectStore('files').put({ site: site.id, name, text }),
-      ),
+      ...files
+        .slice(before.files.length)
+        .map(({ name, text }) => work.objectStore('files').add({ site: site.id, name, text })),
       work.done,
     ]);
+    return both;
   }
 
   /** Notes when a site was opened, so that the list shows the last one first. */

@@ -24,7 +24,7 @@ export const openedSite = signal<SiteFiles | undefined>(undefined);
 export const keptSites = signal<KeptSite[]>([]);
 
 /** Why the record cannot be kept on this device, where it cannot. */
-export type RecordTrouble = 'not available' | 'no room' | 'not written';
+export type RecordTrouble = 'not available' | 'no room' | 'not written' | 'reads otherwise';
 export const recordTrouble = signal<RecordTrouble | undefined>(undefined);
 
 /** What was tapped or filled in could not be kept. */
@@ -138,13 +138,10 @@ function documentIn(text: string): SiteDocument | undefined {
   }
 }
 
-/** The id under which this device keeps a site. */
-export async function keptIdOf(site: SiteFiles): Promise<string | undefined> {
-  const first = documentIn(site.document)?.revisions[0];
-  return first && (await siteIdOf(first));
-}
-
-/** Keeps a site on this device as it is; what is kept under its id gives way. */
+/**
+ * Keeps a site on this device, together with what is kept of it already. Rejects with RecordFailure,
+ * "reads otherwise" where the two cannot be one.
+ */
 export async function keepSite(site: SiteFiles, name: string): Promise<SiteFiles> {
   const document = documentIn(site.document);
   const first = document?.revisions[0];
@@ -158,11 +155,15 @@ export async function keepSite(site: SiteFiles, name: string): Promise<SiteFiles
     opened: utcNow(),
     heads: [],
   };
-  await writing((record) => record.keepSite(kept, document.revisions, site.files));
+  const both = await writing(async (record) => {
+    const taken = await record.takeIn(kept, { revisions: document.revisions, files: site.files });
+    if ('kind' in taken) throw new RecordFailure('reads otherwise', taken.name);
+    return taken;
+  });
   rememberOpen(kept.id);
   void navigator.storage?.persist?.();
   void listSites();
-  return siteFiles(kept, document.revisions, site.files);
+  return siteFiles(kept, both.revisions, both.files);
 }
 
 /** Leaves a site on the device, but opens something else next time. */
