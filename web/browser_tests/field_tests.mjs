@@ -167,6 +167,11 @@ export function fieldTests(world) {
       await page.getByLabel('Mass', { exact: true }).fill('21.9');
       await page.getByRole('button', { name: 'Keep it' }).tap();
       await page.getByText('7 loads').waitFor();
+      await page.getByRole('button', { name: 'Undo' }).tap();
+      await page.getByText('6 loads').waitFor();
+      await page.getByRole('button', { name: 'Undo' }).tap();
+      await page.getByText('7 loads').waitFor();
+      await nothingWrong(page);
       await page.getByRole('link', { name: 'Problem' }).tap();
       await page.getByLabel('What is not as designed?').fill('Slabs in the last load');
       await page.getByLabel('Your name').fill('L. Brandt');

@@ -5,13 +5,14 @@ import { CountScreen } from './field/count_screen';
 import { FieldHome } from './field/field_home';
 import { LoadForm, ProblemForm, QuickLookForm } from './field/lot_tasks';
 import { LotPage } from './field/lot_page';
+import { UndoNotice } from './field/undo_notice';
 import { FindingsList } from './findings_list';
 import { Headline } from './headline';
 import { DropPlace } from './open_site';
 import { NewVersionNotice, PageFooter } from './page_footer';
 import { PageHeader } from './page_header';
 import { PicturesPanel, takePageWidth } from './pictures_panel';
-import { place } from './places';
+import { isTask, place } from './places';
 import { ProblemList } from './problem_list';
 import { QuantitiesPanel } from './quantities_panel';
 import { SaveFindings } from './save_findings';
@@ -79,6 +80,7 @@ export function Application() {
           (inField ? <FieldScreen /> : <AssessedSite />)}
       </main>
       <PageFooter findings={shown.state === 'findings' ? shown.findings : undefined} />
+      {inField && !isTask(place.value) && <UndoNotice />}
       <NewVersionNotice />
       <DropPlace />
     </>

@@ -43,6 +43,11 @@ export function addressOf(place: Place): string {
   }
 }
 
+/** Whether something is being taken down there. */
+export function isTask(place: Place): boolean {
+  return place.at === 'lot' && place.task !== undefined;
+}
+
 export const place = signal<Place>(placeAt(location.hash));
 
 export function go(to: Place): void {

@@ -217,8 +217,18 @@ export async function change(
     ),
   );
   await readAnew(site.kept);
+  lastMade.value = { site: site.kept, revision };
   otherTabs?.postMessage(site.kept);
   return revision;
+}
+
+/** The last revision that was made on this screen and can be taken back. */
+export const lastMade = signal<{ site: string; revision: Revision } | undefined>(undefined);
+
+/** The document of the open site as it was before a revision; undefined where that is not the last. */
+export function documentBefore(site: SiteFiles, revision: Revision): SiteDocument | undefined {
+  const revisions = documentIn(site.document)?.revisions ?? [];
+  return revisions.at(-1)?.id === revision.id ? documentOf(revisions.slice(0, -1)) : undefined;
 }
 
 /** The document of the open site with changes that are not in the record yet: what would be. */
