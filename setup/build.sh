@@ -11,9 +11,9 @@ build_browser_engine() { configure wasm && ninja -C build/wasm engine_module; }
 build_programs_and_browser_engine() {
   local programs
   configure native && configure wasm || return
-  nice ninja -C build/native proofstone proofstone-server &
+  nice ninja -j "$(nproc)" -C build/native proofstone proofstone-server &
   programs=$!
-  ninja -C build/wasm engine_module || { kill "$programs"; return 1; }
+  ninja -j "$(nproc)" -C build/wasm engine_module || { kill "$programs"; return 1; }
   wait "$programs"
 }
 build_screens() { (cd web && npm run build); }

@@ -200,6 +200,46 @@ export function fieldTests(world) {
     });
   });
 
+  describe('a new site', () => {
+    it('goes from nothing to a verdict on a phone', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.getByRole('button', { name: 'Open another site' }).click();
+      await page.getByLabel('What is the site called?').fill('Heron Ditch');
+      await page.getByRole('button', { name: 'Begin it' }).click();
+      await page.getByRole('heading', { name: 'Heron Ditch', level: 1 }).waitFor();
+      await page.screenshot({ path: world.screenshot('phone-new-site'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByRole('link', { name: 'New rock' }).tap();
+      await page.getByLabel('What is it called?').fill('Pile at the gate');
+      await page.getByLabel('Class that was ordered').selectOption('fhwa-2');
+      await page.getByLabel('Name of that quarry or pit').fill('Slate Hollow');
+      await page.getByLabel('Its specific gravity, as tested').fill('2,63');
+      await page.screenshot({ path: world.screenshot('phone-new-rock'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByRole('link', { name: /Pile at the gate/ }).tap();
+      await page.getByRole('link', { name: 'Count stones' }).tap();
+      await page.getByRole('button', { name: 'Begin' }).tap();
+      await page.waitForSelector('.bin:enabled');
+      await tapStones(page, 60);
+      await page.getByRole('button', { name: 'Done' }).tap();
+      await page.getByText(/60 stones in all/).waitFor();
+      await page.reload();
+      await page.getByText(/60 stones in all/).waitFor();
+      await page.getByRole('link', { name: 'New rock' }).waitFor({ state: 'detached' });
+      await page.getByRole('link', { name: 'All rock of this site' }).tap();
+      await page.getByRole('link', { name: 'New rock' }).tap();
+      await page.getByLabel('Where does it come from?').selectOption({ label: 'Slate Hollow' });
+      assert.equal(await page.getByLabel('Name of that quarry or pit').count(), 0);
+      await page.getByLabel('What is it called?').fill('Second pile');
+      await page.getByLabel('Class that was ordered').selectOption('fhwa-2');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByRole('link', { name: /Second pile/ }).waitFor();
+      assert.deepEqual(page.complaints, []);
+      await page.context().close();
+    });
+  });
+
   describe('a site from files of the device', () => {
     it('keeps what was taken down when the same files are opened again', async () => {
       const page = await openApplication(world, postures.phone);

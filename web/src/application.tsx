@@ -5,6 +5,7 @@ import { CountScreen } from './field/count_screen';
 import { FieldHome } from './field/field_home';
 import { LoadForm, ProblemForm, QuickLookForm } from './field/lot_tasks';
 import { LotPage } from './field/lot_page';
+import { NewRockForm } from './field/new_rock_form';
 import { UndoNotice } from './field/undo_notice';
 import { FindingsList } from './findings_list';
 import { Headline } from './headline';
@@ -50,6 +51,7 @@ function AssessedSite() {
 function FieldScreen() {
   const here = place.value;
   useLayoutEffect(takePageWidth, []);
+  if (here.at === 'new-rock') return <NewRockForm />;
   if (here.at !== 'lot') return <FieldHome />;
   switch (here.task) {
     case 'count':

@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { droppedFiles, pickedFiles } from './dropped_files';
 import { keptSites } from './record/site_record';
 import { examples, openExample, openKept, openSite } from './site_assessment';
+import { NewSite } from './new_site';
 import { readDroppedFiles, readPickedFiles } from './site_files';
 import { strings } from './strings';
 
@@ -60,6 +61,7 @@ export function OpenSite() {
           <FileButton label={words.chooseFiles} folder={false} onPick={pick} />
           <FileButton label={words.chooseFolder} folder={true} onPick={pick} />
         </div>
+        <NewSite onBegun={close} />
         {keptSites.value.length > 0 && (
           <>
             <h3>{strings.record.onThisDevice}</h3>

@@ -4,6 +4,7 @@ import { addressOf, type Place, placeAt } from './places';
 const places: Place[] = [
   { at: 'findings' },
   { at: 'field' },
+  { at: 'new-rock' },
   { at: 'lot', lot: 'first-deliveries' },
   { at: 'lot', lot: 'a/b %', task: 'count' },
 ];

@@ -6,7 +6,10 @@ export const lotTasks = ['count', 'quick-look', 'load', 'problem'] as const;
 export type LotTask = (typeof lotTasks)[number];
 
 export type Place =
-  { at: 'findings' } | { at: 'field' } | { at: 'lot'; lot: string; task?: LotTask };
+  | { at: 'findings' }
+  | { at: 'field' }
+  | { at: 'new-rock' }
+  | { at: 'lot'; lot: string; task?: LotTask };
 
 function steps(hash: string): string[] {
   try {
@@ -24,7 +27,7 @@ export function placeAt(hash: string): Place {
     const known = lotTasks.find((one) => one === task);
     return known ? { at: 'lot', lot: id, task: known } : { at: 'lot', lot: id };
   }
-  return { at: 'field' };
+  return kind === 'new-rock' ? { at: 'new-rock' } : { at: 'field' };
 }
 
 export function addressOf(place: Place): string {
@@ -40,12 +43,14 @@ export function addressOf(place: Place): string {
       return path('field', 'lot', place.lot, place.task);
     case 'field':
       return path('field');
+    case 'new-rock':
+      return path('field', 'new-rock');
   }
 }
 
 /** Whether something is being taken down there. */
 export function isTask(place: Place): boolean {
-  return place.at === 'lot' && place.task !== undefined;
+  return place.at === 'new-rock' || (place.at === 'lot' && place.task !== undefined);
 }
 
 export const place = signal<Place>(placeAt(location.hash));

@@ -186,6 +186,27 @@ const english = {
     },
   },
 
+  newRock: {
+    heading: 'New rock',
+    reading: 'Reading the classes …',
+    name: 'What is it called?',
+    rockClass: 'Class that was ordered',
+    source: 'Where does it come from?',
+    newSource: 'A quarry or pit not listed',
+    sourceName: 'Name of that quarry or pit',
+    specificGravity: 'Its specific gravity, as tested',
+    angularity: 'Its rock is',
+    angularities: { angular: 'Angular', rounded: 'Rounded' },
+    note: (name: string) => `New rock: ${name}`,
+  },
+
+  newSite: {
+    heading: 'Begin a new site',
+    name: 'What is the site called?',
+    begin: 'Begin it',
+    note: 'A new site',
+  },
+
   record: {
     troubles: {
       'no room':

@@ -45,6 +45,11 @@ export function FieldHome() {
           return <LotLink key={id} id={id} name={name} {...(verdict ? { verdict } : {})} />;
         })}
       </ul>
+      <p class="new-rock">
+        <a class="button quiet action" href={addressOf({ at: 'new-rock' })}>
+          {strings.newRock.heading}
+        </a>
+      </p>
     </section>
   );
 }

@@ -12,10 +12,10 @@ function choices(labels: Record<string, string>) {
 export function QuickLookForm({ lot }: { lot: string }) {
   return (
     <TaskForm
-      lot={lot}
+      back={{ at: 'lot', lot }}
       heading={words.quickLook.heading}
       caution={words.quickLook.caution}
-      fields={[
+      fields={() => [
         { name: 'largest', label: words.quickLook.largest, kind: 'size', needed: true },
         { name: 'smallest', label: words.quickLook.smallest, kind: 'size', needed: true },
         { name: 'most_common', label: words.quickLook.mostCommon, kind: 'size' },
@@ -65,10 +65,10 @@ export function QuickLookForm({ lot }: { lot: string }) {
 export function LoadForm({ lot }: { lot: string }) {
   return (
     <TaskForm
-      lot={lot}
+      back={{ at: 'lot', lot }}
       heading={words.load.heading}
       caution={words.load.caution}
-      fields={[
+      fields={() => [
         { name: 'ticket', label: words.load.ticket, kind: 'text' },
         { name: 'mass', label: words.load.mass, kind: 'mass' },
         { name: 'median_size', label: words.load.medianSize, kind: 'size' },
@@ -95,9 +95,9 @@ export function LoadForm({ lot }: { lot: string }) {
 export function ProblemForm({ lot }: { lot: string }) {
   return (
     <TaskForm
-      lot={lot}
+      back={{ at: 'lot', lot }}
       heading={words.problem.heading}
-      fields={[
+      fields={() => [
         { name: 'name', label: words.problem.what, kind: 'text', needed: true },
         { name: 'where', label: words.where, kind: 'text' },
         { name: 'note', label: words.note, kind: 'text', long: true },

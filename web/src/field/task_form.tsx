@@ -5,18 +5,23 @@
 import { useState } from 'preact/hooks';
 import { engine, failureFrom } from '../engine';
 import type { Problem, UnitSystem } from '../findings';
-import { addressOf, go } from '../places';
+import { addressOf, go, type Place } from '../places';
 import { change, documentWith, openedSite, RecordFailure } from '../record/site_record';
 import type { Change } from '../record/revision';
 import { author, units } from '../settings';
 import { strings } from '../strings';
 import { AuthorField } from './author_field';
 
+export interface Choice {
+  value: string;
+  label: string;
+}
+
 /** One thing that is asked. A quantity is a number and one of the units that are usual for it. */
 export type Field =
   | { name: string; label: string; kind: 'text'; needed?: boolean; long?: boolean }
   | { name: string; label: string; kind: 'size' | 'mass'; needed?: boolean }
-  | { name: string; label: string; kind: 'choice'; choices: { value: string; label: string }[] };
+  | { name: string; label: string; kind: 'choice'; choices: Choice[] };
 
 const unitNames: Record<'size' | 'mass', Record<UnitSystem, string[]>> = {
   size: { us: ['in', 'ft'], si: ['mm', 'm'] },
@@ -123,10 +128,12 @@ function FieldInput({
 }
 
 export interface TaskFormProps {
-  lot: string;
+  /** Where the way back leads, and where the user is once it is kept. */
+  back: Place;
   heading: string;
   caution?: string;
-  fields: Field[];
+  /** What is asked, given what was answered so far. */
+  fields: (answers: Answers) => Field[];
   /** The revision that the answers make. */
   changesFrom: (answers: Answers) => { changes: Change[]; note: string };
 }
@@ -141,8 +148,11 @@ function begin(fields: readonly Field[]): Answers {
   );
 }
 
-export function TaskForm({ lot, heading, caution, fields, changesFrom }: TaskFormProps) {
-  const [answers, setAnswers] = useState<Answers>(() => begin(fields));
+export function TaskForm({ back, heading, caution, fields, changesFrom }: TaskFormProps) {
+  const [given, setGiven] = useState<Answers>(() => begin(fields({})));
+  const asked = fields(given);
+  // What is asked only after an answer begins with its first choice too.
+  const answers = { ...begin(asked), ...given };
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState('');
   const [keeping, setKeeping] = useState(false);
@@ -161,7 +171,7 @@ export function TaskForm({ lot, heading, caution, fields, changesFrom }: TaskFor
       setProblems(judged.problems ?? []);
       if (judged.problems?.length) return;
       await change(changes, note);
-      go({ at: 'lot', lot });
+      go(back);
     } catch (error) {
       setTrouble(
         error instanceof RecordFailure
@@ -176,7 +186,9 @@ export function TaskForm({ lot, heading, caution, fields, changesFrom }: TaskFor
   return (
     <section class="field" aria-labelledby="form-heading">
       <p>
-        <a href={addressOf({ at: 'lot', lot })}>{strings.field.backToLot}</a>
+        <a href={addressOf(back)}>
+          {back.at === 'lot' ? strings.field.backToLot : strings.field.back}
+        </a>
       </p>
       <h1 id="form-heading">{heading}</h1>
       {caution && <p class="caution">{caution}</p>}
@@ -187,13 +199,13 @@ export function TaskForm({ lot, heading, caution, fields, changesFrom }: TaskFor
           void keep();
         }}
       >
-        {fields.map((field) => (
+        {asked.map((field) => (
           <label class="field-label" key={field.name}>
             <span>{field.label}</span>
             <FieldInput
               field={field}
               answer={answers[field.name] ?? ''}
-              onAnswer={(text) => setAnswers((now) => ({ ...now, [field.name]: text }))}
+              onAnswer={(text) => setGiven((now) => ({ ...now, [field.name]: text }))}
             />
           </label>
         ))}

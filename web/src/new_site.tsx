@@ -1,0 +1,62 @@
+/** A site begun from nothing: its name, and then the field leads on. */
+import { useState } from 'preact/hooks';
+import { go } from './places';
+import { documentOf, freshId, utcNow } from './record/revision';
+import { author } from './settings';
+import { openSite } from './site_assessment';
+import { strings } from './strings';
+
+const words = strings.newSite;
+
+/** A document of one revision that names the site. */
+export function newSiteDocument(name: string): string {
+  return JSON.stringify(
+    documentOf([
+      {
+        id: freshId('r'),
+        after: [],
+        time: utcNow(),
+        author: author.peek() || 'not named',
+        note: words.note,
+        changes: [{ set: '/name', to: name }],
+      },
+    ]),
+  );
+}
+
+export function NewSite({ onBegun }: { onBegun: () => void }) {
+  const [name, setName] = useState('');
+  return (
+    <>
+      <h3>{words.heading}</h3>
+      <form
+        class="new-site"
+        onSubmit={(event) => {
+          event.preventDefault();
+          const label = name.trim();
+          if (label === '') return;
+          onBegun();
+          setName('');
+          const document = newSiteDocument(label);
+          openSite(Promise.resolve({ site: { label, origin: 'device', document, files: [] } }));
+          go({ at: 'field' });
+        }}
+      >
+        <label class="field-label">
+          <span>{words.name}</span>
+          <input
+            type="text"
+            name="site-name"
+            required
+            maxLength={120}
+            value={name}
+            onInput={({ currentTarget }) => setName(currentTarget.value)}
+          />
+        </label>
+        <button type="submit" class="button">
+          {words.begin}
+        </button>
+      </form>
+    </>
+  );
+}
