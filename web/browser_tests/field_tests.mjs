@@ -142,6 +142,27 @@ export function fieldTests(world) {
       await page.context().close();
     });
 
+    it('loses no stone where two windows count at once', async () => {
+      const page = await openApplication(world, postures.phone);
+      await beginCount(page);
+      await tapStones(page, 2);
+      const other = await page.context().newPage();
+      await other.goto(page.url());
+      await acknowledged(other, 2);
+      await tapStones(other, 3);
+      // The first window learns of them with its own next stone.
+      await page.locator('.bin').nth(1).tap();
+      await acknowledged(page, 6);
+      await other.locator('.bin').nth(2).tap();
+      await acknowledged(other, 7);
+      await page.getByRole('button', { name: 'Done' }).tap();
+      await page.getByText('Kept: Stone count: 7 stones.').waitFor();
+      await other.locator('.bin').nth(2).tap();
+      await other.getByRole('alert').getByText('ended in another window').waitFor();
+      assert.equal(await stones(other), 7);
+      await page.context().close();
+    });
+
     it('takes a quick look only as the engine takes it', async () => {
       const page = await openApplication(world, postures.phone);
       await page.goto(new URL(`${lot}/quick-look`, page.url()).href);

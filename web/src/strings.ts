@@ -213,6 +213,8 @@ const english = {
         'This device has no room left, so the last entry was not kept. Free some room, then enter it again.',
       'not available':
         'This browser lets nothing be kept on the device, so the last entry was not kept. Leave private browsing, then enter it again.',
+      'ended elsewhere':
+        'This count was ended in another window. What was counted until then is in the record.',
       'reads otherwise':
         'This device keeps another copy of this site, in which the same revision or file reads otherwise. What you opened is shown, and not kept.',
       'not written': 'The last entry could not be written to this device. Enter it again.',

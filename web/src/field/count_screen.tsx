@@ -4,7 +4,7 @@ import { engine } from '../engine';
 import type { AssessAnswer, Problem } from '../findings';
 import { PictureFigure } from '../picture';
 import { addressOf, go } from '../places';
-import type { Draft } from '../record/record_database';
+import type { Draft, Tap } from '../record/record_database';
 import { type Change, freshId, pointerTo } from '../record/revision';
 import {
   beginDraft,
@@ -150,6 +150,16 @@ function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draft) => v
   );
 }
 
+async function keptTaps(draft: Draft): Promise<Tap[]> {
+  return (await recordDatabase()).taps(draft.id);
+}
+
+/** Puts every stone that is on the device into the record, whichever window counted it. */
+async function finish(draft: Draft): Promise<void> {
+  const stones = stonesIn(await keptTaps(draft));
+  await change(lookOf(draft, stones), words.note(stones.length), { done: draft.id });
+}
+
 /** The stones of a draft, and what the engine says of them. */
 function useCount(draft: Draft) {
   const [stones, setStones] = useState<Stone[] | undefined>(undefined);
@@ -160,12 +170,10 @@ function useCount(draft: Draft) {
 
   useEffect(() => {
     live.current = new LiveLot(setAnswer);
-    void recordDatabase()
-      .then((record) => record.taps(draft.id))
-      .then((kept) => {
-        taps.current = kept;
-        setStones(stonesIn(kept));
-      });
+    void keptTaps(draft).then((kept) => {
+      taps.current = kept;
+      setStones(stonesIn(kept));
+    });
     return () => live.current?.stop();
   }, [draft.id]);
 
@@ -181,7 +189,9 @@ function useCount(draft: Draft) {
 
   const tap = async (what: CountTap) => {
     const kept = await keepTap(draft.id, what);
-    taps.current = [...taps.current, kept];
+    // Another window may count along: then its taps are read as well.
+    const alone = kept.number === taps.current.length;
+    taps.current = alone ? [...taps.current, kept] : await keptTaps(draft);
     setStones(stonesIn(taps.current));
   };
   return { stones: stones ?? [], ready: stones !== undefined, answer, tap };
@@ -274,13 +284,7 @@ function Counting({ draft }: { draft: Draft }) {
           type="button"
           class="button"
           disabled={stones.length === 0}
-          onClick={() =>
-            guarded(() =>
-              change(lookOf(draft, stones), words.note(stones.length), { done: draft.id }).then(
-                leave,
-              ),
-            )
-          }
+          onClick={() => guarded(() => finish(draft).then(leave))}
         >
           {words.finish}
         </button>

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, it } from 'vitest';
-import { type KeptSite, RecordDatabase } from './record_database';
+import { DraftEnded, type KeptSite, RecordDatabase } from './record_database';
 import type { Revision } from './revision';
 
 let record: RecordDatabase;
@@ -92,6 +92,13 @@ it('keeps the taps of a draft in their order, and ends it with its revision', as
   await record.append('s', next('r2'), { done: 'd' });
   expect(await record.taps('d')).toEqual([]);
   expect(await record.drafts('s')).toEqual([]);
+});
+
+it('takes no tap for a draft that has ended', async () => {
+  await record.keepDraft({ id: 'd', site: 's', kind: 'stone count', begun: 'now', about: {} });
+  await record.append('s', next('r2'), { done: 'd' });
+  await expect(record.keepTap('d', { bin: 0 })).rejects.toThrow(DraftEnded);
+  expect(await record.taps('d')).toEqual([]);
 });
 
 it('throws a draft away with its taps, and no other', async () => {

@@ -53,6 +53,9 @@ function all<Part extends string>(part: Part): IDBKeyRange {
   return IDBKeyRange.bound([part], [part, []]);
 }
 
+/** The draft is no more: another tab has put it into the record or thrown it away. */
+export class DraftEnded extends Error {}
+
 export class RecordDatabase {
   private constructor(private readonly base: IDBPDatabase<RecordSchema>) {}
 
@@ -186,12 +189,22 @@ export class RecordDatabase {
     await Promise.all([work.store.put(draft), work.done]);
   }
 
-  /** Adds the next tap of a draft; two tabs cannot write the same one. */
+  /**
+   * Adds the next tap of a draft; two tabs cannot write the same one. Rejects with DraftEnded where
+   * the draft has been put into the record, or thrown away, meanwhile.
+   */
   async keepTap(draft: string, what: unknown): Promise<Tap> {
-    const work = this.base.transaction('taps', 'readwrite', strict);
-    const last = await work.store.openKeyCursor(all(draft), 'prev');
+    const work = this.base.transaction(['drafts', 'taps'], 'readwrite', strict);
+    const [known, last] = await Promise.all([
+      work.objectStore('drafts').getKey(draft),
+      work.objectStore('taps').openKeyCursor(all(draft), 'prev'),
+    ]);
+    if (known === undefined) {
+      await work.done;
+      throw new DraftEnded(draft);
+    }
     const tap = { draft, number: last ? last.key[1] + 1 : 0, what };
-    await Promise.all([work.store.add(tap), work.done]);
+    await Promise.all([work.objectStore('taps').add(tap), work.done]);
     return tap;
   }
 

@@ -6,7 +6,7 @@ import { signal } from '@preact/signals';
 import type { NamedText } from '../findings';
 import { author } from '../settings';
 import type { SiteFiles } from '../site_files';
-import { type Draft, type KeptSite, RecordDatabase, type Tap } from './record_database';
+import { type Draft, DraftEnded, type KeptSite, RecordDatabase, type Tap } from './record_database';
 import {
   type Change,
   documentOf,
@@ -24,7 +24,8 @@ export const openedSite = signal<SiteFiles | undefined>(undefined);
 export const keptSites = signal<KeptSite[]>([]);
 
 /** Why the record cannot be kept on this device, where it cannot. */
-export type RecordTrouble = 'not available' | 'no room' | 'not written' | 'reads otherwise';
+export type RecordTrouble =
+  'not available' | 'no room' | 'not written' | 'reads otherwise' | 'ended elsewhere';
 export const recordTrouble = signal<RecordTrouble | undefined>(undefined);
 
 /** What was tapped or filled in could not be kept. */
@@ -54,6 +55,7 @@ const otherTabs =
 
 function failureOf(error: unknown): RecordFailure {
   if (error instanceof RecordFailure) return error;
+  if (error instanceof DraftEnded) return new RecordFailure('ended elsewhere', error.message);
   const name = error instanceof DOMException ? error.name : '';
   const trouble: RecordTrouble =
     name === 'QuotaExceededError' ? 'no room' : name === '' ? 'not written' : 'not available';
