@@ -1,5 +1,5 @@
 /** The field: which rock, and then one big action. */
-import { keptSites, openedSite } from '../record/site_record';
+import { openedSite } from '../record/site_record';
 import { addressOf } from '../places';
 import { view } from '../site_assessment';
 import { siteState } from '../site_state';
@@ -32,7 +32,7 @@ export function FieldHome() {
   const lots = Object.entries(siteState.value.lots ?? {});
   const shown = view.value;
   const findings = shown.state === 'findings' ? shown.findings.findings : [];
-  const kept = keptSites.value.some(({ id }) => id === openedSite.value?.kept);
+  const kept = openedSite.value?.kept !== undefined;
   return (
     <section class="field" aria-labelledby="field-heading">
       <h1 id="field-heading">{siteState.value.name ?? words.heading}</h1>
