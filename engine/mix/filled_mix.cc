@@ -6,11 +6,12 @@
 #include <cmath>
 
 #include "engine/evidence/blend.h"
+#include "engine/mix/packed_material.h"
 
 namespace proofstone {
 namespace {
 
-bool is_share(double value) { return value >= 0.1 && value <= 0.7; }
+bool is_share(double value) { return value >= least_voids && value <= most_voids; }
 
 Problems problems_of(const FilledMix& mix) {
   Problems problems;
@@ -68,11 +69,23 @@ std::vector<PackedClass> classes_together(const std::vector<std::vector<PackedCl
   return together;
 }
 
-/// Absent where grains lie looser than the packing model reaches.
-std::optional<double> density_of(const std::vector<PackedClass>& classes) {
-  const auto packing = compressible_packing(classes, rodded_index);
-  if (!packing) return std::nullopt;
-  return packing->density;
+/// Precondition: the packing model reaches every material.
+double density_together(const std::vector<std::vector<PackedClass>>& materials,
+                        const std::vector<double>& solids) {
+  const auto classes = classes_together(materials, solids);
+  std::vector<double> shares;
+  for (const auto& one : classes) shares.push_back(one.share);
+  return PackedSizes(classes, rodded_index).pack(shares).density;
+}
+
+Problems fills_beyond_packing(const FilledMix& mix) {
+  Problems problems;
+  for (const auto& fill : mix.fills) {
+    if (!fill.porosity) continue;
+    auto beyond = beyond_packing(fill.name, fill.gradation, *fill.porosity, rodded_index);
+    if (beyond) problems.push_back(std::move(*beyond));
+  }
+  return problems;
 }
 
 void weigh_volumes(const FilledMix& mix, MixBalance& balance) {
@@ -85,71 +98,36 @@ void weigh_volumes(const FilledMix& mix, MixBalance& balance) {
 
 }  // namespace
 
-std::vector<PackedClass> packed_classes(const Gradation& gradation, double density, double index) {
-  const auto& points = gradation.points();
-  std::vector<PackedClass> classes;
-  const double first = points.front().percent_smaller;
-  const double last = points.back().percent_smaller;
-  // What lies beyond the ends of the curve is one class of half and of all the end's size.
-  if (first > 0) classes.push_back({points.front().size / 2, density, first / 100});
-  for (std::size_t i = 1; i < points.size(); ++i) {
-    const double share = (points[i].percent_smaller - points[i - 1].percent_smaller) / 100;
-    if (!(share > 0)) continue;
-    const double middle = std::sqrt(points[i].size.si() * points[i - 1].size.si());
-    classes.push_back({Length::from_si(middle), density, share});
-  }
-  if (last < 100) classes.push_back({points.back().size, density, (100 - last) / 100});
-  double low = 0.05;
-  double high = density;
-  for (int halving = 0; halving < 30; ++halving) {
-    const double middle = (low + high) / 2;
-    std::vector<double> shares;
-    for (auto& one : classes) {
-      one.density = middle;
-      shares.push_back(one.share);
-    }
-    (PackedSizes(classes, index).pack(shares).density < density ? low : high) = middle;
-  }
-  return classes;
-}
-
 Expected<MixBalance> balance_of(const FilledMix& mix) {
   if (auto problems = problems_of(mix); !problems.empty()) return problems;
   MixBalance balance;
-  std::vector<std::vector<PackedClass>> fills;
-  double in_place_apart = 0;
+  balance.beyond_packing = fills_beyond_packing(mix);
+  const bool several = mix.fills.size() > 1;
+  if (several && !balance.beyond_packing.empty()) return balance.beyond_packing;
+  std::vector<std::vector<PackedClass>> materials;
+  double all_solids = 0;
   for (std::size_t i = 0; i < mix.fills.size(); ++i) {
     const auto& fill = mix.fills[i];
     const double in_place = loose_of(mix, i) * fill.in_place_over_loose.value_or(1);
-    in_place_apart += in_place;
+    balance.fill_in_place += in_place;
     if (!fill.porosity) continue;
     balance.solids.push_back(in_place * (1 - *fill.porosity));
-    fills.push_back(packed_classes(fill.gradation, 1 - *fill.porosity, rodded_index));
+    all_solids += balance.solids.back();
+    materials.push_back(packed_classes(fill.gradation, 1 - *fill.porosity, rodded_index));
   }
-  balance.fill_in_place = in_place_apart;
-  const bool known = fills.size() == mix.fills.size();
-  double all_solids = 0;
-  for (const double solids : balance.solids) all_solids += solids;
-  if (known && fills.size() > 1) {
-    const auto density = density_of(classes_together(fills, balance.solids));
-    if (!density) {
-      return Problem{"too-loose", "The fills lie looser than the packing model reaches.", "", "",
-                     "a lower porosity of the fills in place"};
-    }
-    balance.fill_in_place = all_solids / *density;
-  }
+  if (several) balance.fill_in_place = all_solids / density_together(materials, balance.solids);
   weigh_volumes(mix, balance);
-  if (!known) return balance;
+  auto rock = beyond_packing("rock", mix.rock.gradation, mix.rock.voids, rodded_index);
+  if (rock) balance.beyond_packing.push_back(std::move(*rock));
+  const bool known = materials.size() == mix.fills.size();
+  if (!known || !balance.beyond_packing.empty()) return balance;
   const double rock_density = 1 - mix.rock.voids;
-  auto materials = std::move(fills);
-  auto solids = balance.solids;
   materials.push_back(packed_classes(mix.rock.gradation, rock_density, rodded_index));
+  auto solids = balance.solids;
   solids.push_back(rock_density);
-  balance.mix_density = density_of(classes_together(materials, solids));
-  if (balance.mix_density) {
-    balance.dilation = dilation_index(rock_density, *balance.mix_density,
-                                      rock_density / (rock_density + all_solids));
-  }
+  balance.mix_density = density_together(materials, solids);
+  balance.dilation = dilation_index(rock_density, *balance.mix_density,
+                                    rock_density / (rock_density + all_solids));
   return balance;
 }
 

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/mix/packing_model.h"
+#include "engine/finding/problem.h"
 #include "engine/rock/gradation.h"
 
 namespace proofstone {
@@ -47,6 +47,7 @@ struct MixBalance {
   std::optional<double> mix_density;           ///< solids share by the packing model
   std::vector<double> solids;                  ///< of each fill
   std::optional<double> compaction_that_fits;  ///< c at which these parts just fill, one fill only
+  Problems beyond_packing;  ///< of rock and fill that the packing model does not reach
 };
 
 /// Contact of the rock is being lost above this dilation (common practice).
@@ -59,8 +60,8 @@ inline constexpr double washed_in_ratio = 0.15;
 /// over the density that the packing model gives for them together.
 ///
 /// Problems: parts that are not positive, a fill without in_place_over_loose, several fills of
-/// which one has no porosity or that lie too loose together, voids or porosities outside what
-/// grains can have.
+/// which one has no porosity or lies looser or denser than the packing model reaches, voids or
+/// porosities outside what grains can have.
 Expected<MixBalance> balance_of(const FilledMix& mix);
 
 /// The curve of the whole mix by the volume of its solids. Problems as of balance_of, and of curves
@@ -70,9 +71,5 @@ Expected<Gradation> mix_curve(const FilledMix& mix, const MixBalance& balance);
 /// Whether the fill can be washed into the rock: nine tenths of it smaller than 0.15 of the rock's
 /// D15. Absent where the curves do not reach.
 std::optional<bool> can_be_washed_in(const FilledMix& mix);
-
-/// A material as the packing model sees it: the sizes of its curve, all with the one density that
-/// gives it, packed alone, the density that it has.
-std::vector<PackedClass> packed_classes(const Gradation& gradation, double density, double index);
 
 }  // namespace proofstone

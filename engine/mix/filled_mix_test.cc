@@ -63,19 +63,26 @@ TEST(FilledMix, FillTooLooseForThePackingModelGivesNoDilation) {
   ASSERT_TRUE(balance);
   EXPECT_FALSE(balance->mix_density.has_value());
   EXPECT_FALSE(balance->dilation.has_value());
+  ASSERT_EQ(balance->beyond_packing.size(), 1U);
+  EXPECT_EQ(balance->beyond_packing[0].where, "loam");
   mix.fills.push_back(mix.fills.front());
   mix.fill_parts.push_back(10);
+  const auto two = balance_of(mix);
+  ASSERT_FALSE(two);
+  EXPECT_EQ(two.problems().size(), 2U);
   EXPECT_EQ(code_of(mix), "too-loose");
 }
 
-TEST(FilledMix, AMaterialPackedAloneHasTheDensityItIsGiven) {
-  const auto curve = curve_of_sieves({1, 5, 20, 60, 100}, {5, 25, 50, 80, 100});
-  auto classes = packed_classes(curve, 0.72, rodded_index);
-  double sum = 0;
-  for (const auto& one : classes) sum += one.share;
-  EXPECT_NEAR(sum, 1, 1e-12);
-  EXPECT_NEAR(compressible_packing(classes, rodded_index)->density, 0.72, 1e-6);
-  EXPECT_LT(classes.front().density, 0.72);
+TEST(FilledMix, RockOutsideThePackingModelIsNamedAsTheRock) {
+  auto mix = soil_filled(65, 35);
+  mix.rock.voids = 0.10;
+  mix.rock.gradation = curve_of_sieves({290, 310}, {0, 100});
+  const auto balance = balance_of(mix);
+  ASSERT_TRUE(balance);
+  EXPECT_FALSE(balance->dilation.has_value());
+  ASSERT_EQ(balance->beyond_packing.size(), 1U);
+  EXPECT_EQ(balance->beyond_packing[0].code, "too-dense");
+  EXPECT_EQ(balance->beyond_packing[0].where, "rock");
 }
 
 TEST(FilledMix, WhatIsMissingOrImpossibleIsNamed) {
@@ -109,38 +116,6 @@ TEST(FilledMix, TheCurveOfTheMixStandsBetweenThoseOfItsParts) {
   ASSERT_TRUE(curve);
   // Solids: 0.6 of rock to 0.3877·0.58 of soil.
   EXPECT_NEAR(curve->percent_smaller(Length::millimeters(2)), 100 * 0.2249 / 0.8249, 0.05);
-}
-
-TEST(MixDesign, WashedInFillsTheVoidsAndMixedKeepsTheContact) {
-  auto mix = soil_filled(1, 1);
-  // Nine buckets to five fill just to the brim: 5/9·0.72/0.40.
-  const auto washed = design_mix(mix, 14);
-  ASSERT_TRUE(washed);
-  EXPECT_EQ(washed->rock_buckets, 9);
-  EXPECT_NEAR(washed->balance.filling, 1, 1e-9);
-  mix.placing = MixPlacing::mixed;
-  const auto mixed = design_mix(mix);
-  ASSERT_TRUE(mixed);
-  EXPECT_LE(mixed->balance.dilation.value_or(9), most_dilation);
-  EXPECT_LT(mixed->balance.filling, washed->balance.filling);
-  EXPECT_LE(mixed->buckets(), 12);
-  // What the design says of a recipe is what its parts come to.
-  const auto again = balance_of(with_recipe(mix, *mixed));
-  ASSERT_TRUE(again);
-  EXPECT_NEAR(again->filling, mixed->balance.filling, 1e-6);
-  EXPECT_NEAR(again->dilation.value_or(0), mixed->balance.dilation.value_or(1), 1e-6);
-}
-
-TEST(MixDesign, BadQuestionsAreNamed) {
-  auto mix = soil_filled(1, 1);
-  EXPECT_EQ(design_mix(mix, 1).problems().front().code, "buckets-out-of-range");
-  EXPECT_EQ(design_mix(mix, 1000).problems().front().code, "buckets-out-of-range");
-  mix.fills[0].porosity.reset();
-  EXPECT_EQ(design_mix(mix).problems().front().code, "porosity-not-known");
-  auto coarse = soil_filled(1, 1);
-  coarse.placing = MixPlacing::mixed;
-  coarse.fills[0].gradation = curve_of_sieves({100, 200}, {0, 100});
-  EXPECT_EQ(design_mix(coarse, 4).problems().front().code, "no-recipe");
 }
 
 // Six parts of rock with voids of 0.40 and five and a half of loose fill at a density of 0.60 that
@@ -188,21 +163,6 @@ TEST(MixRecipes, AreReadAndServeTheirSizes) {
   EXPECT_EQ(find_recipe("no such"), nullptr);
   EXPECT_FALSE(read_recipes("[]"));
   EXPECT_FALSE(read_recipes(R"({"recipes": [{"id": "x"}], "materials": []})"));
-}
-
-TEST(PackingModel, BadClassesAreNamed) {
-  const auto code = [](const std::vector<PackedClass>& classes, double index) {
-    return compressible_packing(classes, index).problems().front().code;
-  };
-  const Length size = Length::inches(4);
-  EXPECT_EQ(code({}, 4.5), "no-class");
-  EXPECT_EQ(code({{size, 0.6, 1}}, 0), "index-outside");
-  EXPECT_EQ(code({{Length::inches(-1), 0.6, 1}}, 4.5), "size-not-positive");
-  EXPECT_EQ(code({{size, 0.99, 1}}, 4.5), "density-outside");
-  EXPECT_EQ(code({{size, std::nan(""), 1}}, 4.5), "density-outside");
-  EXPECT_EQ(code({{size, 0.6, -1}}, 4.5), "bad-share");
-  EXPECT_EQ(code({{size, 0.6, 0.9}}, 4.5), "shares-not-whole");
-  EXPECT_NEAR(compressible_packing({{size, 0.6, 1}}, 4.5)->density, 0.6, 1e-9);
 }
 
 }  // namespace

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "engine/mix/packed_material.h"
+
 namespace proofstone {
 namespace {
 
@@ -12,7 +14,7 @@ constexpr double alike = 0.01;  // of the degree of filling
 constexpr int largest_most_buckets = 20;
 constexpr double rounding = 1e-9;
 
-/// Packs many recipes of the same materials.
+/// Packs many recipes of the same materials, all within what the packing model reaches.
 class RecipeBalance {
  public:
   explicit RecipeBalance(const FilledMix& mix) : rock_density_(1 - mix.rock.voids) {
@@ -143,8 +145,8 @@ Expected<MixRecipe> design_mix(const FilledMix& mix, int most_buckets) {
   FilledMix probe = mix;
   probe.rock_parts = 1;
   probe.fill_parts.assign(mix.fills.size(), 1);
-  Problems problems;
-  if (const auto sound = balance_of(probe); !sound) problems = sound.problems();
+  const auto sound = balance_of(probe);
+  Problems problems = sound ? sound->beyond_packing : sound.problems();
   for (const auto& fill : mix.fills) {
     if (!fill.porosity && mix.fills.size() == 1) {
       problems.push_back({"porosity-not-known", "Its porosity in place is not known.", "",

@@ -5,6 +5,7 @@
 #include "engine/blend/blend_examples.h"
 #include "engine/mix/mix_design.h"
 #include "engine/mix/mix_quantities.h"
+#include "engine/mix/packing_model.h"
 
 namespace proofstone {
 namespace {

@@ -25,9 +25,10 @@ Problems problems_of(const std::vector<PackedClass>& classes, double index) {
       problems.push_back(
           {"size-not-positive", "Its size is not above zero.", "", where, "above 0"});
     }
-    if (!(one.density >= 0.2 && one.density < index / (1 + index))) {
+    if (!(one.density >= loosest_class && one.density < densest_class(index))) {
       problems.push_back({"density-outside", "No grains pack to this share of the volume.", "",
-                          where, fmt::format("0.2 to below {:.3f}", index / (1 + index))});
+                          where,
+                          fmt::format("{} to below {:.3f}", loosest_class, densest_class(index))});
     }
     if (!(one.share >= 0)) {
       problems.push_back({"bad-share", "Its share is less than nothing.", "", where, "0 to 1"});

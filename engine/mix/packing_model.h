@@ -27,6 +27,11 @@ inline constexpr double rodded_index = 4.5;
 inline constexpr double vibrated_index = 4.75;
 inline constexpr double pressed_index = 9;
 
+/// What grains of one size, packed alone, take of their volume: from loosest_class on and below
+/// densest_class.
+inline constexpr double loosest_class = 0.2;
+constexpr double densest_class(double index) { return index / (1 + index); }
+
 /// How much a finer class (`ratio` = its size over that of the coarser) loosens the coarser one:
 /// a = √(1 − (1 − ratio)^1.02).
 double loosening(double ratio);

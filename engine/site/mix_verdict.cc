@@ -52,15 +52,17 @@ bool washes_in(const PreparedMix& prepared, Finding& finding) {
 bool lies_in_contact(const PreparedMix& prepared, const MixBalance& balance, Finding& finding) {
   if (!balance.dilation) {
     finding.outcome = Outcome::not_yet_known;
-    const bool stated = balance.solids.size() == prepared.mix.fills.size();
-    if (stated) {
-      finding.sentence +=
-          " The fill is stated to lie looser than the packing model reaches: whether it holds the "
-          "rock apart is not known.";
+    if (balance.beyond_packing.empty()) {
+      finding.next =
+          "State the porosity in place of every fill: without it the contact of the rock is not "
+          "known.";
+      return false;
     }
-    finding.next = stated ? "Check the porosity in place of every fill, and try a batch."
-                          : "State the porosity in place of every fill: without it the contact of "
-                            "the rock is not known.";
+    finding.sentence += " Whether the fill holds the rock apart is not known.";
+    for (const auto& problem : balance.beyond_packing) {
+      finding.sentence += fmt::format(" {}: {}", problem.where, problem.what);
+    }
+    finding.next = advice_beyond_packing(balance.beyond_packing);
     return false;
   }
   if (*balance.dilation <= most_dilation) return true;
@@ -77,6 +79,17 @@ bool lies_in_contact(const PreparedMix& prepared, const MixBalance& balance, Fin
 }
 
 }  // namespace
+
+std::string advice_beyond_packing(const Problems& problems) {
+  std::vector<std::string> allowed;
+  for (const auto& problem : problems) {
+    if (problem.code != "too-loose" && problem.code != "too-dense") return "";
+    allowed.push_back(fmt::format("{}, {}", problem.where, problem.allowed));
+  }
+  return fmt::format(
+      "Measure the porosity in place anew and try a batch. The packing model serves: {}.",
+      fmt::join(allowed, "; "));
+}
 
 void judge_mix(const PreparedMix& prepared, const MixBalance& balance, const std::string& on_ratio,
                Finding& finding) {

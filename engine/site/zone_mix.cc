@@ -162,9 +162,12 @@ Finding mix_finding(const Site& site, const Zone& zone, const PreparedMix& prepa
     finding.outcome = Outcome::not_yet_known;
     finding.sentence = "What the mix comes to is not known.";
     for (const auto& problem : balance.problems()) finding.reasons.push_back(problem.sentence());
-    finding.next =
-        "State of each fill its porosity in place and its loose_over_bank and "
-        "in_place_over_bank.";
+    finding.next = advice_beyond_packing(balance.problems());
+    if (finding.next.empty()) {
+      finding.next =
+          "State of each fill its porosity in place and its loose_over_bank and "
+          "in_place_over_bank.";
+    }
     return finding;
   }
   state_balance(prepared, *balance, finding);
@@ -183,7 +186,10 @@ Finding design_finding(const Site& site, const Zone& zone, const PreparedMix& pr
     finding.outcome = Outcome::not_yet_known;
     finding.sentence = "No proportions could be found.";
     for (const auto& problem : made.problems()) finding.reasons.push_back(problem.sentence());
-    finding.next = "Give what is missing of the materials, or offer others.";
+    finding.next = advice_beyond_packing(made.problems());
+    if (finding.next.empty()) {
+      finding.next = "Give what is missing of the materials, or offer others.";
+    }
     return finding;
   }
   const auto balance = balance_of(made->mix);

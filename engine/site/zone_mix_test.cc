@@ -7,7 +7,6 @@
 
 #include "engine/site/assess.h"
 #include "engine/site/example_document.h"
-#include "engine/site/site_blend.h"
 
 namespace proofstone {
 namespace {
@@ -82,7 +81,26 @@ TEST(ZoneMix, FillLooserThanThePackingModelReachesIsNotYetKnown) {
   EXPECT_EQ(mix.outcome, Outcome::not_yet_known) << mix.sentence;
   EXPECT_TRUE(says(mix.sentence, "looser than the packing model reaches")) << mix.sentence;
   EXPECT_FALSE(says(mix.sentence, "inf")) << mix.sentence;
-  EXPECT_TRUE(says(mix.next, "porosity")) << mix.sentence << mix.next;
+  EXPECT_TRUE(says(mix.next, "Loam, a porosity of 0.11 to 0.69")) << mix.next;
+  // Nothing is proposed with what the model does not reach.
+  const auto proposed = found(example, "mix-proposed.bank");
+  EXPECT_EQ(proposed.outcome, Outcome::not_yet_known) << proposed.sentence;
+  EXPECT_TRUE(says(proposed.sentence, "No proportions")) << proposed.sentence;
+  EXPECT_TRUE(says(proposed.next, "Loam, a porosity of 0.11 to 0.69")) << proposed.next;
+}
+
+TEST(ZoneMix, OfTwoFillsTooLooseEachIsToldWhatIsAllowed) {
+  auto example = with_mix();
+  example.items["materials"]["loam"]["porosity"] = "0.70";
+  example.items["materials"]["silt"] = example.items["materials"]["loam"];
+  example.items["materials"]["silt"]["name"] = "Silt";
+  auto& parts = example.items["mixes"]["fill"]["parts"];
+  parts.push_back({{"material", "silt"}, {"parts", "5"}});
+  const auto mix = found(example, "mix.bank");
+  EXPECT_EQ(mix.outcome, Outcome::not_yet_known);
+  EXPECT_EQ(mix.reasons.size(), 2U);
+  EXPECT_TRUE(says(mix.next, "Loam, a porosity of 0.11 to 0.69")) << mix.next;
+  EXPECT_TRUE(says(mix.next, "Silt, a porosity of 0.11 to 0.69")) << mix.next;
 }
 
 TEST(ZoneMix, SoilWashedInThatShrinksEnoughMeets) {
@@ -202,39 +220,6 @@ TEST(MixReader, BadMixesAreNamed) {
   auto& parts = twice.items["mixes"]["fill"]["parts"];
   parts.push_back(parts[0]);
   EXPECT_EQ(first_code(twice), "repeated");
-}
-
-TEST(SiteBlend, AnswersForAClassAndNamesWhatIsWrong) {
-  auto example = with_mix();
-  example.items["materials"]["fine"] = {{"name", "Fine stock"},
-                                        {"gradation",
-                                         {{{"size", "4 in"}, {"smaller", "0 %"}},
-                                          {{"size", "9 in"}, {"smaller", "40 %"}},
-                                          {{"size", "14 in"}, {"smaller", "100 %"}}}},
-                                        {"price", {{"amount", "20"}, {"per", "t"}}},
-                                        {"load", "15 t"}};
-  example.items["materials"]["coarse"]["price"] = {{"amount", "25"}, {"per", "t"}};
-  example.items["materials"]["coarse"]["load"] = "15 t";
-  const auto site = site_from(example.document());
-  ASSERT_TRUE(site) << site.problems().front().sentence();
-  BlendQuestion question{"fhwa-3", {"coarse", "fine"}, Mass::tonnes(300), 0, 12};
-  const auto answer = blend_on_site(*site, question);
-  ASSERT_TRUE(answer) << answer.problems().front().sentence();
-  if (answer->ranges) {
-    ASSERT_TRUE(answer->loads.has_value());
-    EXPECT_GE(answer->loads->mass.tonnes(), 300);
-    EXPECT_GE(answer->loads->margin, -1e-6);
-  } else {
-    EXPECT_FALSE(answer->why.empty());
-  }
-  question.rock_class = "no-such";
-  EXPECT_EQ(blend_on_site(*site, question).problems().front().code, "no-such-class");
-  question.rock_class = "fhwa-3";
-  question.materials = {"gold"};
-  EXPECT_EQ(blend_on_site(*site, question).problems().front().code, "no-such-item");
-  question.materials.clear();
-  question.margin = -4;
-  EXPECT_EQ(blend_on_site(*site, question).problems().front().code, "out-of-range");
 }
 
 }  // namespace
