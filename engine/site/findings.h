@@ -8,6 +8,7 @@
 #include "engine/finding/outcome.h"
 #include "engine/finding/steps.h"
 #include "engine/method/method.h"
+#include "engine/placing/placing_check.h"
 #include "engine/site/pictures.h"
 #include "engine/site/quantity_table.h"
 #include "engine/site/typical_section.h"
@@ -104,9 +105,14 @@ struct Finding {
   bool keeps(const LimitDescription& limit) const;
 };
 
-/// One check of a zone's placing as a record shows it, in words.
+/// One check of a zone's placing as a record shows it, in words, and what is taken down of it.
 struct PlacingRecordLine {
+  std::string id;  ///< of the check, as a walk names it
   std::string title;
+  CheckMeasure measure = CheckMeasure::by_eye;
+  LengthUse length_use = LengthUse::ground;  ///< of lengths measured
+  int fewest_points = 1;
+  std::vector<MixShare> mix;  ///< whose loads are counted, the rock first
   bool hold_point = false;
   std::string required;
   std::string tolerance;
@@ -114,6 +120,7 @@ struct PlacingRecordLine {
   Outcome outcome = Outcome::not_yet_known;
   std::string state;                  ///< "pass", "fail", "not yet known", "used as it is, …"
   std::vector<std::string> evidence;  ///< in the order of time
+  std::string next;                   ///< what to do about it
 };
 struct PlacingRecord {
   std::string zone;  ///< its name

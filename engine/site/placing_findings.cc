@@ -31,9 +31,12 @@ std::string state_text(const StandingCheck& one) {
   return std::string(check_state_word(one.standing.state));
 }
 
-/// What to do about a check that does not pass.
+/// What to do about a check.
 std::string next_of(const StandingCheck& one) {
   const auto& standing = one.standing;
+  if (one.check.hold_point ? one.released() : standing.state == CheckState::pass) {
+    return one.remarks.empty() ? "Keep the record." : one.remarks.front();
+  }
   if (standing.state == CheckState::pass && !one.waits_for.empty()) {
     return fmt::format("See to \"{}\" first: it stands before this hold point.", one.waits_for);
   }
@@ -114,11 +117,7 @@ Finding check_finding(const Zone& zone, const StandingCheck& one, const Wording&
   for (const auto& line : one.evidence) finding.reasons.push_back(line + ".");
   for (const auto& remark : one.remarks) finding.reasons.push_back(remark);
   finding.sources.push_back(one.check.source);
-  if (!one.check.hold_point ? one.standing.state != CheckState::pass : !one.released()) {
-    finding.next = next_of(one);
-  } else {
-    finding.next = one.remarks.empty() ? "Keep the record." : one.remarks.front();
-  }
+  finding.next = next_of(one);
   return finding;
 }
 
@@ -195,7 +194,13 @@ PlacingRecord placing_record(const ZonePlacing& placing, const Wording& wording)
   record.begun = placing.begun;
   for (const auto& one : placing.checks) {
     PlacingRecordLine line;
+    line.id = one.check.id;
     line.title = one.check.title;
+    line.measure = one.check.measure;
+    line.length_use = length_use(one.check);
+    line.fewest_points = one.check.fewest_points;
+    line.mix = one.mix;
+    line.next = next_of(one);
     line.hold_point = one.check.hold_point;
     line.required = required_text(one.check, wording);
     line.tolerance = tolerance_text(one.check, wording);

@@ -120,6 +120,7 @@ StandingCheck stand(const Site& site, const Zone& zone, const PlacingDesign& des
     }
   }
   if (one.check.measure == CheckMeasure::load_tally) {
+    one.mix = design.mix;
     add_tally(design, loads, counted_when, one, evidence);
   }
   if (one.check.measure == CheckMeasure::layer_survey) {

@@ -14,6 +14,7 @@ struct StandingCheck {
   PlacingCheck check;
   CheckStanding standing;
   std::vector<TallyLine> tally;       ///< of the mix
+  std::vector<MixShare> mix;          ///< whose loads are tallied
   std::vector<std::string> evidence;  ///< in words, in the order of time
   std::vector<std::string> remarks;   ///< what is out of order
   std::string waits_for;              ///< hold point: the first check before it that is open

@@ -1,0 +1,168 @@
+#include "report/site_requests.h"
+
+#include <fmt/format.h>
+
+#include "engine/site/assess.h"
+#include "engine/site/quantities.h"
+#include "engine/site/version.h"
+#include "report/blend_request.h"
+#include "report/checklist_answer.h"
+#include "report/count_sheet_answer.h"
+#include "report/findings_answer.h"
+#include "report/html_report.h"
+#include "report/layered_section.h"
+#include "report/quantity_answer.h"
+#include "report/request_reading.h"
+#include "report/specification_html.h"
+#include "report/state_answer.h"
+#include "report/substitution_answer.h"
+
+namespace proofstone {
+namespace {
+
+using nlohmann::json;
+
+json assess_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto width = picture_width(request, problems);
+  return answer_on_site(request, problems, [&](const Site& site) {
+    return findings_answer(assess(site, units), width);
+  });
+}
+
+json lot_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto width = picture_width(request, problems);
+  const auto lot = request.required_text("lot");
+  return answer_on_site(request, problems, [&](const Site& site) {
+    if (!site.lots.contains(lot)) return refused({no_such_lot(site, lot)});
+    return findings_answer(assess_lot(site, lot, units), width);
+  });
+}
+
+json count_sheet_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto lot = request.required_text("lot");
+  return answer_on_site(request, problems, [&](const Site& site) {
+    return answer_named("count_sheet", count_sheet_answer(site, lot, units));
+  });
+}
+
+json checklist_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto zone = request.required_text("zone");
+  return answer_on_site(request, problems, [&](const Site& site) {
+    return answer_named("checklist", checklist_answer(site, zone, units));
+  });
+}
+
+/// The document as its revisions leave it: what a screen lists and edits.
+json state_request(FieldReader& request, Problems& problems) {
+  const auto* document = request.required("document");
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  auto state = state_answer(*document);
+  if (!state) return refused(state.problems());
+  return std::move(*state);
+}
+
+json report_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  return answer_on_site(request, problems, [&](const Site& site) {
+    return json{{"html", html_report(assess(site, units))}};
+  });
+}
+
+json drawing_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto zone = request.required_text("zone");
+  return answer_on_site(request, problems, [&](const Site& site) {
+    std::string known;
+    for (const auto& picture : assess(site, units).typical_sections) {
+      const auto id = picture.id.substr(std::string("typical.").size());
+      known += (known.empty() ? "" : ", ") + id;
+      if (id != zone) continue;
+      if (const auto drawing = layered_section(picture, units)) {
+        return json{{"drawing", layered_drawing_json(*drawing)}};
+      }
+    }
+    return refused({{"no-section", fmt::format("There is no typical section of \"{}\".", zone), "",
+                     "/zone", known.empty() ? "a bank zone with a section" : known}});
+  });
+}
+
+json quantities_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  return answer_on_site(request, problems, [&](const Site& site) {
+    const auto table = quantities_of(site, Wording(units));
+    json answer = {{"quantities", quantities_json(table, units)},
+                   {"csv", quantities_csv(table, units)}};
+    answer["quantities"]["site"] = {{"name", site.name}, {"revision", site.revision}};
+    answer["quantities"]["engine"] = engine_version;
+    answer["quantities"]["cautions"] = usual_cautions();
+    return answer;
+  });
+}
+
+json substitution_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  SubstituteRock rock;
+  rock.zone = request.required_text("zone");
+  rock.source = request.optional_text("source");
+  rock.rock_class = request.optional_text("class");
+  rock.specific_gravity = request.optional_quantity<Dimensionless>("specific_gravity");
+  if (request.has("angularity")) {
+    rock.angularity = request.choice<Angularity>(
+        "angularity", {{"angular", Angularity::angular}, {"rounded", Angularity::rounded}},
+        std::nullopt);
+  }
+  return answer_on_site(request, problems, [&](const Site& site) {
+    const auto study = study_substitution(site, rock, Wording(units));
+    if (!study) return refused(study.problems());
+    return json{{"substitution", substitution_json(*study, units)}};
+  });
+}
+
+json specification_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  return answer_on_site(request, problems, [&](const Site& site) {
+    return json{{"html", specification_html(specification_of(site), units)}};
+  });
+}
+
+json validate_request(FieldReader& request, Problems& problems) {
+  const auto site = site_of(request, problems);
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  return refused(site ? Problems{} : site.problems());
+}
+
+json blend_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto question = read_blend_question(request, problems);
+  return answer_on_site(request, problems, [&](const Site& site) {
+    const auto blend = blend_on_site(site, question);
+    if (!blend) return refused(blend.problems());
+    return json{{"blend", blend_json(*blend, units)}};
+  });
+}
+
+}  // namespace
+
+std::span<const SiteRequest> site_requests() {
+  static constexpr SiteRequest known[] = {{"assess", assess_request},
+                                          {"blend", blend_request},
+                                          {"checklist", checklist_request},
+                                          {"count-sheet", count_sheet_request},
+                                          {"drawing", drawing_request},
+                                          {"lot", lot_request},
+                                          {"quantities", quantities_request},
+                                          {"report", report_request},
+                                          {"specification", specification_request},
+                                          {"state", state_request},
+                                          {"substitution", substitution_request},
+                                          {"validate", validate_request}};
+  return known;
+}
+
+}  // namespace proofstone

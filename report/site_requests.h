@@ -1,0 +1,22 @@
+#pragma once
+
+#include <nlohmann/json_fwd.hpp>
+#include <span>
+
+#include "engine/json/field_reader.h"
+
+namespace proofstone {
+
+/// A question of the shells: reads what else stands in the request, answers or says why not.
+using RequestAnswer = nlohmann::json (*)(FieldReader& request, Problems& problems);
+
+/// A question about a site document, by the word with which it is asked.
+struct SiteRequest {
+  const char* word;
+  RequestAnswer answer;
+};
+
+/// All that can be asked about a site document.
+std::span<const SiteRequest> site_requests();
+
+}  // namespace proofstone
