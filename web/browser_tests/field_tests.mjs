@@ -203,6 +203,57 @@ export function fieldTests(world) {
       await page.context().close();
     });
 
+    it('walks along the work by its own checklist, and follows a problem to its closing', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.getByRole('link', { name: 'Field', exact: true }).tap();
+      await page.screenshot({ path: world.screenshot('phone-field'), fullPage: true });
+      await page.getByRole('link', { name: /Outer bank/ }).tap();
+      await page.getByRole('heading', { name: 'Outer bank', level: 1 }).waitFor();
+      await page.screenshot({ path: world.screenshot('phone-walk'), fullPage: true });
+      await nothingWrong(page);
+
+      await page.getByRole('link', { name: /Subgrade/ }).tap();
+      await page.getByRole('heading', { name: 'Subgrade', level: 1 }).waitFor();
+      const next = page.getByLabel(/next point/);
+      for (const length of ['0,04', '-0.05']) {
+        await next.fill(length);
+        await page.getByRole('button', { name: 'Add', exact: true }).tap();
+      }
+      await page.getByText('0.04 ft · -0.05 ft').waitFor();
+      await next.fill('9');
+      await next.press('Enter');
+      await page.getByRole('button', { name: 'Take the last point back' }).tap();
+      await page.getByText('2 points of').waitFor();
+      await page.screenshot({ path: world.screenshot('phone-check'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByLabel('Your name').fill('L. Brandt');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('Kept: Walk: Subgrade.').waitFor();
+      await page.getByRole('link', { name: /Subgrade/ }).tap();
+      await page.getByText(/Subgrade, L\. Brandt, .*measured 0\.04 ft, -0\.05 ft/).waitFor();
+
+      await page.getByRole('link', { name: 'Report a problem here' }).tap();
+      await page.getByLabel('What is not as designed?').fill('Soft ground at the foot');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByRole('link', { name: /Soft ground at the foot/ }).tap();
+      await page.getByRole('heading', { name: 'Decide: Soft ground at the foot' }).waitFor();
+      await page.getByLabel('What is to be done?').selectOption('Use it as it is');
+      await page.getByLabel('Engineer who approves').fill('M. Okafor');
+      await page.screenshot({ path: world.screenshot('phone-problem'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByLabel('What is to be done?').selectOption('Rework it');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('To be carried out and closed').waitFor();
+      await page.getByRole('link', { name: /Soft ground at the foot/ }).tap();
+      await page.getByText('Decided: Rework it.').waitFor();
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByRole('heading', { name: 'Outer bank', level: 1 }).waitFor();
+      await page.getByText('Kept: Closed: Soft ground at the foot.').waitFor();
+      assert.equal(await page.getByRole('link', { name: /Soft ground at the foot/ }).count(), 0);
+      assert.deepEqual(page.complaints, []);
+      await page.context().close();
+    });
+
     it('shows in one tab what another has taken down', async () => {
       const page = await openApplication(world, postures.phone);
       await page.goto(new URL(`${lot}/load`, page.url()).href);
@@ -248,7 +299,7 @@ export function fieldTests(world) {
       await page.reload();
       await page.getByText(/60 stones in all/).waitFor();
       await page.getByRole('link', { name: 'New rock' }).waitFor({ state: 'detached' });
-      await page.getByRole('link', { name: 'All rock of this site' }).tap();
+      await page.getByRole('link', { name: 'All of this site' }).tap();
       await page.getByRole('link', { name: 'New rock' }).tap();
       await page.getByLabel('Where does it come from?').selectOption({ label: 'Slate Hollow' });
       assert.equal(await page.getByLabel('Name of that quarry or pit').count(), 0);

@@ -3,17 +3,19 @@ import { useLayoutEffect } from 'preact/hooks';
 import { FailureNotice } from './failure_notice';
 import { CountScreen } from './field/count_screen';
 import { FieldHome } from './field/field_home';
-import { LoadForm, ProblemForm, QuickLookForm } from './field/lot_tasks';
+import { LoadForm, QuickLookForm } from './field/lot_tasks';
 import { LotPage } from './field/lot_page';
 import { NewRockForm } from './field/new_rock_form';
+import { ProblemForm, ProblemPage } from './field/problem_forms';
 import { UndoNotice } from './field/undo_notice';
+import { ZonePage } from './field/zone_page';
 import { FindingsList } from './findings_list';
 import { Headline } from './headline';
 import { DropPlace } from './open_site';
 import { NewVersionNotice, PageFooter } from './page_footer';
 import { PageHeader } from './page_header';
 import { PicturesPanel, takePageWidth } from './pictures_panel';
-import { isTask, place } from './places';
+import { isTask, type LotTask, place } from './places';
 import { ProblemList } from './problem_list';
 import { QuantitiesPanel } from './quantities_panel';
 import { SaveFindings } from './save_findings';
@@ -47,23 +49,48 @@ function AssessedSite() {
   );
 }
 
+/** A lot, or what is taken down of it. */
+function LotScreen({ lot, task }: { lot: string; task?: LotTask }) {
+  switch (task) {
+    case 'count':
+      return <CountScreen key={lot} lot={lot} />;
+    case 'quick-look':
+      return <QuickLookForm lot={lot} />;
+    case 'load':
+      return <LoadForm lot={lot} />;
+    case 'problem':
+      return <ProblemForm about={{ lot }} back={{ at: 'lot', lot }} />;
+    default:
+      return <LotPage lot={lot} />;
+  }
+}
+
 /** The screen of the field that the address names. */
 function FieldScreen() {
   const here = place.value;
   useLayoutEffect(takePageWidth, []);
-  if (here.at === 'new-rock') return <NewRockForm />;
-  if (here.at !== 'lot') return <FieldHome />;
-  switch (here.task) {
-    case 'count':
-      return <CountScreen key={here.lot} lot={here.lot} />;
-    case 'quick-look':
-      return <QuickLookForm lot={here.lot} />;
-    case 'load':
-      return <LoadForm lot={here.lot} />;
+  switch (here.at) {
+    case 'new-rock':
+      return <NewRockForm />;
+    case 'lot':
+      return <LotScreen {...here} />;
+    case 'zone':
+      return (
+        <ZonePage
+          key={here.zone}
+          zone={here.zone}
+          {...(here.check === undefined ? {} : { check: here.check })}
+        />
+      );
+    case 'zone-problem': {
+      const { zone, check } = here;
+      const about = check === undefined ? { zone } : { zone, check };
+      return <ProblemForm about={about} back={{ at: 'zone', zone }} />;
+    }
     case 'problem':
-      return <ProblemForm lot={here.lot} />;
+      return <ProblemPage key={here.problem} problem={here.problem} />;
     default:
-      return <LotPage lot={here.lot} />;
+      return <FieldHome />;
   }
 }
 

@@ -7,6 +7,11 @@ const places: Place[] = [
   { at: 'new-rock' },
   { at: 'lot', lot: 'first-deliveries' },
   { at: 'lot', lot: 'a/b %', task: 'count' },
+  { at: 'zone', zone: 'outer-bank' },
+  { at: 'zone', zone: 'outer-bank', check: 'toe' },
+  { at: 'zone-problem', zone: 'outer-bank' },
+  { at: 'zone-problem', zone: 'outer-bank', check: 'toe' },
+  { at: 'problem', problem: 'shallow-toe' },
 ];
 
 it.each(places)('is found again under its address: %o', (place) => {

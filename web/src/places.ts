@@ -9,7 +9,11 @@ export type Place =
   | { at: 'findings' }
   | { at: 'field' }
   | { at: 'new-rock' }
-  | { at: 'lot'; lot: string; task?: LotTask };
+  | { at: 'lot'; lot: string; task?: LotTask }
+  /** The walk along a zone that is being built; with `check`, what is seen of one of its checks. */
+  | { at: 'zone'; zone: string; check?: string }
+  | { at: 'zone-problem'; zone: string; check?: string }
+  | { at: 'problem'; problem: string };
 
 function steps(hash: string): string[] {
   try {
@@ -21,12 +25,18 @@ function steps(hash: string): string[] {
 
 /** An address that means nothing here leads to the findings. */
 export function placeAt(hash: string): Place {
-  const [first = '', kind = '', id = '', task = ''] = steps(hash);
+  const [first = '', kind = '', id = '', task = '', rest = ''] = steps(hash);
   if (first !== 'field') return { at: 'findings' };
   if (kind === 'lot' && id !== '') {
     const known = lotTasks.find((one) => one === task);
     return known ? { at: 'lot', lot: id, task: known } : { at: 'lot', lot: id };
   }
+  if (kind === 'zone' && id !== '') {
+    const about = { zone: id, ...(rest === '' ? {} : { check: rest }) };
+    if (task === 'problem') return { at: 'zone-problem', ...about };
+    return task === 'check' && rest !== '' ? { at: 'zone', ...about } : { at: 'zone', zone: id };
+  }
+  if (kind === 'problem' && id !== '') return { at: 'problem', problem: id };
   return kind === 'new-rock' ? { at: 'new-rock' } : { at: 'field' };
 }
 
@@ -41,6 +51,12 @@ export function addressOf(place: Place): string {
       return '#/';
     case 'lot':
       return path('field', 'lot', place.lot, place.task);
+    case 'zone':
+      return path('field', 'zone', place.zone, ...(place.check ? ['check', place.check] : []));
+    case 'zone-problem':
+      return path('field', 'zone', place.zone, 'problem', place.check);
+    case 'problem':
+      return path('field', 'problem', place.problem);
     case 'field':
       return path('field');
     case 'new-rock':
@@ -50,7 +66,14 @@ export function addressOf(place: Place): string {
 
 /** Whether something is being taken down there. */
 export function isTask(place: Place): boolean {
-  return place.at === 'new-rock' || (place.at === 'lot' && place.task !== undefined);
+  switch (place.at) {
+    case 'lot':
+      return place.task !== undefined;
+    case 'zone':
+      return place.check !== undefined;
+    default:
+      return ['new-rock', 'zone-problem', 'problem'].includes(place.at);
+  }
 }
 
 export const place = signal<Place>(placeAt(location.hash));

@@ -7,6 +7,36 @@ import { strings } from './strings';
 
 const words = strings.problemList;
 
+function Where({ problem }: { problem: Problem }) {
+  if (!problem.file && !problem.where) return null;
+  return (
+    <p class="place">
+      {problem.file && <span class="file">{problem.file}</span>}
+      {problem.where && <span class="where">{problem.where}</span>}
+    </p>
+  );
+}
+
+/** Problems one below the other; nothing where there are none. */
+export function ProblemLines({ problems }: { problems: readonly Problem[] }) {
+  if (problems.length === 0) return null;
+  return (
+    <ol class="problem-lines">
+      {problems.map((problem) => (
+        <li>
+          <Where problem={problem} />
+          <p class="what">{problem.what}</p>
+          {problem.allowed && (
+            <p class="allowed">
+              <b>{words.allowed}</b> {problem.allowed}
+            </p>
+          )}
+        </li>
+      ))}
+    </ol>
+  );
+}
+
 export function ProblemList({ label, problems }: { label: string; problems: Problem[] }) {
   const heading = useHeadingFocus(askedByUser.value);
   return (
@@ -15,24 +45,7 @@ export function ProblemList({ label, problems }: { label: string; problems: Prob
         {words.heading(label)}
       </h1>
       <p>{words.intro(problems.length)}</p>
-      <ol>
-        {problems.map((problem) => (
-          <li>
-            {(problem.file || problem.where) && (
-              <p class="place">
-                {problem.file && <span class="file">{problem.file}</span>}
-                {problem.where && <span class="where">{problem.where}</span>}
-              </p>
-            )}
-            <p class="what">{problem.what}</p>
-            {problem.allowed && (
-              <p class="allowed">
-                <b>{words.allowed}</b> {problem.allowed}
-              </p>
-            )}
-          </li>
-        ))}
-      </ol>
+      <ProblemLines problems={problems} />
       <OpenSite />
     </section>
   );

@@ -10,6 +10,27 @@ export interface SiteState {
   looks?: Record<string, { name: string; kind: string; lot: string; when?: string; who?: string }>;
   loads?: Record<string, { lot: string; when: string; ticket?: string; mass?: string }>;
   sources?: Record<string, { name: string }>;
+  zones?: Record<string, { name: string }>;
+  nonconformances?: Record<string, NonconformanceState>;
+}
+
+/** Somebody who saw or decided something, and when. */
+export interface Signed {
+  who?: string;
+  when?: string;
+  where?: string;
+  note?: string;
+}
+
+/** A problem from its finding to its closing. */
+export interface NonconformanceState {
+  name: string;
+  lot?: string;
+  zone?: string;
+  check?: string;
+  opened?: Signed;
+  disposition?: Signed & { kind?: string; approved_by?: string };
+  closed?: Signed;
 }
 
 interface StateAnswer {

@@ -2,7 +2,7 @@
 import { author } from '../settings';
 import { strings } from '../strings';
 
-export function AuthorField() {
+export function AuthorField({ needed = false }: { needed?: boolean }) {
   return (
     <label class="field-label">
       <span>{strings.field.who}</span>
@@ -11,6 +11,7 @@ export function AuthorField() {
         name="author"
         autocomplete="name"
         maxLength={80}
+        required={needed}
         value={author.value}
         onInput={({ currentTarget }) => (author.value = currentTarget.value)}
       />

@@ -4,6 +4,7 @@ import { engine } from '../engine';
 import type { AssessAnswer, Problem } from '../findings';
 import { PictureFigure } from '../picture';
 import { addressOf, go } from '../places';
+import { ProblemLines } from '../problem_list';
 import type { Draft, Tap } from '../record/record_database';
 import { type Change, freshId, pointerTo } from '../record/revision';
 import {
@@ -15,13 +16,15 @@ import {
   recordDatabase,
   RecordFailure,
 } from '../record/site_record';
-import { author, units } from '../settings';
+import { units } from '../settings';
 import { pictureWidth } from '../site_assessment';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
 import { AuthorField } from './author_field';
+import { useBegunCount } from './begun_count';
 import { type CountBin, type CountTap, type Stone, stonesField, stonesIn } from './count_tally';
 import { LiveLot } from './live_lot';
+import { observer } from './task_form';
 import { OutcomeMark } from '../outcome_mark';
 
 const words = strings.count;
@@ -43,6 +46,11 @@ interface CountDraft {
   place: string;
 }
 
+/** What the user reads where something could not be kept. */
+function sentenceOf(error: unknown): string {
+  return strings.record.troubles[error instanceof RecordFailure ? error.trouble : 'not written'];
+}
+
 /** The look that the stones make; nothing before the first stone. */
 function lookOf(draft: Draft, stones: readonly Stone[]): Change[] {
   const about = draft.about as CountDraft;
@@ -57,7 +65,7 @@ function lookOf(draft: Draft, stones: readonly Stone[]): Change[] {
         lot: about.lot,
         picking: about.picking,
         when: draft.begun,
-        ...(author.peek() ? { who: author.peek() } : {}),
+        ...observer(),
         ...(about.place ? { where: about.place } : {}),
         stones: taken,
       },
@@ -70,6 +78,7 @@ function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draft) => v
   const [problems, setProblems] = useState<Problem[]>([]);
   const [picking, setPicking] = useState('grid');
   const [place, setPlace] = useState('');
+  const [trouble, setTrouble] = useState('');
   const site = openedSite.value;
   useEffect(() => {
     if (!site) return;
@@ -87,15 +96,7 @@ function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draft) => v
       })
       .catch(() => setProblems([strings.problems.engineSilent()]));
   }, [site, lot, units.value]);
-  if (problems.length > 0) {
-    return (
-      <ul>
-        {problems.map(({ what, where, allowed }) => (
-          <li>{`${where} ${what} ${allowed}`}</li>
-        ))}
-      </ul>
-    );
-  }
+  if (problems.length > 0) return <ProblemLines problems={problems} />;
   if (!sheet) return <p role="status">{words.preparing}</p>;
   return (
     <form
@@ -109,7 +110,9 @@ function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draft) => v
           bins: sheet.bins,
           place: place.trim(),
         };
-        beginDraft('stone count', about).then(onBegun, () => undefined);
+        beginDraft('stone count', about).then(onBegun, (error: unknown) =>
+          setTrouble(sentenceOf(error)),
+        );
       }}
     >
       <p>{words.against(sheet.name, sheet.class)}</p>
@@ -143,6 +146,11 @@ function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draft) => v
       </label>
       <AuthorField />
       <p class="caution">{words.caution}</p>
+      {trouble && (
+        <p class="trouble" role="alert">
+          {trouble}
+        </p>
+      )}
       <button type="submit" class="button action main">
         {words.begin}
       </button>
@@ -240,10 +248,7 @@ function Counting({ draft }: { draft: Draft }) {
   const guarded = (work: () => Promise<unknown>) => {
     work().then(
       () => setTrouble(''),
-      (error: unknown) =>
-        setTrouble(
-          strings.record.troubles[error instanceof RecordFailure ? error.trouble : 'not written'],
-        ),
+      (error: unknown) => setTrouble(sentenceOf(error)),
     );
   };
   const leave = () => go({ at: 'lot', lot });
@@ -318,23 +323,9 @@ function Counting({ draft }: { draft: Draft }) {
 }
 
 export function CountScreen({ lot }: { lot: string }) {
-  const [draft, setDraft] = useState<Draft | undefined>(undefined);
-  const [looked, setLooked] = useState(false);
-  const site = openedSite.value?.kept;
-  useEffect(() => {
-    if (draft) return;
-    if (site === undefined) {
-      setLooked(openedSite.value !== undefined);
-      return;
-    }
-    void recordDatabase()
-      .then((record) => record.drafts(site))
-      .then((drafts) => {
-        setDraft(drafts.find(({ about }) => (about as CountDraft).lot === lot));
-      })
-      .catch(() => undefined)
-      .then(() => setLooked(true));
-  }, [site, lot, openedSite.value === undefined]);
+  const begun = useBegunCount(lot);
+  const [fresh, setFresh] = useState<Draft | undefined>(undefined);
+  const draft = fresh ?? begun.draft;
   return (
     <section class="field" aria-labelledby="count-heading">
       <p>
@@ -343,8 +334,8 @@ export function CountScreen({ lot }: { lot: string }) {
       <h1 id="count-heading">{words.heading(siteState.value.lots?.[lot]?.name ?? '')}</h1>
       {draft ? (
         <Counting draft={draft} />
-      ) : looked ? (
-        <Beginning lot={lot} onBegun={setDraft} />
+      ) : begun.known ? (
+        <Beginning lot={lot} onBegun={setFresh} />
       ) : (
         <p role="status">{words.preparing}</p>
       )}

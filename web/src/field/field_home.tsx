@@ -1,11 +1,11 @@
-/** The field: which rock, and then one big action. */
+/** The field: which rock or which work, and then one big action. */
 import { openedSite } from '../record/site_record';
-import { addressOf } from '../places';
+import { addressOf, type Place } from '../places';
 import { view } from '../site_assessment';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
 import { OutcomeMark } from '../outcome_mark';
-import type { Finding } from '../findings';
+import type { Finding, Outcome } from '../findings';
 
 const words = strings.field;
 
@@ -14,14 +14,24 @@ export function verdictOf(findings: readonly Finding[], lot: string): Finding | 
   return findings.find(({ id }) => id === `gradation.${lot}`);
 }
 
-function LotLink({ id, name, verdict }: { id: string; name: string; verdict?: Finding }) {
+function PlaceLink({
+  to,
+  name,
+  outcome,
+  line,
+}: {
+  to: Place;
+  name: string;
+  outcome: Outcome | undefined;
+  line: string;
+}) {
   return (
     <li>
-      <a class="lot-link" href={addressOf({ at: 'lot', lot: id })}>
-        <OutcomeMark outcome={verdict?.outcome ?? 'not yet known'} size={32} />
+      <a class="lot-link" href={addressOf(to)}>
+        <OutcomeMark outcome={outcome ?? 'not yet known'} size={32} />
         <span>
           <b>{name}</b>
-          <span class="line">{verdict?.outcome ?? words.noLook}</span>
+          <span class="line">{line}</span>
         </span>
       </a>
     </li>
@@ -30,6 +40,7 @@ function LotLink({ id, name, verdict }: { id: string; name: string; verdict?: Fi
 
 export function FieldHome() {
   const lots = Object.entries(siteState.value.lots ?? {});
+  const zones = Object.entries(siteState.value.zones ?? {});
   const shown = view.value;
   const findings = shown.state === 'findings' ? shown.findings.findings : [];
   const kept = openedSite.value?.kept !== undefined;
@@ -42,7 +53,15 @@ export function FieldHome() {
       <ul class="lot-list">
         {lots.map(([id, { name }]) => {
           const verdict = verdictOf(findings, id);
-          return <LotLink key={id} id={id} name={name} {...(verdict ? { verdict } : {})} />;
+          return (
+            <PlaceLink
+              key={id}
+              to={{ at: 'lot', lot: id }}
+              name={name}
+              outcome={verdict?.outcome}
+              line={verdict?.outcome ?? words.noLook}
+            />
+          );
         })}
       </ul>
       <p class="new-rock">
@@ -50,6 +69,18 @@ export function FieldHome() {
           {strings.newRock.heading}
         </a>
       </p>
+      {zones.length > 0 && <h2>{words.whichZone}</h2>}
+      <ul class="lot-list">
+        {zones.map(([id, { name }]) => (
+          <PlaceLink
+            key={id}
+            to={{ at: 'zone', zone: id }}
+            name={name}
+            outcome={findings.find((finding) => finding.id === `placing-checks.${id}`)?.outcome}
+            line={words.zoneWalk}
+          />
+        ))}
+      </ul>
     </section>
   );
 }

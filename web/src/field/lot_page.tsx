@@ -1,32 +1,14 @@
 /** One lot: what is known of its rock, and what can be done about it now. */
-import { useEffect, useState } from 'preact/hooks';
 import { OutcomeMark } from '../outcome_mark';
 import { addressOf, type LotTask } from '../places';
-import type { Draft } from '../record/record_database';
-import { openedSite, recordDatabase } from '../record/site_record';
 import { view } from '../site_assessment';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
+import { useBegunCount } from './begun_count';
 import { verdictOf } from './field_home';
+import { OpenProblems } from './problem_forms';
 
 const words = strings.field;
-
-/** A count of this lot that was begun on this device and not ended. */
-function useBegunCount(lot: string): Draft | undefined {
-  const [begun, setBegun] = useState<Draft | undefined>(undefined);
-  const site = openedSite.value?.kept;
-  useEffect(() => {
-    setBegun(undefined);
-    if (site === undefined) return;
-    void recordDatabase()
-      .then((record) => record.drafts(site))
-      .then((drafts) =>
-        setBegun(drafts.find(({ about }) => (about as { lot?: string }).lot === lot)),
-      )
-      .catch(() => undefined);
-  }, [site, lot]);
-  return begun;
-}
 
 function Action({
   lot,
@@ -50,7 +32,7 @@ function Action({
 }
 
 export function LotPage({ lot }: { lot: string }) {
-  const begun = useBegunCount(lot);
+  const { draft: begun } = useBegunCount(lot);
   const { lots = {}, looks = {}, loads = {} } = siteState.value;
   const name = lots[lot]?.name;
   const shown = view.value;
@@ -92,6 +74,7 @@ export function LotPage({ lot }: { lot: string }) {
         <Action lot={lot} task="load" label={words.load} main={false} />
         <Action lot={lot} task="problem" label={words.problem} main={false} />
       </nav>
+      <OpenProblems about={(problem) => problem.lot === lot} />
       <h2>{words.soFar}</h2>
       <p>{words.taken(looksHere.length, loadsHere.length)}</p>
       <ul class="taken">

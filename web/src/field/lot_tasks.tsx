@@ -1,13 +1,9 @@
-/** What is taken down of a lot with a short form: a quick look, a load, a problem. */
+/** What is taken down of a lot with a short form: a quick look, a load. */
 import { freshId, pointerTo, utcNow } from '../record/revision';
 import { strings } from '../strings';
-import { type Answers, answered, observer, TaskForm } from './task_form';
+import { type Answers, answered, choicesOf, observer, TaskForm } from './task_form';
 
 const words = strings.tasks;
-
-function choices(labels: Record<string, string>) {
-  return Object.entries(labels).map(([value, label]) => ({ value, label }));
-}
 
 export function QuickLookForm({ lot }: { lot: string }) {
   return (
@@ -23,13 +19,13 @@ export function QuickLookForm({ lot }: { lot: string }) {
           name: 'shape',
           label: words.quickLook.shape,
           kind: 'choice',
-          choices: choices(words.quickLook.shapes),
+          choices: choicesOf(words.quickLook.shapes),
         },
         {
           name: 'fines',
           label: words.quickLook.fines,
           kind: 'choice',
-          choices: choices(words.quickLook.amounts),
+          choices: choicesOf(words.quickLook.amounts),
         },
         { name: 'where', label: words.where, kind: 'text' },
         { name: 'note', label: words.note, kind: 'text', long: true },
@@ -84,37 +80,6 @@ export function LoadForm({ lot }: { lot: string }) {
               when: utcNow(),
               ...observer(),
               ...answered(answers, ['ticket', 'mass', 'median_size', 'note']),
-            },
-          },
-        ],
-      })}
-    />
-  );
-}
-
-export function ProblemForm({ lot }: { lot: string }) {
-  return (
-    <TaskForm
-      back={{ at: 'lot', lot }}
-      heading={words.problem.heading}
-      fields={() => [
-        { name: 'name', label: words.problem.what, kind: 'text', needed: true },
-        { name: 'where', label: words.where, kind: 'text' },
-        { name: 'note', label: words.note, kind: 'text', long: true },
-      ]}
-      changesFrom={(answers: Answers) => ({
-        note: words.problem.heading,
-        changes: [
-          {
-            set: pointerTo('nonconformances', freshId('problem')),
-            to: {
-              ...answered(answers, ['name']),
-              lot,
-              opened: {
-                when: utcNow(),
-                ...observer(),
-                ...answered(answers, ['where', 'note']),
-              },
             },
           },
         ],

@@ -4,7 +4,7 @@ import { engine } from '../engine';
 import { type Change, freshId, pointerTo } from '../record/revision';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
-import { type Answers, answered, type Choice, type Field, TaskForm } from './task_form';
+import { type Answers, answered, type Choice, choicesOf, type Field, TaskForm } from './task_form';
 
 const words = strings.newRock;
 
@@ -40,7 +40,7 @@ const sourceFields: Field[] = [
     name: 'angularity',
     label: words.angularity,
     kind: 'choice',
-    choices: Object.entries(words.angularities).map(([value, label]) => ({ value, label })),
+    choices: choicesOf(words.angularities),
   },
 ];
 

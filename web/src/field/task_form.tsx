@@ -2,15 +2,18 @@
  * A short form whose answers become one item of the record. The engine judges it before it is
  * kept: nothing that it would refuse gets in, and what was typed stays until it is kept.
  */
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { engine, failureFrom } from '../engine';
-import type { Problem, UnitSystem } from '../findings';
+import type { Problem } from '../findings';
 import { addressOf, go, type Place } from '../places';
 import { change, documentWith, openedSite, RecordFailure } from '../record/site_record';
 import type { Change } from '../record/revision';
-import { author, units } from '../settings';
+import { author } from '../settings';
 import { strings } from '../strings';
 import { AuthorField } from './author_field';
+import { PointsInput } from './points_input';
+import { QuantityInput } from './quantity_input';
 
 export interface Choice {
   value: string;
@@ -21,62 +24,16 @@ export interface Choice {
 export type Field =
   | { name: string; label: string; kind: 'text'; needed?: boolean; long?: boolean }
   | { name: string; label: string; kind: 'size' | 'mass'; needed?: boolean }
-  | { name: string; label: string; kind: 'choice'; choices: Choice[] };
+  | { name: string; label: string; kind: 'whole' }
+  | { name: string; label: string; kind: 'choice'; choices: Choice[] }
+  | { name: string; label: string; kind: 'points'; unit: string; fewest: number };
 
-const unitNames: Record<'size' | 'mass', Record<UnitSystem, string[]>> = {
-  size: { us: ['in', 'ft'], si: ['mm', 'm'] },
-  mass: { us: ['ton', 'lb'], si: ['t', 'kg'] },
-};
+/** Choices in the order in which their words stand. */
+export function choicesOf(labels: Record<string, string>): Choice[] {
+  return Object.entries(labels).map(([value, label]) => ({ value, label }));
+}
 
 export type Answers = Record<string, string>;
-
-/** A number as people type it, with a comma or a point, together with its unit. */
-export function quantityText(number: string, unit: string): string {
-  const plain = number.trim().replace(',', '.');
-  return plain === '' ? '' : `${plain} ${unit}`;
-}
-
-function QuantityInput({
-  field,
-  onAnswer,
-}: {
-  field: Field & { kind: 'size' | 'mass' };
-  onAnswer: (text: string) => void;
-}) {
-  const known = unitNames[field.kind][units.value];
-  const [number, setNumber] = useState('');
-  const [unit, setUnit] = useState(known[0] ?? '');
-  const say = (nextNumber: string, nextUnit: string) => {
-    setNumber(nextNumber);
-    setUnit(nextUnit);
-    onAnswer(quantityText(nextNumber, nextUnit));
-  };
-  return (
-    <span class="quantity-input">
-      <input
-        type="text"
-        inputMode="decimal"
-        name={field.name}
-        required={field.needed ?? false}
-        maxLength={20}
-        aria-label={field.label}
-        value={number}
-        onInput={({ currentTarget }) => say(currentTarget.value, unit)}
-      />
-      <select
-        aria-label={strings.form.unitOf(field.label)}
-        value={unit}
-        onChange={({ currentTarget }) => say(number, currentTarget.value)}
-      >
-        {known.map((one) => (
-          <option key={one} value={one}>
-            {one}
-          </option>
-        ))}
-      </select>
-    </span>
-  );
-}
 
 function FieldInput({
   field,
@@ -122,8 +79,37 @@ function FieldInput({
           ))}
         </select>
       );
+    case 'whole':
+      return (
+        <input
+          type="text"
+          inputMode="numeric"
+          name={field.name}
+          maxLength={6}
+          value={answer}
+          onInput={({ currentTarget }) => onAnswer(currentTarget.value)}
+        />
+      );
+    case 'points':
+      return (
+        <PointsInput
+          label={field.label}
+          unit={field.unit}
+          fewest={field.fewest}
+          answer={answer}
+          onAnswer={onAnswer}
+        />
+      );
     default:
-      return <QuantityInput field={field} onAnswer={onAnswer} />;
+      return (
+        <QuantityInput
+          name={field.name}
+          label={field.label}
+          kind={field.kind}
+          needed={field.needed ?? false}
+          onAnswer={onAnswer}
+        />
+      );
   }
 }
 
@@ -132,6 +118,10 @@ export interface TaskFormProps {
   back: Place;
   heading: string;
   caution?: string;
+  /** What is shown of the matter before anything is asked. */
+  about?: ComponentChildren;
+  /** Nobody may leave out their name. */
+  signed?: boolean;
   /** What is asked, given what was answered so far. */
   fields: (answers: Answers) => Field[];
   /** The revision that the answers make. */
@@ -148,7 +138,21 @@ function begin(fields: readonly Field[]): Answers {
   );
 }
 
-export function TaskForm({ back, heading, caution, fields, changesFrom }: TaskFormProps) {
+const backWords: Partial<Record<Place['at'], string>> = {
+  lot: strings.field.backToLot,
+  zone: strings.walk.back,
+  problem: strings.problemPage.back,
+};
+
+export function TaskForm({
+  back,
+  heading,
+  caution,
+  about,
+  signed = false,
+  fields,
+  changesFrom,
+}: TaskFormProps) {
   const [given, setGiven] = useState<Answers>(() => begin(fields({})));
   const asked = fields(given);
   // What is asked only after an answer begins with its first choice too.
@@ -186,12 +190,11 @@ export function TaskForm({ back, heading, caution, fields, changesFrom }: TaskFo
   return (
     <section class="field" aria-labelledby="form-heading">
       <p>
-        <a href={addressOf(back)}>
-          {back.at === 'lot' ? strings.field.backToLot : strings.field.back}
-        </a>
+        <a href={addressOf(back)}>{backWords[back.at] ?? strings.field.back}</a>
       </p>
       <h1 id="form-heading">{heading}</h1>
       {caution && <p class="caution">{caution}</p>}
+      {about}
       <form
         class="task-form"
         onSubmit={(event) => {
@@ -199,17 +202,26 @@ export function TaskForm({ back, heading, caution, fields, changesFrom }: TaskFo
           void keep();
         }}
       >
-        {asked.map((field) => (
-          <label class="field-label" key={field.name}>
-            <span>{field.label}</span>
+        {asked.map((field) => {
+          const input = (
             <FieldInput
+              key={field.name}
               field={field}
               answer={answers[field.name] ?? ''}
               onAnswer={(text) => setGiven((now) => ({ ...now, [field.name]: text }))}
             />
-          </label>
-        ))}
-        <AuthorField />
+          );
+          // Points have a label of their own beside the list of those typed.
+          return field.kind === 'points' ? (
+            input
+          ) : (
+            <label class="field-label" key={field.name}>
+              <span>{field.label}</span>
+              {input}
+            </label>
+          );
+        })}
+        <AuthorField needed={signed} />
         {problems.length > 0 && (
           <div class="form-problems" role="alert">
             <p>{strings.form.notKept}</p>

@@ -1,0 +1,206 @@
+/** The walk along a zone that is being built: its checks in the order of work, and one check of them. */
+import { OutcomeMark } from '../outcome_mark';
+import { addressOf } from '../places';
+import { ProblemLines } from '../problem_list';
+import { type Change, freshId, pointerTo, utcNow } from '../record/revision';
+import { strings } from '../strings';
+import { type Checklist, type PlacingCheck, useChecklist } from './checklist';
+import { pointsIn } from './points_input';
+import { OpenProblems } from './problem_forms';
+import { type Answers, answered, choicesOf, type Field, observer, TaskForm } from './task_form';
+
+const words = strings.walk;
+
+function CheckLink({ zone, check, number }: { zone: string; check: PlacingCheck; number: number }) {
+  return (
+    <li>
+      <a class="lot-link" href={addressOf({ at: 'zone', zone, check: check.id })}>
+        <OutcomeMark outcome={check.outcome} size={32} />
+        <span>
+          <b>{`${number}. ${check.title}`}</b>
+          <span class="line">
+            {check.hold_point && <span class="hold-point">{words.holdPoint}</span>} {check.state}
+          </span>
+        </span>
+      </a>
+    </li>
+  );
+}
+
+function Walk({ checklist }: { checklist: Checklist }) {
+  const { zone, name, outcome, sentence, next, cautions, checks } = checklist;
+  return (
+    <>
+      <h1 id="walk-heading">{name}</h1>
+      <div class="lot-verdict">
+        <OutcomeMark outcome={outcome} size={40} />
+        <p>
+          <b>{outcome}</b>
+          <span class="sentence">{sentence}</span>
+        </p>
+      </div>
+      <p class="next-step">{next}</p>
+      {cautions.map((caution) => (
+        <p class="caution" key={caution}>
+          {caution}
+        </p>
+      ))}
+      <h2>{words.checks}</h2>
+      <ol class="lot-list">
+        {checks.map((check, index) => (
+          <CheckLink key={check.id} zone={zone} check={check} number={index + 1} />
+        ))}
+      </ol>
+      <OpenProblems about={(problem) => problem.zone === zone} />
+      <p class="new-rock">
+        <a class="button quiet action" href={addressOf({ at: 'zone-problem', zone })}>
+          {strings.field.problem}
+        </a>
+      </p>
+    </>
+  );
+}
+
+/** What is asked of one check, by what is taken down of it. */
+function fieldsOf(check: PlacingCheck): Field[] {
+  const note: Field = { name: 'note', label: strings.tasks.note, kind: 'text', long: true };
+  const where: Field = { name: 'where', label: strings.tasks.where, kind: 'text' };
+  const points: Field = {
+    name: 'points',
+    label: check.title,
+    kind: 'points',
+    unit: check.unit,
+    fewest: check.fewest_points,
+  };
+  switch (check.takes) {
+    case 'thicknesses':
+      return [points, where, note];
+    case 'lengths':
+      return [
+        points,
+        { name: 'result', label: words.byEye, kind: 'choice', choices: choicesOf(words.measured) },
+        where,
+        note,
+      ];
+    case 'loads':
+      return [
+        ...check.materials.map(({ id, name }): Field => ({
+          name: `loads.${id}`,
+          label: words.loadsOf(name),
+          kind: 'whole',
+        })),
+        where,
+        note,
+      ];
+    default:
+      return [
+        { name: 'result', label: words.result, kind: 'choice', choices: choicesOf(words.results) },
+        where,
+        note,
+      ];
+  }
+}
+
+/** A whole number as typed; what is none stays as it is, for the engine to name. */
+function wholeOf(text: string): number | string {
+  return /^\d+$/.test(text) ? Number(text) : text;
+}
+
+/** The item of the record that the answers make: a walk, or a survey of the layer. */
+function changeFrom(zone: string, check: PlacingCheck, answers: Answers): Change {
+  const points = pointsIn(answers.points ?? '');
+  const seen = {
+    name: check.title,
+    zone,
+    when: utcNow(),
+    ...observer(),
+    ...answered(answers, ['where']),
+  };
+  if (check.takes === 'thicknesses') {
+    return {
+      set: pointerTo('layer_surveys', freshId('survey')),
+      to: { ...seen, thicknesses: points, ...answered(answers, ['note']) },
+    };
+  }
+  const loads = Object.fromEntries(
+    check.materials.flatMap(({ id }) => {
+      const text = answers[`loads.${id}`]?.trim() ?? '';
+      return text === '' ? [] : [[id, wholeOf(text)]];
+    }),
+  );
+  const entry = {
+    ...answered(answers, ['result', 'note']),
+    ...(points.length > 0 ? { measured: points } : {}),
+    ...(Object.keys(loads).length > 0 ? { loads } : {}),
+  };
+  return {
+    set: pointerTo('placing_walks', freshId('walk')),
+    to: { ...seen, checks: { [check.id]: entry } },
+  };
+}
+
+function CheckForm({ zone, check }: { zone: string; check: PlacingCheck }) {
+  return (
+    <>
+      <TaskForm
+        back={{ at: 'zone', zone }}
+        heading={check.title}
+        signed={true}
+        about={
+          <>
+            <dl class="asked">
+              <dt>{words.asked}</dt>
+              <dd>{check.required}</dd>
+              <dt>{words.tolerance}</dt>
+              <dd>{check.tolerance}</dd>
+              <dt>{words.how}</dt>
+              <dd>{check.how}</dd>
+              <dt>{words.state}</dt>
+              <dd>{check.state}</dd>
+            </dl>
+            {check.evidence.length > 0 && (
+              <ul class="taken">
+                {check.evidence.map((line) => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
+            )}
+            <p class="next-step">{check.next}</p>
+          </>
+        }
+        fields={() => fieldsOf(check)}
+        changesFrom={(answers) => ({
+          note: words.note(check.title),
+          changes: [changeFrom(zone, check, answers)],
+        })}
+      />
+      <section class="field more">
+        <a
+          class="button quiet action"
+          href={addressOf({ at: 'zone-problem', zone, check: check.id })}
+        >
+          {words.problem}
+        </a>
+      </section>
+    </>
+  );
+}
+
+export function ZonePage({ zone, check }: { zone: string; check?: string }) {
+  const { checklist, problems = [] } = useChecklist(zone);
+  const one = check && checklist?.checks.find(({ id }) => id === check);
+  if (one) return <CheckForm key={one.id} zone={zone} check={one} />;
+  return (
+    <section class="field" aria-labelledby="walk-heading">
+      <p>
+        <a href={addressOf({ at: 'field' })}>{strings.field.back}</a>
+      </p>
+      <ProblemLines problems={problems} />
+      {checklist ? (
+        <Walk checklist={checklist} />
+      ) : (
+        problems.length === 0 && <p role="status">{words.preparing}</p>
+      )}
+    </section>
+  );
+}
