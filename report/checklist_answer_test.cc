@@ -36,12 +36,9 @@ json example() { return json::parse(read("site.json")); }
 /// The example after one more change.
 json changed(json document, const std::string& pointer, json to) {
   json change = {{"set", pointer}, {"to", std::move(to)}};
-  json revision = {{"id", "walked"},
-                   {"after", json::array()},
-                   {"time", "2026-07-01T10:00:00Z"},
-                   {"author", "L. Brandt"},
-                   {"note", "Walk"},
-                   {"changes", json::array()}};
+  json revision = {
+      {"id", "walked"},        {"after", json::array()}, {"time", "2026-07-01T10:00:00Z"},
+      {"author", "L. Brandt"}, {"note", "Walk"},         {"changes", json::array()}};
   revision["after"].push_back(document["revisions"].back()["id"]);
   revision["changes"].push_back(std::move(change));
   document["revisions"].push_back(std::move(revision));

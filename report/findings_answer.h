@@ -7,7 +7,8 @@
 
 namespace proofstone {
 
-/// {"findings": …} and, where a width is asked for, "pictures": [{id, kind, title, description, svg}].
+/// {"findings": …} and, where a width is asked for, "pictures": [{id, kind, title, description,
+/// svg}].
 nlohmann::json findings_answer(const Findings& findings, std::optional<int> width);
 
 }  // namespace proofstone

@@ -134,9 +134,9 @@ json about_request(FieldReader& request, Problems& problems) {
 const std::map<std::string, RequestAnswer>& answers() {
   static const std::map<std::string, RequestAnswer> known = [] {
     std::map<std::string, RequestAnswer> all = {
-        {"about", about_request},       {"classes", classes_request},
+        {"about", about_request},           {"classes", classes_request},
         {"count-plan", count_plan_request}, {"evaluate", evaluate_request},
-        {"methods", methods_request},   {"prove", prove_request}};
+        {"methods", methods_request},       {"prove", prove_request}};
     for (const auto& [word, answer] : site_requests()) all.emplace(word, answer);
     return all;
   }();

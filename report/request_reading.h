@@ -27,8 +27,8 @@ Expected<Site> site_of(FieldReader& request, Problems& problems);
 /// How wide the pictures are to be, where there are to be any.
 std::optional<int> picture_width(FieldReader& request, Problems& problems);
 
-/// What `answer(site)` says of the site of a request whose other fields are read already; refused where something in
-/// the request does not read.
+/// What `answer(site)` says of the site of a request whose other fields are read already; refused
+/// where something in the request does not read.
 template <class Answer>
 nlohmann::json answer_on_site(FieldReader& request, Problems& problems, Answer answer) {
   const auto site = site_of(request, problems);

@@ -1,10 +1,9 @@
 #include "report/state_answer.h"
 
 #include <nlohmann/json.hpp>
-#include <set>
 
 #include "engine/json/strict_json.h"
-#include "engine/site/revision.h"
+#include "engine/site/fold.h"
 
 namespace proofstone {
 namespace {
@@ -18,16 +17,15 @@ json revision_json(const Revision& revision) {
           {"author", revision.author}, {"note", revision.note},   {"touches", std::move(touches)}};
 }
 
-json heads_of(const std::vector<Revision>& revisions) {
-  std::set<std::string> stood_upon;
-  for (const auto& revision : revisions) {
-    stood_upon.insert(revision.after.begin(), revision.after.end());
+json side_json(const ConflictSide& side) {
+  json written = {{"revision", side.revision}, {"author", side.author}, {"time", side.time}};
+  if (side.change.action == Change::Action::set) {
+    written["set"] = side.change.pointer;
+    written["to"] = side.change.value;
+  } else {
+    written["remove"] = side.change.pointer;
   }
-  json heads = json::array();
-  for (const auto& revision : revisions) {
-    if (!stood_upon.contains(revision.id)) heads.push_back(revision.id);
-  }
-  return heads;
+  return written;
 }
 
 }  // namespace
@@ -41,11 +39,17 @@ Expected<json> state_answer(const json& document) {
   }
   auto revisions = read_revisions(std::move(parsed));
   if (!revisions) return revisions.problems();
-  json answer = {{"revisions", json::array()}, {"heads", heads_of(*revisions)}};
+  json answer = {{"revisions", json::array()}, {"conflicts", json::array()}};
   for (const auto& revision : *revisions) answer["revisions"].push_back(revision_json(revision));
-  auto state = fold(std::move(*revisions));
-  if (!state) return state.problems();
-  answer["state"] = std::move(*state);
+  auto folded = fold(std::move(*revisions));
+  if (!folded) return folded.problems();
+  answer["state"] = std::move(folded->state);
+  answer["heads"] = std::move(folded->heads);
+  for (const auto& conflict : folded->conflicts) {
+    answer["conflicts"].push_back({{"pointer", conflict.pointer},
+                                   {"stands", side_json(conflict.stands)},
+                                   {"passed_over", side_json(conflict.passed_over)}});
+  }
   return answer;
 }
 

@@ -1,4 +1,5 @@
 #include "engine/site/assess.h"
+#include "engine/site/conflict_findings.h"
 
 #include <fmt/format.h>
 
@@ -259,6 +260,7 @@ Findings assess(const Site& site, UnitSystem units) {
   Findings findings = begin_findings(site, units);
   note_what_is_missing(site, findings);
   move_into(findings.findings, clock_findings(site));
+  move_into(findings.findings, conflict_findings(site));
 
   auto reaches = water_in_reaches(site, wording);
   for (auto& water : reaches) findings.findings.push_back(std::move(water.finding));

@@ -20,20 +20,16 @@ struct Change {
 /// state of a site is their fold.
 struct Revision {
   std::string id;
-  std::vector<std::string> after;  ///< ids of the revisions it was made upon; empty for the first
+  std::vector<std::string> after;  ///< ids of the revisions it was made upon; empty: the one before
   std::string time;                ///< RFC 3339 in UTC, "2026-05-04T15:10:00Z"
   std::string author;
   std::string note;
   std::vector<Change> changes;
+  std::vector<std::string> settles;  ///< pointers of conflicts that are right as they stand now
 };
 
 /// Reads the envelope of a site document: `proofstone`, `format` and `revisions`. Problems are
 /// located by JSON pointer in the document.
 Expected<std::vector<Revision>> read_revisions(nlohmann::json document);
-
-/// Plays the revisions in order onto an empty state. Problems: a pointer whose parent does not
-/// exist, something removed that is not there, a revision after one that does not stand before it,
-/// an id used twice.
-Expected<nlohmann::json> fold(std::vector<Revision> revisions);
 
 }  // namespace proofstone

@@ -1,4 +1,4 @@
-#include "engine/site/revision.h"
+#include "engine/site/fold.h"
 
 #include <gtest/gtest.h>
 
@@ -36,7 +36,7 @@ TEST(Revision, FoldPlaysChangesInOrder) {
   EXPECT_EQ((*read)[1].author, "A. Tester");
   const auto state = fold(*read);
   ASSERT_TRUE(state);
-  EXPECT_EQ(*state, json::parse(R"({"zones": {"a": {"name": "A", "class": "y"}}})"));
+  EXPECT_EQ(state->state, json::parse(R"({"zones": {"a": {"name": "A", "class": "y"}}})"));
 }
 
 TEST(Revision, FoldOfAPrefixIsAnEarlierState) {
@@ -46,7 +46,7 @@ TEST(Revision, FoldOfAPrefixIsAnEarlierState) {
   auto read = read_revisions(document);
   ASSERT_TRUE(read);
   read->pop_back();
-  EXPECT_EQ((*fold(*read))["name"], "first");
+  EXPECT_EQ(fold(*read)->state["name"], "first");
 }
 
 TEST(Revision, NamesWhatCannotBePlayed) {

@@ -18,6 +18,7 @@
 #include "engine/reliability/stated_spread.h"
 #include "engine/rock/rock_class.h"
 #include "engine/site/ordering.h"
+#include "engine/site/site_conflict.h"
 #include "engine/site/site_loads.h"
 #include "engine/site/site_look.h"
 #include "engine/site/site_mix.h"
@@ -174,8 +175,9 @@ struct EvidencePolicy {
 struct Site {
   std::string name;
   std::string note;
-  std::string revision;  ///< id of the last revision
-  std::string recorded;  ///< time of the latest revision
+  std::string revision;                 ///< id of the last revision
+  std::string recorded;                 ///< time of the latest revision
+  std::vector<SiteConflict> conflicts;  ///< of the record, not settled yet
   std::map<std::string, FlowCase> flow_cases;
   std::map<std::string, SiteSection> sections;
   std::map<std::string, SiteCentreline> centrelines;

@@ -4,7 +4,9 @@
 
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
+#include "engine/site/conflict_findings.h"
 #include "engine/site/filter_reader.h"
+#include "engine/site/fold.h"
 #include "engine/site/item_reader.h"
 #include "engine/site/kinds_reader.h"
 #include "engine/site/loads_reader.h"
@@ -13,7 +15,6 @@
 #include "engine/site/ordering_reader.h"
 #include "engine/site/placing_reader.h"
 #include "engine/site/reach_reader.h"
-#include "engine/site/revision.h"
 #include "engine/site/rock_reader.h"
 #include "engine/site/site.h"
 #include "engine/site/submittal_reader.h"
@@ -151,16 +152,16 @@ Expected<Site> read_site(std::string_view json_text) {
 Expected<Site> site_from(nlohmann::json document) {
   auto revisions = read_revisions(std::move(document));
   if (!revisions) return revisions.problems();
-  const auto last_revision = revisions->back().id;
   std::string recorded;
   for (const auto& revision : *revisions) recorded = std::max(recorded, revision.time);
-  const auto state = fold(std::move(*revisions));
-  if (!state) return state.problems();
+  auto folded = fold(std::move(*revisions));
+  if (!folded) return folded.problems();
 
   Site site;
   Problems problems;
-  FieldReader reader(*state, "", problems);
-  site.revision = last_revision;
+  FieldReader reader(folded->state, "", problems);
+  site.revision = folded->last;
+  site.conflicts = in_words(folded->conflicts);
   site.recorded = recorded;
   site.name = reader.required_text("name");
   site.note = reader.optional_text("note");

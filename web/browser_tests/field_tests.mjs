@@ -338,6 +338,50 @@ export function fieldTests(world) {
       await page.context().close();
     });
 
+    it('tells entries that cross, and settles them', async () => {
+      const page = await openApplication(world, postures.phone);
+      const { document, files } = await world.example();
+      const [first, ...others] = JSON.parse(document).revisions;
+      const last = [first, ...others].at(-1);
+      const copyWith = (author, change) => {
+        const revision = {
+          id: `by-${author}`,
+          after: [last.id],
+          time: `2026-06-0${author.length}T10:00:00Z`,
+          author,
+          note: 'In the field',
+          changes: [change],
+        };
+        const revisions = [first, ...others, revision];
+        return [
+          { name: 'site.json', text: JSON.stringify({ ...JSON.parse(document), revisions }) },
+          ...files,
+        ].map(({ name, text }) => ({ name, mimeType: 'text/plain', buffer: Buffer.from(text) }));
+      };
+      const open = async (chosen) => {
+        await page.getByRole('button', { name: 'Open another site' }).click();
+        await page.setInputFiles('input[data-picks="files"]', chosen);
+        await page.getByText('Read from files on this device and kept here').waitFor();
+      };
+      const name = '/lots/first-deliveries/name';
+      await open(copyWith('Ann', { set: name, to: 'North pile' }));
+      await open(copyWith('Boris', { set: name, to: 'South pile' }));
+      await page.getByRole('heading', { name: '1 entry crosses another' }).waitFor();
+      await page.getByText('Does not stand: North pile').waitFor();
+      await page.screenshot({ path: world.screenshot('phone-conflict') });
+      await nothingWrong(page);
+      await page.getByRole('button', { name: 'Take the other' }).tap();
+      await page
+        .getByRole('heading', { name: '1 entry crosses another' })
+        .waitFor({ state: 'detached' });
+      await page.getByRole('link', { name: 'Field', exact: true }).tap();
+      await page.getByRole('link', { name: /North pile/ }).waitFor();
+      await page.reload();
+      await page.getByRole('link', { name: /North pile/ }).waitFor();
+      assert.equal(await page.locator('.conflicts').count(), 0);
+      await page.context().close();
+    });
+
     it('goes out as one archive and comes back on another device with all that was taken down', async () => {
       const page = await openApplication(world, postures.phone);
       await page.goto(new URL(`${lot}/load`, page.url()).href);

@@ -1,5 +1,6 @@
 /** The page: header, what the view asks for, footer. */
 import { useLayoutEffect } from 'preact/hooks';
+import { Conflicts } from './conflicts';
 import { FailureNotice } from './failure_notice';
 import { CountScreen } from './field/count_screen';
 import { FieldHome } from './field/field_home';
@@ -105,6 +106,7 @@ export function Application() {
           <ProblemList label={shown.label} problems={shown.problems} />
         )}
         {shown.state === 'failed' && <FailureNotice failure={shown.failure} />}
+        {shown.state === 'findings' && !isTask(place.value) && <Conflicts />}
         {(shown.state === 'opening' || shown.state === 'findings') &&
           (inField ? <FieldScreen /> : <AssessedSite />)}
       </main>

@@ -1,6 +1,7 @@
 /** The open site as its revisions leave it, told by the engine: what the screens list and edit. */
 import { effect, signal } from '@preact/signals';
 import { engine } from './engine';
+import type { Change } from './record/revision';
 import { openedSite } from './record/site_record';
 
 /** The parts of the state that the screens of the field read; the engine reads all of it. */
@@ -33,11 +34,23 @@ export interface NonconformanceState {
   closed?: Signed;
 }
 
+/** One of two changes that cross, and who made it. */
+export type ConflictSide = Change & { revision: string; author: string; time: string };
+
+/** Changes of one thing, neither made knowing the other, that nobody has settled. */
+export interface Conflict {
+  pointer: string;
+  stands: ConflictSide;
+  passed_over: ConflictSide;
+}
+
 interface StateAnswer {
   state?: SiteState;
+  conflicts?: Conflict[];
 }
 
 export const siteState = signal<SiteState>({});
+export const siteConflicts = signal<Conflict[]>([]);
 
 /** Keeps `siteState` up to date with the open site. */
 export function followSite(): void {
@@ -45,12 +58,15 @@ export function followSite(): void {
     const site = openedSite.value;
     if (!site) {
       siteState.value = {};
+      siteConflicts.value = [];
       return;
     }
     engine
       .ask<StateAnswer>({ ask: 'state', document: site.document })
-      .then(({ state }) => {
-        if (openedSite.peek() === site) siteState.value = state ?? {};
+      .then(({ state, conflicts }) => {
+        if (openedSite.peek() !== site) return;
+        siteState.value = state ?? {};
+        siteConflicts.value = conflicts ?? [];
       })
       // The assessment of the same site says what is wrong, and what to do.
       .catch(() => undefined);

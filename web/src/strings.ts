@@ -277,6 +277,20 @@ const english = {
     open: (name: string) => `Open “${name}”`,
   },
 
+  conflicts: {
+    heading: (number: number) => `${count(number, 'entry crosses', 'entries cross')} another`,
+    intro:
+      'Two people changed the same thing, and neither knew of the other. Both entries are in the record; say which is right.',
+    stands: 'Stands:',
+    passedOver: 'Does not stand:',
+    removed: 'removed',
+    anew: 'written anew',
+    by: (author: string, time: string) => `${author}, ${new Date(time).toLocaleString()}`,
+    right: 'What stands is right',
+    takeOther: 'Take the other',
+    note: 'Crossing entries settled',
+  },
+
   open: {
     button: 'Open another site',
     heading: 'Open another site',

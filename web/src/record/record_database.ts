@@ -145,11 +145,7 @@ export class RecordDatabase {
    * Appends a revision upon everything that stands, whichever tab wrote it, and resolves with what
    * was written. `done` names a draft that the revision takes the place of.
    */
-  async append(
-    site: string,
-    revision: Omit<Revision, 'after'>,
-    { name, done }: { name?: string; done?: string } = {},
-  ): Promise<Revision> {
+  async append(site: string, revision: Omit<Revision, 'after'>, done?: string): Promise<Revision> {
     const work = this.base.transaction(
       ['sites', 'revisions', 'drafts', 'taps'],
       'readwrite',
@@ -167,7 +163,7 @@ export class RecordDatabase {
     const whole: Revision = { id, after: known.heads, ...rest };
     await Promise.all([
       work.objectStore('revisions').add({ site, place, revision: whole }),
-      work.objectStore('sites').put({ ...known, name: name ?? known.name, heads: [whole.id] }),
+      work.objectStore('sites').put({ ...known, heads: [whole.id] }),
       ...(done === undefined
         ? []
         : [work.objectStore('drafts').delete(done), work.objectStore('taps').delete(all(done))]),

@@ -1,5 +1,13 @@
 import { expect, it } from 'vitest';
-import { freshId, headsOf, pointerTo, siteIdOf, utcNow } from './revision';
+import {
+  freshId,
+  headsOf,
+  pointerTo,
+  type Revision,
+  siteIdOf,
+  utcNow,
+  withParents,
+} from './revision';
 
 it('writes times as the record takes them', () => {
   expect(utcNow(new Date('2026-05-04T15:10:00.734Z'))).toBe('2026-05-04T15:10:00Z');
@@ -21,6 +29,11 @@ it('finds the ends of a history', () => {
     changes: [],
   });
   expect(headsOf([one('a', []), one('b', ['a']), one('c', ['a'])])).toEqual(['b', 'c']);
+});
+
+it('says what stood unsaid: a revision that names none was made upon the one before', () => {
+  const written = [{ id: 'a' }, { id: 'b' }, { id: 'c', after: ['a'] }] as Revision[];
+  expect(withParents(written).map(({ after }) => after)).toEqual([undefined, ['a'], ['a']]);
 });
 
 it('escapes what a pointer would read otherwise', () => {

@@ -5,13 +5,15 @@ export type Change = { set: string; to: unknown } | { remove: string };
 
 export interface Revision {
   id: string;
-  /** The revisions it was made upon. */
+  /** The revisions it was made upon; a file may leave it out where that is the one before. */
   after: string[];
   /** RFC 3339 in UTC, to the second. */
   time: string;
   author: string;
   note: string;
   changes: Change[];
+  /** Pointers of changes that cross and are right as they stand after this revision. */
+  settles?: string[];
 }
 
 /** The part of a site document that the screens write. */
@@ -42,9 +44,18 @@ export function freshId(kind: string, now: Date = new Date()): string {
   return `${kind}-${stamp}-${unlikely()}`;
 }
 
+/** The revisions with what each was made upon said, so that they mean the same in any order. */
+export function withParents(revisions: readonly Revision[]): Revision[] {
+  return revisions.map((revision, place) => {
+    const before = revisions[place - 1];
+    const said = Array.isArray(revision.after) && revision.after.length > 0;
+    return said || !before ? revision : { ...revision, after: [before.id] };
+  });
+}
+
 /** The revisions that no other stands upon. */
 export function headsOf(revisions: readonly Revision[]): string[] {
-  const stoodUpon = new Set(revisions.flatMap(({ after }) => after));
+  const stoodUpon = new Set(withParents(revisions).flatMap(({ after }) => after));
   return revisions.map(({ id }) => id).filter((id) => !stoodUpon.has(id));
 }
 

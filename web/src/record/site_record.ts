@@ -11,10 +11,12 @@ import {
   type Change,
   documentOf,
   freshId,
+  headsOf,
   type Revision,
   type SiteDocument,
   siteIdOf,
   utcNow,
+  withParents,
 } from './revision';
 
 /** The site that is open; its `document` is what the engine is asked about. */
@@ -134,7 +136,7 @@ function documentIn(text: string): SiteDocument | undefined {
     const revisions = document.revisions;
     const whole =
       document.proofstone === 'site' && Array.isArray(revisions) && revisions.length > 0;
-    return whole ? documentOf(revisions) : undefined;
+    return whole ? documentOf(withParents(revisions)) : undefined;
   } catch {
     return undefined;
   }
@@ -208,14 +210,21 @@ async function readAnew(id: string): Promise<void> {
 export async function change(
   changes: Change[],
   note: string,
-  more: { name?: string; done?: string } = {},
+  { settles, done }: { settles?: string[]; done?: string } = {},
 ): Promise<Revision> {
   const site = await keptOpenSite();
   const revision = await writing((record) =>
     record.append(
       site.kept,
-      { id: freshId('r'), time: utcNow(), author: author.peek() || 'not named', note, changes },
-      more,
+      {
+        id: freshId('r'),
+        time: utcNow(),
+        author: author.peek() || 'not named',
+        note,
+        changes,
+        ...(settles ? { settles } : {}),
+      },
+      done,
     ),
   );
   await readAnew(site.kept);
@@ -239,7 +248,7 @@ export function documentWith(site: SiteFiles, changes: Change[]): string {
   if (!document) return site.document;
   const trial: Revision = {
     id: freshId('trial'),
-    after: document.revisions.slice(-1).map(({ id }) => id),
+    after: headsOf(document.revisions),
     time: utcNow(),
     author: 'trial',
     note: 'trial',
