@@ -84,7 +84,11 @@ TEST(State, IsTheFoldWithItsHistory) {
        revision("r3", json::array({"r1"}), json::array({json{{"remove", "/name"}}}))}));
   const auto answer = ask({{"ask", "state"}, {"document", document.dump()}});
   ASSERT_TRUE(answer.contains("state")) << answer.dump();
-  EXPECT_FALSE(answer["state"].contains("name"));
+  EXPECT_EQ(answer["state"]["name"], "Second") << "what one edits, another does not remove unseen";
+  ASSERT_EQ(answer["conflicts"].size(), 1U);
+  EXPECT_EQ(answer["conflicts"][0]["pointer"], "/name");
+  EXPECT_EQ(answer["conflicts"][0]["stands"]["to"], "Second");
+  EXPECT_EQ(answer["conflicts"][0]["passed_over"]["remove"], "/name");
   EXPECT_EQ(answer["heads"], json::array({"r2", "r3"}));
   EXPECT_EQ(answer["revisions"][1]["touches"], json::array({"/name"}));
 }
