@@ -1,0 +1,45 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "piles/picture.h"
+
+namespace proofstone::piles {
+
+/// A command line of `piles` that was understood.
+struct Options {
+  enum class Command { help, make, reference };
+  Command command = Command::help;
+  std::string out;
+
+  std::string rock_class;
+  RockAgainstClass against = RockAgainstClass::inside;
+  std::string spread = "class-type";
+  Length d50 = Length::inches(12);
+  Place place;
+  RockMix mix = RockMix::quarried;
+  int stones = 500;
+  unsigned seed = 1;
+
+  int pictures = 2;
+  bool straight = true;
+  bool oblique = true;
+  std::string weather = "any";
+  ViewRequest view;
+  RenderEffort effort;
+  bool linear = false;
+  bool balls = true;
+};
+
+/// What `piles help` says.
+extern const char* const help_text;
+
+/// Problems: an unknown command or option, an option without its value, a value that is not
+/// allowed.
+Expected<Options> read_options(const std::vector<std::string>& line);
+
+/// What the pile of these options is made of.
+Expected<AskedGradation> asked_gradation(const Options& options, RockAgainstClass against);
+
+}  // namespace proofstone::piles

@@ -1,0 +1,46 @@
+#include "piles/pile.h"
+
+#include <cmath>
+
+namespace proofstone::piles {
+namespace {
+
+/// Share of the place that stones take, voids of about 0.37 and the rough surface considered.
+constexpr float filled = 0.6F;
+constexpr float layer_thickness_in_d50 = 1.9F;
+
+/// A layer is 14 by 11 D50 at about 500 stones and grows alike; a truck bed is filled 0.45 of its
+/// width deep and is 1.9 times as long as wide.
+void size_place(Place& place, const std::vector<Stone>& stones, float d50) {
+  float volume = 0;
+  for (const Stone& stone : stones) volume += stone.measure.volume;
+  if (place.kind == PileKind::layer) {
+    const float area = volume / filled / (layer_thickness_in_d50 * d50);
+    place.length = std::sqrt(area * 14 / 11);
+    place.width = area / place.length;
+  } else if (place.kind == PileKind::truck) {
+    place.width = std::pow(volume / filled / (0.45F * 1.9F), 1.0F / 3.0F);
+    place.length = 1.9F * place.width;
+  }
+}
+
+}  // namespace
+
+Vec3 Pile::up() const { return {0, std::sin(request.place.slope), std::cos(request.place.slope)}; }
+
+std::vector<const Stone*> Pile::all() const {
+  std::vector<const Stone*> all;
+  for (const Stone& stone : stones) all.push_back(&stone);
+  return all;
+}
+
+Pile make_pile(PileRequest request) {
+  Pile pile{std::move(request), {}, {}};
+  pile.stones =
+      make_stones(pile.request.gradation, pile.request.mix, pile.request.stones, pile.request.seed);
+  size_place(pile.request.place, pile.stones, pile.d50());
+  pile.poses = settle(pile.stones, pile.request.place, pile.d50(), pile.request.seed);
+  return pile;
+}
+
+}  // namespace proofstone::piles
