@@ -92,6 +92,11 @@ void say_check(const ConditionTrial& trial, const ConditionCheck& check, std::si
                  measure(check.confidence_kept), clopper_pearson_source().sentence());
 }
 
+/// The larger of two numbers; absent where one is.
+std::optional<int> larger_of(std::optional<int> one, std::optional<int> other) {
+  return one && other ? std::optional(std::max(*one, *other)) : std::nullopt;
+}
+
 }  // namespace
 
 bool kept_by_estimate(const Gradation& curve, const BandCondition& condition,
@@ -123,21 +128,25 @@ Expected<BandComparison> compare_with_band(const MeasuredGradation& measured,
 
   comparison.inside_by_estimate = true;
   std::optional<int> most_needed = 0;
+  std::optional<int> most_counted = 0;
   for (const auto& condition : conditions) {
     const Length size =
         convert_size(condition.size, band.basis().size, measured.curve.basis().size);
     const ConditionTrial trial(measured, condition, size, of_each, tolerable_percent_beyond);
     auto check = trial.judge();
     comparison.inside_by_estimate = comparison.inside_by_estimate && trial.kept_by_estimate();
-    if (check.outcome == Outcome::not_yet_known && most_needed) {
-      const auto needed = trial.stones_to_decide();
-      most_needed = needed ? std::optional(std::max(*most_needed, *needed)) : std::nullopt;
+    if (check.outcome == Outcome::not_yet_known) {
+      most_needed = larger_of(most_needed, trial.stones_to_decide());
+      most_counted = larger_of(most_counted, trial.counted_stones_to_decide());
     }
     say_check(trial, check, comparison.checks.size() + 1, comparison.steps);
     comparison.checks.push_back(std::move(check));
   }
   comparison.outcome = together(comparison.checks);
-  if (comparison.outcome == Outcome::not_yet_known) comparison.stones_to_decide = most_needed;
+  if (comparison.outcome == Outcome::not_yet_known) {
+    comparison.stones_to_decide = most_needed;
+    if (measured.photos > 0) comparison.counted_stones_to_decide = most_counted;
+  }
   return comparison;
 }
 

@@ -48,6 +48,9 @@ struct BandComparison {
   /// How many stones in all would decide every condition if the shares stay as they are; absent
   /// when none of a reasonable number (5,000) would, or when it is decided already.
   std::optional<int> stones_to_decide;
+  /// For photos: how many stones of a grid count of its own would decide the same, if it found the
+  /// same shares. Absent as above, and where the largest or the smallest stone decides.
+  std::optional<int> counted_stones_to_decide;
   Steps steps;
 };
 

@@ -10,9 +10,13 @@ MeasuredGradation evidence_of_blend(const MeasuredGradation& measured, const Ble
   blend.effective_stones = measured.effective_stones / share;
   for (const auto& point : option.gradation.points()) {
     blend.effective_at_points.push_back(measured.effective_stones_at(point.size) / share);
+    blend.lasting_at_points.push_back(measured.lasting_at(point.size) * share);
   }
   blend.stones = measured.stones;
   blend.method = "blend computed from " + measured.method;
+  blend.photos = measured.photos;
+  blend.smallest_known = measured.smallest_known;
+  blend.largest_known = measured.largest_known;
   blend.picked_on_grid = measured.picked_on_grid;
   blend.seen_larger_than = measured.seen_larger_than;
   blend.seen_smaller_than = measured.seen_smaller_than;

@@ -166,6 +166,10 @@ ConditionCheck ConditionTrial::judge() const {
   ConditionCheck check{
       condition_,     share_.highest,    confidence_kept(stones_), confidence_broken(stones_),
       Outcome::meets, "Holds of itself."};
+  if (!end_known()) {
+    judge_unknown_end(check);
+    return check;
+  }
   switch (kind_) {
     case ConditionKind::holds_of_itself:
       break;
@@ -184,12 +188,13 @@ ConditionCheck ConditionTrial::judge() const {
 }
 
 std::optional<int> ConditionTrial::stones_to_decide() const {
+  if (!end_known()) return std::nullopt;
   switch (kind_) {
     case ConditionKind::holds_of_itself:
       return std::nullopt;
     case ConditionKind::largest_reaches:
       if (share_.highest < 100 - percent_rounding) return std::nullopt;
-      return stones_needed(measured_, stones_,
+      return stones_needed(measured_, size_,
                            [&](double stones) { return searched_enough(stones); });
     case ConditionKind::none_larger:
     case ConditionKind::none_smaller:
@@ -199,13 +204,39 @@ std::optional<int> ConditionTrial::stones_to_decide() const {
       if (!share_.is_one_value()) return std::nullopt;
       break;
   }
-  return stones_needed(measured_, stones_, [&](double stones) {
-    return confidence_kept(stones) >= risks_.to_accept() ||
-           confidence_broken(stones) >= risks_.to_turn_away();
-  });
+  return stones_needed(measured_, size_, [&](double stones) { return decided(stones); });
+}
+
+std::optional<int> ConditionTrial::counted_stones_to_decide() const {
+  if (kind_ != ConditionKind::ordinary || !share_.is_one_value()) return std::nullopt;
+  return least_number(0, [&](int stones) { return decided(stones); });
+}
+
+bool ConditionTrial::decided(double stones) const {
+  return confidence_kept(stones) >= risks_.to_accept() ||
+         confidence_broken(stones) >= risks_.to_turn_away();
+}
+
+bool ConditionTrial::end_known() const {
+  if (kind_ == ConditionKind::none_smaller) return measured_.smallest_known;
+  const bool of_largest =
+      kind_ == ConditionKind::none_larger || kind_ == ConditionKind::largest_reaches;
+  return !of_largest || measured_.largest_known || stone_seen_beyond() ||
+         (kind_ == ConditionKind::largest_reaches && large_stone_seen());
+}
+
+void ConditionTrial::judge_unknown_end(ConditionCheck& check) const {
+  check.outcome = Outcome::not_yet_known;
+  check.confidence_kept = 0;
+  check.reason =
+      kind_ == ConditionKind::none_smaller
+          ? "A photo does not tell the smallest stones: they lie hidden between the others."
+          : "A photo does not tell the largest stone of a lot: measure the largest one with a "
+            "tape, or tap its ends.";
 }
 
 std::string ConditionTrial::formula() const {
+  if (!end_known()) return "0, this end was not measured";
   switch (kind_) {
     case ConditionKind::holds_of_itself:
       return "holds of itself";

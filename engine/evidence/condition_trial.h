@@ -43,6 +43,9 @@ class ConditionTrial {
   bool kept_by_estimate() const { return share_keeps(share_, condition_); }
   /// Stones in all that would decide it; absent when more of the same would not.
   std::optional<int> stones_to_decide() const;
+  /// Stones of a grid count of its own that would decide it if it found the same share; absent for
+  /// what the largest and smallest stones decide, and where 5,000 would not do.
+  std::optional<int> counted_stones_to_decide() const;
   double effective_stones() const { return stones_; }
   /// How the confidence was found, as a formula.
   std::string formula() const;
@@ -51,12 +54,16 @@ class ConditionTrial {
   bool at_most() const { return condition_.sense == BandCondition::Sense::at_most; }
   double confidence_kept(double stones) const;
   double confidence_broken(double stones) const;
+  bool decided(double stones) const;
+  /// Whether stones were measured at the end of the curve that the condition asks for.
+  bool end_known() const;
   bool stone_seen_beyond() const;
   bool large_stone_seen() const;
   bool searched_enough(double stones) const;
   void judge_ordinary(ConditionCheck& check) const;
   void judge_none_beyond(ConditionCheck& check) const;
   void judge_largest(ConditionCheck& check) const;
+  void judge_unknown_end(ConditionCheck& check) const;
 
   const MeasuredGradation& measured_;
   const BandCondition& condition_;

@@ -143,6 +143,11 @@ SizeInterval size_interval(const MeasuredGradation& measured, double percent, do
   const Gradation& curve = measured.curve;
   const auto& points = curve.points();
   const auto middle = curve.size_at(percent);
+  for (const auto& known : measured.size_errors) {
+    if (!middle || std::abs(known.percent - percent) > 1e-9) continue;
+    const double factor = std::exp(normal_quantile(wanted) * known.log_error);
+    return {*middle / factor, factor * *middle};
+  }
   const double first_percent = points.front().percent_smaller;
   const auto beyond_at_most = [&](Length size) {
     return confidence_at_most(curve.percent_smaller(size), measured.effective_stones_at(size),

@@ -43,7 +43,8 @@ double confidence_at_least(double percent, double effective_stones, double limit
 
 /// Limits for the size at a percent: the sizes at which the interval for the percent smaller
 /// crosses it (both ends read on the sample's own curve; Eaton, Moore & MacKenzie 2019). An end is
-/// absent where the curve does not reach.
+/// absent where the curve does not reach. Where the error of the size itself is known, it is
+/// lognormal about the size instead.
 struct SizeInterval {
   std::optional<Length> low;
   std::optional<Length> high;

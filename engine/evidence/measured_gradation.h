@@ -18,6 +18,12 @@ enum class StonePicking {
   whole,  ///< every stone of a load or a bucket: power 3
 };
 
+/// Standard deviation of the logarithm of the size at a percent.
+struct SizeError {
+  double percent = 50;
+  double log_error = 0;
+};
+
 /// What an observation knows of a gradation: a curve by mass and, at each of its points, how much
 /// evidence stands behind it.
 ///
@@ -44,11 +50,28 @@ struct MeasuredGradation {
   /// different weights a few heavy ones decide the upper end, and fewer stones speak there than
   /// (Σm)²/Σm² says. Empty means `effective_stones` everywhere.
   std::vector<double> effective_at_points{};
+  /// The part of 1/n, n the effective stones at each point, that more of the same does not reduce:
+  /// what may be wrong for all stones alike, as the scale of a photo. Empty: nothing is.
+  std::vector<double> lasting_at_points{};
+  /// Errors of sizes that were found by themselves, as on photos; the limits of other sizes follow
+  /// from the effective stones behind their shares.
+  std::vector<SizeError> size_errors{};
+  /// Photos that the stones were outlined or tapped on; 0 for stones that were handled.
+  int photos = 0;
+  /// Whether the ends of the curve are those of stones that were measured. A photo hides the small
+  /// stones and does not tell the largest.
+  bool smallest_known = true;
+  bool largest_known = true;
 
   /// Effective stones for the share smaller than `size`: between points straight in log(size).
   /// Beyond the last point it falls with the cube of the size unless picked on a grid, because one
   /// unseen stone of that size would weigh as much more.
   double effective_stones_at(Length size) const;
+  /// As above if `times` as many stones had been taken in the same way and the shares had stayed.
+  /// Above 0.
+  double effective_stones_at(Length size, double times) const;
+  /// The part of one over the above that more of the same does not reduce.
+  double lasting_at(Length size) const;
 };
 
 /// Which size stands for the stones of a bin when a count becomes a share of the mass.

@@ -17,21 +17,27 @@ Expected<ScalpedEvidence> scalped_evidence(const MeasuredGradation& measured, Le
   }
   std::vector<GradationPoint> below;
   std::vector<double> effective;
+  std::vector<double> lasting;
   for (const auto& point : points) {
     if (!(point.size < at)) break;
     below.push_back({point.size, point.percent_smaller * 100 / kept});
     effective.push_back(measured.effective_stones_at(point.size) * kept / 100);
+    lasting.push_back(measured.lasting_at(point.size) * 100 / kept);
   }
   below.push_back({at, 100});
   effective.push_back(measured.effective_stones_at(at) * kept / 100);
+  lasting.push_back(measured.lasting_at(at) * 100 / kept);
   auto curve = Gradation::make(std::move(below), measured.curve.basis());
   if (!curve) return curve.problems();
   ScalpedEvidence scalped{MeasuredGradation{std::move(*curve)}, 1 - kept / 100};
   auto& after = scalped.measured;
   after.effective_stones = measured.effective_stones * kept / 100;
   after.effective_at_points = std::move(effective);
+  after.lasting_at_points = std::move(lasting);
   after.stones = static_cast<int>(measured.stones * kept / 100);
   after.method = "scalping computed from " + measured.method;
+  after.photos = measured.photos;
+  after.smallest_known = measured.smallest_known;
   after.picked_on_grid = measured.picked_on_grid;
   after.seen_smaller_than = measured.seen_smaller_than;
   after.steps.computed("P_s", "percent smaller than the size of scalping", "read on the curve",

@@ -44,7 +44,7 @@ Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double perce
   } else if (margin.confidence_broken >= risks.to_turn_away()) {
     margin.outcome = Outcome::falls_short;
   } else if (!open_below) {
-    margin.stones_to_decide = stones_needed(measured, stones, [&](double more) {
+    margin.stones_to_decide = stones_needed(measured, required, [&](double more) {
       return confidence_at_most(smaller, more, percent) >= risks.to_accept() ||
              confidence_at_least(smaller, more, percent) >= risks.to_turn_away();
     });

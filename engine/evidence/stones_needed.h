@@ -19,17 +19,13 @@ inline std::optional<Problem> problem_of_confidence(double confidence) {
                  "confidence", "from 0.5 to below 1, such as 0.95"};
 }
 
-/// The least number of stones handled in all, up to 5,000, with which `decided(effective)` holds
-/// when the shares stay as they are and effective stones grow in proportion. `effective` is their
-/// number now, behind the share in question. Relies on more stones never undoing a decision.
+/// The least of the numbers above `now`, up to 5,000, with which `decided_with` holds. Relies on a
+/// larger number never undoing a decision.
 template <class Decided>
-std::optional<int> stones_needed(const MeasuredGradation& measured, double effective,
-                                 Decided decided) {
-  const int now = measured.stones > 0 ? measured.stones
-                                      : static_cast<int>(std::ceil(measured.effective_stones));
-  if (now < 1 || now >= most_stones_worth_counting || !(effective > 0)) return std::nullopt;
-  const auto decided_with = [&](int stones) { return decided(effective * stones / now); };
-  if (!decided_with(most_stones_worth_counting)) return std::nullopt;
+std::optional<int> least_number(int now, Decided decided_with) {
+  if (now >= most_stones_worth_counting || !decided_with(most_stones_worth_counting)) {
+    return std::nullopt;
+  }
   int undecided = now;
   int enough = most_stones_worth_counting;
   while (enough - undecided > 1) {
@@ -37,6 +33,19 @@ std::optional<int> stones_needed(const MeasuredGradation& measured, double effec
     (decided_with(middle) ? enough : undecided) = middle;
   }
   return enough;
+}
+
+/// The least number of stones handled in all, up to 5,000, with which `decided(effective)` holds
+/// for the share at `size` when the shares stay as they are and more stones are taken in the same
+/// way. Relies on more stones never undoing a decision.
+template <class Decided>
+std::optional<int> stones_needed(const MeasuredGradation& measured, Length size, Decided decided) {
+  const int now = measured.stones > 0 ? measured.stones
+                                      : static_cast<int>(std::ceil(measured.effective_stones));
+  if (now < 1 || !(measured.effective_stones_at(size) > 0)) return std::nullopt;
+  return least_number(now, [&](int stones) {
+    return decided(measured.effective_stones_at(size, static_cast<double>(stones) / now));
+  });
 }
 
 }  // namespace proofstone

@@ -169,6 +169,8 @@
 #include "engine/toe/peaked_stone_toe.h"
 #include "engine/toe/thickened_toe.h"
 #include "engine/toe/trench_toe.h"
+#include "engine/vision/photo_scale.h"
+#include "engine/vision/photo_size.h"
 #include "engine/waves/cem_wave_growth.h"
 #include "engine/waves/effective_fetch.h"
 #include "engine/waves/reservoir_run_up.h"
@@ -352,6 +354,8 @@ const std::vector<const Method*>& all_methods() {
         &stone_mass_method(),
         &count_to_mass_method(),
         &weighed_sample_method(),
+        &photo_ball_scale_method(),
+        &photo_size_method(),
         &percent_limits_method(),
         &percentile_limits_method(),
         &rank_limits_method(),

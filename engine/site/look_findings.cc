@@ -19,6 +19,8 @@ std::optional<Length> largest_of(const Look& look) {
       // A stone in a bin may be as small as its lower edge.
       if (bin.stones > 0 && bin.lower) keep(*bin.lower);
     }
+  } else if (const auto* photos = std::get_if<PhotoSet>(&look.taken)) {
+    if (photos->taped_largest) keep(*photos->taped_largest);
   } else if (const auto* seen = std::get_if<QuickLook>(&look.taken)) {
     keep(seen->largest);
   } else if (const auto* shapes = std::get_if<ShapeCount>(&look.taken)) {

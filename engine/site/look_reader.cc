@@ -7,6 +7,7 @@
 #include "engine/site/item_reader.h"
 #include "engine/site/lot_reader.h"
 #include "engine/site/observation_reader.h"
+#include "engine/site/photo_look_reader.h"
 
 namespace proofstone {
 namespace {
@@ -204,15 +205,13 @@ ShapeCount read_shape_count(FieldReader& look, Problems& problems) {
   return count;
 }
 
-enum class LookKind { stone_count, weighed_sample, mass_ranges, quick_look, shape_count };
+enum class LookKind { stone_count, weighed_sample, mass_ranges, quick_look, shape_count, photo };
 
 const std::vector<std::pair<std::string, LookKind>>& look_kinds() {
   static const std::vector<std::pair<std::string, LookKind>> kinds{
-      {"stone count", LookKind::stone_count},
-      {"weighed sample", LookKind::weighed_sample},
-      {"mass ranges", LookKind::mass_ranges},
-      {"quick look", LookKind::quick_look},
-      {"shape count", LookKind::shape_count}};
+      {"stone count", LookKind::stone_count}, {"weighed sample", LookKind::weighed_sample},
+      {"mass ranges", LookKind::mass_ranges}, {"quick look", LookKind::quick_look},
+      {"shape count", LookKind::shape_count}, {"photo", LookKind::photo}};
   return kinds;
 }
 
@@ -241,6 +240,9 @@ Look read_look(FieldReader& reader, const std::string& id, Problems& problems) {
       break;
     case LookKind::shape_count:
       look.taken = read_shape_count(reader, problems);
+      break;
+    case LookKind::photo:
+      look.taken = read_photo_set(reader, problems);
       break;
   }
   return look;

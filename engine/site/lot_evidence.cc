@@ -6,6 +6,8 @@
 
 #include "engine/evidence/same_rock.h"
 #include "engine/site/measured_look.h"
+#include "engine/site/what_would_decide.h"
+#include "engine/vision/vision_sources.h"
 
 namespace proofstone {
 namespace {
@@ -33,6 +35,7 @@ std::string state_percentiles(Finding& finding, const MeasuredGradation& measure
     const auto interval = size_interval(measured, percent, confidence);
     const auto symbol = "D" + percent_number(percent);
     std::string text = fmt::format("{} {}", symbol, wording.rock(*size));
+    if (measured.photos > 0 && percent < 50) text += ", indicative";
     if (interval.low && interval.high) {
       text += fmt::format(" ({} to {})", wording.rock(*interval.low), wording.rock(*interval.high));
     }
@@ -69,24 +72,8 @@ std::string conditions_with(const BandComparison& comparison, Outcome outcome) {
   return listed(words);
 }
 
-/// More stones than this are not worth counting: a remedy is cheaper (common practice).
-constexpr int most_stones_advised = 1000;
-
-std::string how_many_more(std::optional<int> stones, int counted) {
-  if (!stones) return "More stones will hardly decide: the rock lies on a limit.";
-  if (*stones > most_stones_advised) {
-    return fmt::format(
-        "Counting alone will not help: it would take about {} stones, because the rock lies close "
-        "to a limit. See the remedies.",
-        *stones);
-  }
-  return fmt::format(
-      "Measure about {} stones more, {} in all: that decides if the shares stay as they are.",
-      *stones - counted, *stones);
-}
-
 void word_comparison(Finding& finding, const LotEvidence& evidence,
-                     const BandComparison& comparison, int stones) {
+                     const BandComparison& comparison, const MeasuredGradation& measured) {
   const auto& name = evidence.ordered->name;
   const auto& risks = comparison.risks;
   finding.outcome = comparison.outcome;
@@ -109,7 +96,7 @@ void word_comparison(Finding& finding, const LotEvidence& evidence,
           " {} {}; not yet decided at {} confidence: {}.",
           comparison.inside_by_estimate ? "By estimate inside" : "By estimate outside", name,
           confidence_text(risks.to_accept()), conditions_with(comparison, Outcome::not_yet_known));
-      finding.next = how_many_more(comparison.stones_to_decide, stones);
+      finding.next = what_would_decide(comparison, measured);
   }
 }
 
@@ -123,12 +110,15 @@ void judge(Finding& finding, const LotEvidence& evidence, const MeasuredGradatio
     return;
   }
   finding.steps.append(comparison->steps);
-  word_comparison(finding, evidence, *comparison, measured.stones);
+  word_comparison(finding, evidence, *comparison, measured);
   state_conditions(finding, *comparison);
   kept = std::move(*comparison);
 }
 
-void add_sources(Finding& finding) {
+void add_sources(Finding& finding, const MeasuredGradation* measured) {
+  if (measured != nullptr && measured->photos > 0) {
+    finding.sources.push_back(rendered_piles("factors, scale and limits of photos"));
+  }
   finding.sources.push_back(
       {"Kellerhals & Bray, Sampling procedures for coarse fluvial sediments, "
        "J. Hydraulics Division ASCE, 1971",
@@ -154,7 +144,7 @@ Finding look_finding(const LotEvidence& evidence, const Look& look,
   for (const auto& caution : measured->cautions) finding.cautions.push_back(caution);
   finding.sentence = fmt::format("{} stones by {}: {}.", measured->stones, measured->method,
                                  state_percentiles(finding, *measured, policy.confidence, wording));
-  add_sources(finding);
+  add_sources(finding, &*measured);
   std::optional<BandComparison> comparison;
   judge(finding, evidence, *measured, comparison, policy);
   return finding;
@@ -197,7 +187,7 @@ Finding lot_finding(LotEvidence& evidence, const EvidencePolicy& policy, const W
                     fmt::format("{} against {}", evidence.lot->name, evidence.ordered->name));
   finding.governs = true;
   finding.sources.push_back(evidence.ordered->source);
-  add_sources(finding);
+  add_sources(finding, evidence.together ? &*evidence.together : nullptr);
   if (!evidence.together) {
     finding.outcome = evidence.seen.empty() ? Outcome::not_yet_known : Outcome::ask_the_designer;
     finding.sentence = evidence.seen.empty()

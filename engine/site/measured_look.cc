@@ -1,6 +1,7 @@
 #include "engine/site/measured_look.h"
 
 #include "engine/rock/size_and_mass.h"
+#include "engine/vision/photo_gradation.h"
 
 namespace proofstone {
 namespace {
@@ -41,6 +42,11 @@ Expected<MeasuredGradation> measured_look(const Site& site, const Look& look) {
   }
   if (const auto* ranges = std::get_if<MassRanges>(&look.taken)) {
     return from_mass_ranges(site, look, *ranges);
+  }
+  if (const auto* photos = std::get_if<PhotoSet>(&look.taken)) {
+    auto found = gradation_from_photos(*photos, site.evidence.photo_calibrations);
+    if (!found) return found.problems();
+    return std::move(found->measured);
   }
   const auto* sample = std::get_if<WeighedSample>(&look.taken);
   if (sample == nullptr) {

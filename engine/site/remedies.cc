@@ -121,8 +121,32 @@ Finding blend_finding(const Site& site, const LotEvidence& evidence, const Mater
   return finding;
 }
 
+/// Photos leave errors that more of them do not reduce; stones that are counted have none of these.
+std::optional<Finding> count_after_photos_finding(const LotEvidence& evidence) {
+  if (!evidence.comparison || !evidence.comparison->counted_stones_to_decide) return std::nullopt;
+  const int stones = *evidence.comparison->counted_stones_to_decide;
+  auto finding = begin_finding(evidence, "measure-more", "Count stones");
+  finding.outcome = Outcome::not_yet_known;
+  finding.values.push_back(
+      {"stones", "n", "stones to count", measure(static_cast<double>(stones)), LengthUse::ground});
+  finding.steps.computed("n",
+                         "stones counted on a grid that would decide, if they find the shares "
+                         "of the photos",
+                         "smallest n whose one-sided binomial limit clears the requirement",
+                         measure(static_cast<double>(stones)));
+  finding.sentence = fmt::format(
+      "A count of about {} stones would decide whether it is {} by itself, if it finds the shares "
+      "of the photos.",
+      stones, evidence.ordered->name);
+  finding.next = "Count them on a grid, spread over the whole pile and both its sides.";
+  finding.sources.push_back(
+      {"Clopper & Pearson, Biometrika, 1934", "limits of a proportion", SourceStanding::memory});
+  return finding;
+}
+
 std::optional<Finding> more_stones_finding(const LotEvidence& evidence,
                                            const MeasuredMargin* asks) {
+  if (evidence.together->photos > 0) return count_after_photos_finding(evidence);
   std::optional<int> wanted;
   std::string decides;
   if (asks != nullptr && asks->margin.stones_to_decide) {

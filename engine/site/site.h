@@ -165,6 +165,8 @@ struct EvidencePolicy {
   /// away no more often than the producer's risk.
   double good_by = 0.10;
   bool good_by_stated = false;
+  /// Replace the factors that photos are read with.
+  std::vector<PhotoCalibration> photo_calibrations{};
 
   DecisionRisks risks() const {
     return {owners_risk.value_or(1 - confidence), producers_risk.value_or(1 - confidence)};

@@ -7,6 +7,7 @@
 
 #include "engine/evidence/measured_gradation.h"
 #include "engine/evidence/observation.h"
+#include "engine/vision/photo.h"
 
 namespace proofstone {
 
@@ -73,7 +74,7 @@ struct Look {
   Observation seen;
   std::string side = {};  ///< of the pile; empty: over the whole of it
   std::string load = {};  ///< id of the one load looked at; empty: the lot as a whole
-  std::variant<StoneCount, WeighedSample, MassRanges, QuickLook, ShapeCount> taken;
+  std::variant<StoneCount, WeighedSample, MassRanges, QuickLook, ShapeCount, PhotoSet> taken;
 };
 
 /// Whether a look says what share of the rock is smaller than a size.

@@ -13,6 +13,7 @@
 #include "engine/site/lot_reader.h"
 #include "engine/site/mix_reader.h"
 #include "engine/site/ordering_reader.h"
+#include "engine/site/photo_look_reader.h"
 #include "engine/site/placing_reader.h"
 #include "engine/site/reach_reader.h"
 #include "engine/site/rock_reader.h"
@@ -55,6 +56,7 @@ EvidencePolicy read_evidence(FieldReader& state, Problems& problems) {
       read_chance(reader, "good_by", 0.01, 0.4, "Rock is not called good by so much of its mass.");
   policy.good_by = good_by.value_or(policy.good_by);
   policy.good_by_stated = good_by.has_value();
+  policy.photo_calibrations = read_photo_calibrations(reader, problems);
   reader.finish();
   return policy;
 }

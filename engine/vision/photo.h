@@ -1,0 +1,96 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/quantity/quantity.h"
+#include "engine/vision/picture_geometry.h"
+
+namespace proofstone {
+
+/// A ball of known diameter that lies on the rock: its outline on the picture.
+struct ScaleBall {
+  PhotoPoint middle;
+  double radius = 0;  ///< pixels
+  Length diameter;
+};
+
+/// A staff of known length that lies on the rock: its two marks on the picture.
+struct ScaleStaff {
+  PhotoPoint from;
+  PhotoPoint to;
+  Length length;
+};
+
+/// How the camera looked at the face of the rock.
+enum class PhotoView {
+  straight_on,  ///< square to the face, up to 30 degrees off
+  oblique,      ///< as somebody sees a pile who stands in front of it
+};
+
+/// A stone under a node of a grid over the picture: the ends of its longest visible axis and of the
+/// one across, or mostly hidden and left out.
+struct TappedStone {
+  PhotoPoint node;
+  bool mostly_hidden = false;
+  PhotoPoint long_from;
+  PhotoPoint long_to;
+  PhotoPoint short_from;
+  PhotoPoint short_to;
+};
+
+/// One photo of rock and what was drawn on it.
+struct Photo {
+  std::string file = {};  ///< SHA-256 of the file, 64 hexadecimal digits; empty: not stated
+  PictureSize size;
+  PhotoView view = PhotoView::straight_on;
+  std::optional<Angle> off_square = {};  ///< of the line of sight from square to the face
+  /// As of a camera with a 36 × 24 mm picture; absent: 26 mm, as usual for a telephone.
+  std::optional<Length> focal_length = {};
+  std::vector<ScaleBall> balls = {};
+  std::vector<ScaleStaff> staffs = {};
+  /// Standard deviation of the scale over the scale, as the observer states it.
+  std::optional<Dimensionless> scale_error = {};
+  std::vector<std::vector<PhotoPoint>> outlines = {};
+  std::vector<VisiblePiece> pieces = {};
+  std::vector<TappedStone> tapped = {};
+};
+
+/// How the rock lies that was photographed.
+enum class RockLies { in_layer, in_heap };
+
+/// How far the sizes of the rock spread, where somebody knows it: the D85 over the D15 about 1.35,
+/// 1.9, 2.3 and 3.2.
+enum class SizeSpread { very_uniform, class_like, broad, very_broad };
+
+/// The largest stone in sight, by its two ends on a photo.
+struct TappedLargest {
+  int photo = 1;  ///< number of the photo, from 1
+  PhotoPoint from;
+  PhotoPoint to;
+};
+
+/// What a site found when it measured rock both by photos and by weight or tape: measured over
+/// true size, and what error is left.
+struct PhotoCalibration {
+  std::string from;  ///< how it was found
+  PhotoView view = PhotoView::straight_on;
+  RockLies lies = RockLies::in_layer;
+  bool of_tapped_stones = false;
+  Dimensionless d15;
+  Dimensionless d50;
+  Dimensionless d85;
+  Dimensionless error;  ///< standard deviation that is left, over the size
+};
+
+/// Photos of one rock, all with outlines or all with tapped stones.
+struct PhotoSet {
+  std::vector<Photo> photos;
+  RockLies lies = RockLies::in_layer;
+  std::optional<SizeSpread> spread = {};
+  std::optional<Length> taped_largest = {};
+  std::optional<TappedLargest> tapped_largest = {};
+};
+
+}  // namespace proofstone

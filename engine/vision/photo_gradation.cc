@@ -1,0 +1,174 @@
+#include "engine/vision/photo_gradation.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/evidence/confidence.h"
+#include "engine/evidence/size_ranges.h"
+#include "engine/vision/photo_cautions.h"
+#include "engine/vision/photo_evidence.h"
+#include "engine/vision/vision_sources.h"
+
+namespace proofstone {
+namespace {
+
+constexpr double interval_confidence = 0.90;
+
+std::string method_of(const StonesOnPhotos& seen, std::size_t photos) {
+  return fmt::format("{} on {} {}", seen.tapped ? "taps" : "outlines", photos,
+                     photos == 1 ? "photo" : "photos");
+}
+
+double surface_of(const std::vector<SeenStone>& stones) {
+  double sum = 0;
+  for (const auto& stone : stones) sum += stone.weight;
+  return sum;
+}
+
+std::vector<PhotoSize> sizes_of(const StonesOnPhotos& seen, const SurfaceShare& share) {
+  const std::vector<double> percents{15, 50, 85};
+  const auto sampling = block_bootstrap(share, percents).errors();
+  const double unresolved = share.percent_smaller(seen.smallest_resolved);
+  std::vector<PhotoSize> sizes;
+  for (std::size_t i = 0; i < percents.size(); ++i) {
+    if (percents[i] < unresolved) continue;
+    const auto factor = seen.factors.at(percents[i]);
+    PhotoSize size;
+    size.percent = percents[i];
+    size.as_photographed = share.size_at(percents[i]);
+    size.size = size.as_photographed / factor.ratio;
+    size.sampling_error = sampling[i];
+    size.scale_error = seen.scale_error;
+    size.factor_error = factor.error;
+    sizes.push_back(size);
+  }
+  return sizes;
+}
+
+/// The largest stone as a fact: taped, or tapped less what the scale may be wrong.
+Expected<std::optional<Length>> largest_of_set(const PhotoSet& set, const StonesOnPhotos& seen,
+                                               Steps& steps) {
+  std::optional<Length> largest;
+  if (set.taped_largest) {
+    if (auto wrong = problem_of_size(*set.taped_largest, "largest")) return *wrong;
+    largest = set.taped_largest;
+    steps.given_rock("D_max", "largest stone, by tape", *largest, "document");
+  }
+  if (!set.tapped_largest) return largest;
+  const auto& tapped = *set.tapped_largest;
+  if (tapped.photo < 1 || static_cast<std::size_t>(tapped.photo) > set.photos.size()) {
+    return Problem{"no-photo", "There is no photo of that number.", "", "largest",
+                   fmt::format("1 to {}", set.photos.size())};
+  }
+  const auto i = static_cast<std::size_t>(tapped.photo - 1);
+  const double pixels = pixels_between(tapped.from, tapped.to);
+  const Length pixel = seen.scales[i].pixel_at((tapped.from.y + tapped.to.y) / 2);
+  if (!(pixels >= 1 && pixels <= set.photos[i].size.diagonal() && pixel.si() > 0)) {
+    return Problem{"outside-picture", "Its ends are at one place or outside the picture.", "",
+                   "largest", "two taps at the ends of the stone"};
+  }
+  const double z = normal_quantile(1 - (1 - interval_confidence) / 2);
+  const Length at_least = pixels * pixel * std::exp(-z * seen.scales[i].error());
+  steps.computed_rock("D_max", "size that the largest stone has at least, by its tapped ends",
+                      "pixels · s · exp(−1.645·e_s)", at_least);
+  largest = std::max(largest.value_or(at_least), at_least);
+  return largest;
+}
+
+}  // namespace
+
+double PhotoSize::error() const {
+  return std::sqrt(sampling_error * sampling_error + scale_error * scale_error +
+                   factor_error * factor_error);
+}
+
+Length PhotoSize::low() const {
+  return size * std::exp(-normal_quantile(1 - (1 - interval_confidence) / 2) * error());
+}
+
+Length PhotoSize::high() const {
+  return size * std::exp(normal_quantile(1 - (1 - interval_confidence) / 2) * error());
+}
+
+void say_photo_size(const PhotoSize& size, Steps& steps) {
+  const auto name = fmt::format("D{:g}", size.percent);
+  steps.computed_rock(name + " seen", "size as photographed", "share of the surface by size",
+                      size.as_photographed, surface_share_source().sentence());
+  steps.computed_rock(name,
+                      fmt::format("size of which {:g} % by mass is smaller{}", size.percent,
+                                  size.percent < 50 ? ", indicative" : ""),
+                      fmt::format("{} seen / k{:g}", name, size.percent), size.size,
+                      rendered_piles("factors").sentence());
+  steps.given("e_n", "error of sampling, standard deviation of ln D", measure(size.sampling_error),
+              "spread over pictures put together anew from their blocks");
+  steps.computed("e", "error of sampling, scale and factor together", "√(e_n² + e_s² + e_k²)",
+                 measure(size.error()));
+  steps.computed_rock(name + " low", "lower end of the 90 % interval", "D·exp(−1.645·e)",
+                      size.low());
+  steps.computed_rock(name + " high", "upper end of the 90 % interval", "D·exp(1.645·e)",
+                      size.high());
+}
+
+Expected<PhotoGradation> gradation_from_photos(const PhotoSet& set,
+                                               const std::vector<PhotoCalibration>& calibrations) {
+  Steps steps;
+  auto seen = stones_on_photos(set, calibrations, steps);
+  if (!seen) return seen.problems();
+  const SurfaceShare share(seen->stones);
+  const auto largest = largest_of_set(set, *seen, steps);
+  if (!largest) return largest.problems();
+  auto curve = photo_curve(*seen, share);
+  if (!curve) return curve.problems();
+  auto gradation = Gradation::make(curve->points, {});
+  if (!gradation) return gradation.problems();
+
+  PhotoGradation result{MeasuredGradation{std::move(*gradation)}, sizes_of(*seen, share)};
+  auto& measured = result.measured;
+  measured.stones = static_cast<int>(seen->stones.size());
+  measured.photos = static_cast<int>(set.photos.size());
+  measured.method = method_of(*seen, set.photos.size());
+  measured.picked_on_grid = true;
+  measured.effective_at_points = std::move(curve->effective);
+  measured.lasting_at_points = std::move(curve->lasting);
+  measured.smallest_known = false;
+  measured.largest_known = largest->has_value();
+  measured.seen_larger_than = *largest;
+  const auto median = measured.curve.size_at(50);
+  measured.effective_stones =
+      measured.effective_stones_at(median ? *median : measured.curve.points().front().size);
+
+  for (const auto& size : result.sizes) {
+    measured.size_errors.push_back({size.percent, size.error()});
+  }
+
+  steps.given("n", "stones used", measure(static_cast<double>(measured.stones)));
+  steps.given("n cut", "stones cut by an edge of the picture, left out",
+              measure(static_cast<double>(seen->cut_by_edge)));
+  steps.given("n hidden", "nodes left out as mostly hidden",
+              measure(static_cast<double>(seen->mostly_hidden)));
+  if (!seen->tapped) {
+    steps.computed("A", "what the stones count together, m² of surface",
+                   "Σ A·s²/[(1 − w/W)(1 − h/H)]", measure(surface_of(seen->stones)),
+                   rendered_piles("pieces cut by the edge").sentence());
+  }
+  seen->factors.say(steps);
+  steps.computed("e_s", "error of the scale of all photos together",
+                 "√(Σ p²·e_s²), p what each photo counts; stated errors Σ p·e_s",
+                 measure(seen->scale_error));
+  for (const auto& size : result.sizes) say_photo_size(size, steps);
+  steps.computed("ne", "equally informative stones behind D50",
+                 "F(1 − F) / (variance of F by sampling, scale and factor)",
+                 measure(measured.effective_stones));
+  measured.steps = std::move(steps);
+
+  measured.cautions = cautions_of_photos(set, *seen, result.sizes);
+  if (curve->folded) {
+    measured.cautions.emplace_back(
+        "The sizes are more alike than those of any pile of the study: its factors do not fit.");
+  }
+  return result;
+}
+
+}  // namespace proofstone

@@ -1,0 +1,62 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "engine/finding/problem.h"
+
+namespace proofstone {
+
+/// A place on a picture in pixels: x to the right, y down, from its upper left corner.
+struct PhotoPoint {
+  double x = 0;
+  double y = 0;
+};
+
+/// A picture's size in pixels, as it was taken.
+struct PictureSize {
+  double width = 0;
+  double height = 0;
+  double diagonal() const;
+};
+
+/// The upright box round something, in pixels.
+struct PhotoBox {
+  double left = 0;
+  double top = 0;
+  double right = 0;
+  double bottom = 0;
+  double width() const { return right - left; }
+  double height() const { return bottom - top; }
+  PhotoPoint middle() const { return {(left + right) / 2, (top + bottom) / 2}; }
+};
+
+/// The visible piece of one stone: its area in square pixels and the box round it.
+struct VisiblePiece {
+  double area = 0;
+  PhotoBox box;
+};
+
+double pixels_between(PhotoPoint one, PhotoPoint other);
+
+/// The piece that an outline encloses; the last corner joins the first, repeated corners count
+/// once. Problems at `where`: fewer than three corners or more than 2,000, a corner that is not a
+/// number, an outline that crosses itself, no area.
+Expected<VisiblePiece> piece_of_outline(std::vector<PhotoPoint> outline, const std::string& where);
+
+/// What is wrong with a piece on a picture: not a number, an area that its box cannot hold, outside
+/// the picture. Half a pixel beyond the edge is rounding.
+Problems problems_of_piece(const VisiblePiece& piece, const PictureSize& picture,
+                           const std::string& where);
+
+/// Whether the edge of the picture cuts the piece: it comes within a pixel of it.
+bool is_cut_by_edge(const VisiblePiece& piece, const PictureSize& picture);
+
+/// Diameter in pixels of the circle with the piece's area.
+double equal_area_diameter(double area);
+
+/// How many pieces like this stand for each that was seen whole: a large piece is cut by the edge
+/// more often, 1/[(1 − w/W)(1 − h/H)]. Precondition: not cut by the edge.
+double edge_weight(const VisiblePiece& piece, const PictureSize& picture);
+
+}  // namespace proofstone

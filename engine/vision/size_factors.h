@@ -1,0 +1,33 @@
+#pragma once
+
+#include "engine/finding/steps.h"
+#include "engine/vision/photo.h"
+
+namespace proofstone {
+
+/// Size as photographed over size of the intermediate axis, for the whole pile, at one percent of
+/// the mass, and the standard deviation of its logarithm that no number of photos reduces.
+struct SizeFactor {
+  double ratio = 1;
+  double error = 0;
+};
+
+/// The factors at D15, D50 and D85; between them straight in percent, beyond them level.
+struct SizeFactors {
+  SizeFactor at_15;
+  SizeFactor at_50;
+  SizeFactor at_85;
+  std::string origin;
+
+  SizeFactor at(double percent) const;
+  void say(Steps& steps) const;
+};
+
+/// What the study found for stones outlined (equal-area diameter, weighted by visible area) or
+/// tapped (√(long·short), the mostly hidden ones left out), by view and how the rock lies. The
+/// spread, where known, replaces the factor at D15; a calibration replaces all of them.
+SizeFactors size_factors(PhotoView view, RockLies lies, bool tapped,
+                         const std::optional<SizeSpread>& spread,
+                         const PhotoCalibration* calibration);
+
+}  // namespace proofstone
