@@ -1,10 +1,13 @@
 #include "engine/vision/photo_evidence.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
 #include "engine/evidence/confidence.h"
 #include "engine/evidence/effective_stones.h"
+#include "engine/evidence/size_text.h"
 
 namespace proofstone {
 namespace {
@@ -159,6 +162,29 @@ Expected<PhotoCurve> photo_curve(const StonesOnPhotos& seen, const SurfaceShare&
     curve.points.push_back({Length::meters(std::exp(read.logs[i])), percents[i]});
   }
   return curve;
+}
+
+std::optional<Problem> end_at_largest(PhotoCurve& curve, Length largest) {
+  const auto end =
+      std::find_if(curve.points.begin(), curve.points.end(),
+                   [largest](const GradationPoint& point) { return point.size >= largest; });
+  if (end == curve.points.end()) return std::nullopt;
+  if (end->percent_smaller <= 85) {
+    return Problem{"largest-too-small",
+                   fmt::format("The largest stone by tape, {}, is smaller than the D85 of the "
+                               "photos.",
+                               size_in_both_systems(largest)),
+                   "", "largest",
+                   "the largest stone in sight; else the scale of the photos is off"};
+  }
+  const auto kept = static_cast<std::size_t>(end - curve.points.begin());
+  curve.points.resize(kept);
+  curve.points.push_back({largest, 100});
+  curve.effective = {curve.effective.begin(),
+                     curve.effective.begin() + static_cast<std::ptrdiff_t>(kept + 1)};
+  curve.lasting = {curve.lasting.begin(),
+                   curve.lasting.begin() + static_cast<std::ptrdiff_t>(kept + 1)};
+  return std::nullopt;
 }
 
 }  // namespace proofstone

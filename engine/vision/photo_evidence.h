@@ -16,4 +16,8 @@ struct PhotoCurve {
 /// `share` is that of the stones in `seen`. A Problem where the photos resolve no stone.
 Expected<PhotoCurve> photo_curve(const StonesOnPhotos& seen, const SurfaceShare& share);
 
+/// Ends the curve at the largest stone in sight, measured with a tape. A Problem where it is
+/// smaller than the D85 of the photos: one of the two is wrong.
+std::optional<Problem> end_at_largest(PhotoCurve& curve, Length largest);
+
 }  // namespace proofstone

@@ -121,6 +121,9 @@ Expected<PhotoGradation> gradation_from_photos(const PhotoSet& set,
   if (!largest) return largest.problems();
   auto curve = photo_curve(*seen, share);
   if (!curve) return curve.problems();
+  if (set.taped_largest) {
+    if (auto problem = end_at_largest(*curve, *set.taped_largest)) return *problem;
+  }
   auto gradation = Gradation::make(curve->points, {});
   if (!gradation) return gradation.problems();
 

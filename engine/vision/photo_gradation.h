@@ -38,7 +38,8 @@ struct PhotoGradation {
 /// put together before any percent is read; then each size is divided by the factor of its percent.
 ///
 /// Below the smallest stone that the photos resolve nothing is said. The largest stone is known
-/// where it was taped, or tapped at both ends; the curve never tells it.
+/// where it was taped, or tapped at both ends; the curve never tells it, and ends where it was
+/// taped.
 ///
 /// The evidence behind each share is the number of equal stones whose binomial variance is that of
 /// the share: sampling by blocks of the picture, and the errors of scale and factors, which more

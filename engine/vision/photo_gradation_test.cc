@@ -124,6 +124,15 @@ TEST(GradationFromPhotos, TheLargestStoneIsTapedOrTappedOnly) {
               0.01);
   set.taped_largest = Length::millimeters(610);
   EXPECT_NEAR(gradation_from_photos(set)->measured.seen_larger_than->millimeters(), 610, 1e-9);
+  set.taped_largest = 0.99 * none->measured.curve.points().back().size;
+  const auto shorter = gradation_from_photos(set);
+  ASSERT_TRUE(shorter);
+  EXPECT_EQ(shorter->measured.curve.points().back().size, *set.taped_largest);
+  EXPECT_EQ(shorter->measured.curve.points().back().percent_smaller, 100);
+  EXPECT_EQ(shorter->measured.effective_at_points.size(), shorter->measured.curve.points().size());
+  set.taped_largest = *none->measured.curve.size_at(60);
+  EXPECT_EQ(code_of(set), "largest-too-small");
+  set.taped_largest.reset();
   set.tapped_largest->photo = 2;
   EXPECT_EQ(code_of(set), "no-photo");
 }
