@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "engine/evidence/confidence.h"
+#include "engine/evidence/size_error.h"
 #include "engine/evidence/size_text.h"
 #include "engine/evidence/stones_needed.h"
 
@@ -75,6 +76,18 @@ double ConditionTrial::confidence_broken(double stones) const {
   if (kind_ != ConditionKind::ordinary) return stone_seen_beyond() ? 1 : 0;
   return at_most() ? confidence_at_least(share_.lowest, stones, condition_.percent)
                    : confidence_at_most(share_.highest, stones, condition_.percent);
+}
+
+std::optional<double> ConditionTrial::kept_by_size(double times) const {
+  if (kind_ != ConditionKind::ordinary) return std::nullopt;
+  return at_most() ? confidence_size_at_least(measured_, condition_.percent, size_, times)
+                   : confidence_size_at_most(measured_, condition_.percent, size_, times);
+}
+
+std::optional<double> ConditionTrial::broken_by_size(double times) const {
+  if (kind_ != ConditionKind::ordinary) return std::nullopt;
+  return at_most() ? confidence_size_at_most(measured_, condition_.percent, size_, times)
+                   : confidence_size_at_least(measured_, condition_.percent, size_, times);
 }
 
 bool ConditionTrial::stone_seen_beyond() const {
@@ -162,10 +175,19 @@ void ConditionTrial::judge_largest(ConditionCheck& check) const {
   }
 }
 
+ConditionCheck ConditionTrial::begun() const {
+  const auto kept = kept_by_size(1);
+  const auto broken = broken_by_size(1);
+  return {condition_,
+          share_.highest,
+          kept ? *kept : confidence_kept(stones_),
+          broken ? *broken : confidence_broken(stones_),
+          Outcome::meets,
+          "Holds of itself."};
+}
+
 ConditionCheck ConditionTrial::judge() const {
-  ConditionCheck check{
-      condition_,     share_.highest,    confidence_kept(stones_), confidence_broken(stones_),
-      Outcome::meets, "Holds of itself."};
+  auto check = begun();
   if (!end_known()) {
     judge_unknown_end(check);
     return check;
@@ -203,6 +225,13 @@ std::optional<int> ConditionTrial::stones_to_decide() const {
     case ConditionKind::ordinary:
       if (!share_.is_one_value()) return std::nullopt;
       break;
+  }
+  if (kept_by_size(1)) {
+    return least_number(measured_.stones, [&](int stones) {
+      const double times = static_cast<double>(stones) / measured_.stones;
+      return *kept_by_size(times) >= risks_.to_accept() ||
+             *broken_by_size(times) >= risks_.to_turn_away();
+    });
   }
   return stones_needed(measured_, size_, [&](double stones) { return decided(stones); });
 }
@@ -249,6 +278,7 @@ std::string ConditionTrial::formula() const {
     case ConditionKind::ordinary:
       break;
   }
+  if (kept_by_size(1)) return "Φ(± ln(Dp / D) / e), e the error of Dp";
   return at_most() ? "1 − P(at most ne·F/100 of ne smaller | true share at the limit)"
                    : "1 − P(at least ne·F/100 of ne smaller | true share at the limit)";
 }

@@ -55,6 +55,11 @@ class ConditionTrial {
   double confidence_kept(double stones) const;
   double confidence_broken(double stones) const;
   bool decided(double stones) const;
+  /// Of an ordinary condition, by the error of the size at its percent, `times` as many stones
+  /// taken in the same way; absent where that error is not known.
+  std::optional<double> kept_by_size(double times) const;
+  std::optional<double> broken_by_size(double times) const;
+  ConditionCheck begun() const;
   /// Whether stones were measured at the end of the curve that the condition asks for.
   bool end_known() const;
   bool stone_seen_beyond() const;

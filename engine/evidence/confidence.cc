@@ -7,6 +7,8 @@
 #include <cmath>
 #include <limits>
 
+#include "engine/evidence/size_error.h"
+
 namespace proofstone {
 namespace {
 
@@ -143,9 +145,8 @@ SizeInterval size_interval(const MeasuredGradation& measured, double percent, do
   const Gradation& curve = measured.curve;
   const auto& points = curve.points();
   const auto middle = curve.size_at(percent);
-  for (const auto& known : measured.size_errors) {
-    if (!middle || std::abs(known.percent - percent) > 1e-9) continue;
-    const double factor = std::exp(normal_quantile(wanted) * known.log_error);
+  if (const auto error = size_error_at(measured, percent)) {
+    const double factor = std::exp(normal_quantile(wanted) * *error);
     return {*middle / factor, factor * *middle};
   }
   const double first_percent = points.front().percent_smaller;

@@ -6,6 +6,7 @@
 
 #include "engine/evidence/confidence.h"
 #include "engine/evidence/evidence_sources.h"
+#include "engine/evidence/size_error.h"
 #include "engine/evidence/stones_needed.h"
 
 namespace proofstone {
@@ -37,12 +38,22 @@ Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double perce
   const double stones = measured.effective_stones_at(required);
 
   SizeMargin margin;
-  margin.confidence_holds = confidence_at_most(smaller, stones, percent);
-  margin.confidence_broken = confidence_at_least(known_smaller, stones, percent);
+  const auto holds_by_size = confidence_size_at_least(measured, percent, required);
+  const auto broken_by_size = confidence_size_at_most(measured, percent, required);
+  margin.confidence_holds =
+      holds_by_size ? *holds_by_size : confidence_at_most(smaller, stones, percent);
+  margin.confidence_broken =
+      broken_by_size ? *broken_by_size : confidence_at_least(known_smaller, stones, percent);
   if (margin.confidence_holds >= risks.to_accept()) {
     margin.outcome = Outcome::meets;
   } else if (margin.confidence_broken >= risks.to_turn_away()) {
     margin.outcome = Outcome::falls_short;
+  } else if (holds_by_size) {
+    margin.stones_to_decide = least_number(measured.stones, [&](int total) {
+      const double times = static_cast<double>(total) / measured.stones;
+      return *confidence_size_at_least(measured, percent, required, times) >= risks.to_accept() ||
+             *confidence_size_at_most(measured, percent, required, times) >= risks.to_turn_away();
+    });
   } else if (!open_below) {
     margin.stones_to_decide = stones_needed(measured, required, [&](double more) {
       return confidence_at_most(smaller, more, percent) >= risks.to_accept() ||
@@ -80,8 +91,10 @@ Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double perce
   margin.steps.given("ne", "equally informative stones behind that share", measure(stones));
   margin.steps.computed(
       "confidence", fmt::format("that at most {:g} % is smaller than the required size", percent),
-      "1 − P(at most ne·F/100 of ne smaller | true share p), binomial in its beta form",
-      measure(margin.confidence_holds), clopper_pearson_source().sentence());
+      holds_by_size
+          ? "Φ(ln(Dp / Dp required) / e), e the error of Dp"
+          : "1 − P(at most ne·F/100 of ne smaller | true share p), binomial in its beta form",
+      measure(margin.confidence_holds), holds_by_size ? "" : clopper_pearson_source().sentence());
   return margin;
 }
 

@@ -45,5 +45,46 @@ TEST(PhotoLimits, HoldTheTruthNineTimesOfTen) {
   EXPECT_LE(held_median, 197);
 }
 
+/// Truth: outlined rock whose shares of the surface are lognormal. What the blocks say of sampling
+/// is what it is, and the limits hold the truth.
+TEST(PhotoLimits, OfOutlinesAreWhatTheyHadToBe) {
+  constexpr int trials = 150;
+  constexpr double deviation = 0.3;
+  const double at[] = {normal_quantile(0.15), 0, normal_quantile(0.85)};
+  const double ratios[] = {0.79, 0.91, 1.04};
+  double sums[3] = {};
+  double squares[3] = {};
+  double stated[3] = {};
+  int held[3] = {};
+  for (std::uint64_t trial = 0; trial < trials; ++trial) {
+    const double wrong = std::exp(0.04 * normal(9'000'000 + trial));
+    const auto result =
+        gradation_from_photos(set_of({outlined_photo(trial, 60 * wrong, deviation)}));
+    ASSERT_TRUE(result);
+    ASSERT_EQ(result->sizes.size(), 3u);
+    for (std::size_t i = 0; i < 3; ++i) {
+      const auto& size = result->sizes[i];
+      // Weighting by area moves a lognormal median by exp(2σ²).
+      const double median =
+          0.15 * std::exp(2 * deviation * deviation + deviation * at[i]) / ratios[i];
+      const double truth =
+          median * std::exp(size.factor_error * normal(8'000'000 + 1000 * i + trial));
+      if (size.low().meters() < truth && truth < size.high().meters()) ++held[i];
+      const double off = std::log(size.size.meters() / wrong / median);
+      sums[i] += off;
+      squares[i] += off * off;
+      stated[i] += size.sampling_error / trials;
+    }
+  }
+  for (std::size_t i = 0; i < 3; ++i) {
+    const double mean = sums[i] / trials;
+    const double spread = std::sqrt(squares[i] / trials - mean * mean);
+    EXPECT_NEAR(mean, 0, 0.01) << i;
+    EXPECT_NEAR(stated[i] / spread, 1, 0.2) << i;
+    // 135 of 150 are expected; 2.5 standard deviations are 9.2.
+    EXPECT_GE(held[i], 126) << i;
+  }
+}
+
 }  // namespace
 }  // namespace proofstone

@@ -112,9 +112,8 @@ ShiftedShare shifted(const CorrectedCurve& curve, std::size_t point, double erro
 
 /// Variance of the share at each point of the curve over pictures put together anew, as parts of
 /// one.
-std::vector<double> sampling_variances(const StonesOnPhotos& seen, const SurfaceShare& share,
-                                       const CorrectedCurve& curve) {
-  const auto bootstrap = block_bootstrap(share, curve.percents);
+std::vector<double> sampling_variances(const StonesOnPhotos& seen, const CorrectedCurve& curve,
+                                       const BlockBootstrap& bootstrap) {
   std::vector<double> variances(curve.percents.size(), 0);
   const double part = bootstrap.enlarged / static_cast<double>(bootstrap.log_sizes.size());
   for (const auto& logs : bootstrap.log_sizes) {
@@ -140,7 +139,9 @@ Expected<PhotoCurve> photo_curve(const StonesOnPhotos& seen, const SurfaceShare&
     raw_logs.push_back(std::log(share.size_at(percent).meters()));
   if (percents.front() > 0) raw_logs.front() = std::log(seen.smallest_resolved.meters());
   const auto read = corrected(seen.factors, percents, raw_logs);
-  const auto by_blocks = sampling_variances(seen, share, read);
+  const auto bootstrap = block_bootstrap(share, percents);
+  const auto by_blocks = sampling_variances(seen, read, bootstrap);
+  const auto sampling_errors = bootstrap.errors();
   const auto weighted = by_weights(share);
 
   PhotoCurve curve;
@@ -156,6 +157,11 @@ Expected<PhotoCurve> photo_curve(const StonesOnPhotos& seen, const SurfaceShare&
     if (spread > 0) {
       if (by_blocks[i] > 0) sampled = std::min(sampled, spread / by_blocks[i]);
       lasting = there.variance / spread;
+    }
+    // The ends are those of a sample: how wrong they are it does not tell.
+    if (percents[i] > std::max(0.0, percents.front()) && percents[i] < 100) {
+      curve.size_errors.push_back(
+          {percents[i], std::sqrt(sampling_errors[i] * sampling_errors[i] + error * error)});
     }
     curve.effective.push_back(1 / (1 / sampled + lasting));
     curve.lasting.push_back(lasting);
@@ -178,6 +184,11 @@ std::optional<Problem> end_at_largest(PhotoCurve& curve, Length largest) {
                    "the largest stone in sight; else the scale of the photos is off"};
   }
   const auto kept = static_cast<std::size_t>(end - curve.points.begin());
+  const double ended = end->percent_smaller;
+  curve.size_errors.erase(
+      std::remove_if(curve.size_errors.begin(), curve.size_errors.end(),
+                     [ended](const SizeError& error) { return error.percent >= ended; }),
+      curve.size_errors.end());
   curve.points.resize(kept);
   curve.points.push_back({largest, 100});
   curve.effective = {curve.effective.begin(),

@@ -9,7 +9,8 @@ namespace proofstone {
 struct PhotoCurve {
   std::vector<GradationPoint> points;
   std::vector<double> effective;
-  std::vector<double> lasting;  ///< part of 1/effective that more photos do not reduce
+  std::vector<double> lasting;         ///< part of 1/effective that more photos do not reduce
+  std::vector<SizeError> size_errors;  ///< of sampling, scale and factor, within the curve's ends
   bool folded = false;  ///< sizes were so alike that the factors would have turned the curve back
 };
 

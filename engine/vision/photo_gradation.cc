@@ -142,9 +142,7 @@ Expected<PhotoGradation> gradation_from_photos(const PhotoSet& set,
   measured.effective_stones =
       measured.effective_stones_at(median ? *median : measured.curve.points().front().size);
 
-  for (const auto& size : result.sizes) {
-    measured.size_errors.push_back({size.percent, size.error()});
-  }
+  measured.size_errors = std::move(curve->size_errors);
 
   steps.given("n", "stones used", measure(static_cast<double>(measured.stones)));
   steps.given("n cut", "stones cut by an edge of the picture, left out",
