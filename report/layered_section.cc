@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <nlohmann/json.hpp>
 #include <tuple>
 
@@ -91,7 +92,9 @@ void write_notes(const TypicalSectionPicture& picture, const TypicalSectionDrawi
       notes.push_back({{edge, level.level.meters()}, level.label});
   }
   notes.push_back({section.thickness_to, "thickness " + section.thickness_text});
-  notes.push_back({section.slope_middle, "slope " + section.slope_text + "H:1V"});
+  if (!section.level) {
+    notes.push_back({section.slope_middle, "slope " + section.slope_text + "H:1V"});
+  }
   std::sort(notes.begin(), notes.end(), [](const Note& a, const Note& b) {
     return std::tie(b.at.z, b.at.x, b.text) < std::tie(a.at.z, a.at.x, a.text);
   });
@@ -125,6 +128,41 @@ std::optional<LayeredDrawing> layered_section(const TypicalSectionPicture& pictu
   write_stones(picture, *section, writer);
   write_notes(picture, *section, writer);
   return drawing;
+}
+
+void place_below(LayeredDrawing& drawing, const LayeredDrawing& other) {
+  double lowest = std::numeric_limits<double>::infinity();
+  double left = lowest;
+  double highest = -lowest;
+  double left_of_other = lowest;
+  double tallest = 0;
+  const auto places = [](const LayeredDrawing& of, const auto& take) {
+    for (const auto& line : of.lines) {
+      for (const auto& point : line.points) take(point);
+    }
+    for (const auto& text : of.texts) take(text.at);
+  };
+  places(drawing, [&](const DrawingPlace& at) {
+    lowest = std::min(lowest, at.y);
+    left = std::min(left, at.x);
+  });
+  places(other, [&](const DrawingPlace& at) {
+    highest = std::max(highest, at.y);
+    left_of_other = std::min(left_of_other, at.x);
+  });
+  if (!std::isfinite(lowest) || !std::isfinite(highest)) return;
+  for (const auto& text : other.texts) tallest = std::max(tallest, text.height);
+  const double right = left - left_of_other;
+  const double up = lowest - highest - 5 * tallest;
+  drawing.texts.push_back({"TEXT", {left, lowest - 3 * tallest}, tallest, other.title});
+  for (auto line : other.lines) {
+    for (auto& point : line.points) point = {point.x + right, point.y + up};
+    drawing.lines.push_back(std::move(line));
+  }
+  for (auto text : other.texts) {
+    text.at = {text.at.x + right, text.at.y + up};
+    drawing.texts.push_back(std::move(text));
+  }
 }
 
 json layered_drawing_json(const LayeredDrawing& drawing) {

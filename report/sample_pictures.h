@@ -80,7 +80,7 @@ inline TypicalSectionPicture typical_section() {
                      {{ft(26), ft(117)}, {ft(23), ft(117)}, {ft(23), ft(114)}, {ft(26), ft(114)}},
                      true}};
   picture.toe_depth =
-      TypicalSectionPicture::Depth{"toe dug in 5 ft", {ft(60), ft(105)}, {ft(60), ft(100)}};
+      TypicalSectionPicture::Dimension{"toe dug in 5 ft", {ft(60), ft(105)}, {ft(60), ft(100)}};
   TypicalSectionPicture::Cover cover;
   cover.from = ft(109);
   cover.topsoil = Length::inches(6);
@@ -94,6 +94,28 @@ inline TypicalSectionPicture typical_section() {
   cover.back_from_crest = ft(1);
   cover.water_edge_trench = Length::inches(6);
   picture.cover = cover;
+  return picture;
+}
+
+/// An apron below a conduit, seen along the flow.
+inline TypicalSectionPicture apron_section() {
+  const auto ft = [](double length) { return Length::feet(length); };
+  TypicalSectionPicture picture;
+  picture.id = "typical.culvert-apron";
+  picture.title = "Typical section of Culvert apron";
+  picture.description = "The apron as it is built.";
+  picture.level = true;
+  picture.surface = {{ft(20), ft(0)}, {ft(0), ft(0)}};
+  picture.ground = {{ft(-6), ft(0)}, {ft(0), ft(0)}, {ft(26), ft(0)}};
+  picture.thickness = Length::inches(30);
+  picture.thickness_text = "30 in";
+  picture.median_stone = Length::inches(9);
+  picture.parts = {{RockKind::bare, "Class II, bare rock, 30 in thick", ft(0), ft(0)}};
+  picture.under = {{"Geotextile", Length::inches(0)}};
+  picture.water_levels = {{"Design flood, tailwater 2.0 ft", ft(2)}};
+  picture.conduit = TypicalSectionPicture::Conduit{"conduit, 5.0 ft high", {ft(0), ft(0)}, ft(5)};
+  picture.dimensions = {{"apron 20.0 ft long, as stated", {ft(0), ft(6)}, {ft(20), ft(6)}}};
+  picture.notes = {{"upper end not stated", {ft(20), ft(0)}}};
   return picture;
 }
 

@@ -73,22 +73,31 @@ json report_request(FieldReader& request, Problems& problems) {
   });
 }
 
+/// The typical section of a zone and, below it, the key at its ends.
+json drawing_of_zone(const Site& site, const std::string& zone, UnitSystem units) {
+  std::string known;
+  std::optional<LayeredDrawing> drawing;
+  for (const auto& picture : assess(site, units).typical_sections) {
+    const auto id = picture.id.substr(picture.id.find('.') + 1);
+    if (picture.id == "typical." + id) known += (known.empty() ? "" : ", ") + id;
+    if (id != zone) continue;
+    auto drawn = layered_section(picture, units);
+    if (drawing && drawn) place_below(*drawing, *drawn);
+    if (!drawing) drawing = std::move(drawn);
+  }
+  if (drawing) return {{"drawing", layered_drawing_json(*drawing)}};
+  return refused(
+      {{"no-section", fmt::format("There is no typical section of \"{}\".", zone), "", "/zone",
+        known.empty() ? "a zone whose lines the document gives: a bank or bed with a "
+                        "section, a shore with its slope, an outfall with its apron"
+                      : known}});
+}
+
 json drawing_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto zone = request.required_text("zone");
-  return answer_on_site(request, problems, [&](const Site& site) {
-    std::string known;
-    for (const auto& picture : assess(site, units).typical_sections) {
-      const auto id = picture.id.substr(std::string("typical.").size());
-      known += (known.empty() ? "" : ", ") + id;
-      if (id != zone) continue;
-      if (const auto drawing = layered_section(picture, units)) {
-        return json{{"drawing", layered_drawing_json(*drawing)}};
-      }
-    }
-    return refused({{"no-section", fmt::format("There is no typical section of \"{}\".", zone), "",
-                     "/zone", known.empty() ? "a bank zone with a section" : known}});
-  });
+  return answer_on_site(request, problems,
+                        [&](const Site& site) { return drawing_of_zone(site, zone, units); });
 }
 
 json quantities_request(FieldReader& request, Problems& problems) {

@@ -46,8 +46,8 @@ SectionPlace middle_of(const std::vector<SectionPlace>& outline) {
 void add_parts(const TypicalSectionPicture& picture, const BuiltSlope& slope, Drawing& drawing) {
   const double thickness = picture.thickness.meters();
   for (const auto& part : picture.parts) {
-    const double low = slope.from_foot(part.bottom.meters());
-    const double high = slope.from_foot(part.top.meters());
+    const double low = picture.level ? 0 : slope.from_foot(part.bottom.meters());
+    const double high = picture.level ? slope.length() : slope.from_foot(part.top.meters());
     if (!(high > low)) continue;
     const auto role = role_of(part.kind);
     auto outline = slope.area(low, high, 0, thickness);
@@ -107,6 +107,28 @@ void add_blocks(const TypicalSectionPicture& picture, Drawing& drawing) {
   }
 }
 
+void add_dimension(const TypicalSectionPicture::Dimension& dimension, Drawing& drawing) {
+  const auto from = place_of(dimension.from);
+  const auto to = place_of(dimension.to);
+  if (!finite(from) || !finite(to)) return;
+  drawing.shapes.push_back({SectionRole::dimension, false, {from, to}});
+  drawing.notes.push_back(
+      {SectionRole::dimension, {(from.x + to.x) / 2, (from.z + to.z) / 2}, dimension.label});
+}
+
+/// As long as it is high, on the side away from the foot of the rock.
+void add_conduit(const TypicalSectionPicture::Conduit& conduit, Drawing& drawing) {
+  const auto end = place_of(conduit.invert);
+  const double height = conduit.height.meters();
+  if (!finite(end) || !std::isfinite(height) || !(height > 0)) return;
+  const double far = end.x + (drawing.channel_on_right ? -1 : 1) * height;
+  const double crown = end.z + height;
+  drawing.shapes.push_back(
+      {SectionRole::structure, true, {{far, end.z}, {end.x, end.z}, {end.x, crown}, {far, crown}}});
+  drawing.notes.push_back(
+      {SectionRole::structure, {(end.x + far) / 2, end.z + 0.75 * height}, conduit.label});
+}
+
 SectionWindow window_round(const Drawing& drawing, const TypicalSectionPicture& picture) {
   const SectionPlace first = drawing.shapes.front().points.front();
   SectionWindow window{first.x, first.x, first.z, first.z};
@@ -146,7 +168,7 @@ std::string_view drawing_layer_name(SectionRole role) {
   constexpr std::string_view names[] = {
       "GROUND",       "WATER",  "ROCK-BARE", "ROCK-SOIL-FILLED", "ROCK-VOID-FILLED",
       "ROCK-GROUTED", "STONES", "BEDDING",   "GEOTEXTILE",       "TOPSOIL",
-      "BLANKET",      "STAKES", "TRENCHES",  "DIMENSIONS"};
+      "BLANKET",      "STAKES", "TRENCHES",  "STRUCTURES",       "DIMENSIONS"};
   return names[static_cast<std::size_t>(role)];
 }
 
@@ -158,6 +180,7 @@ std::optional<TypicalSectionDrawing> typical_section_drawing(const TypicalSectio
   if (!strip || picture.parts.empty()) return std::nullopt;
   Drawing drawing;
   drawing.title = picture.title;
+  drawing.level = picture.level;
   drawing.channel_on_right = picture.surface.front().station > picture.surface.back().station;
   const BuiltSlope slope(std::move(*strip), drawing.channel_on_right);
   add_under(picture, slope, drawing);
@@ -165,20 +188,19 @@ std::optional<TypicalSectionDrawing> typical_section_drawing(const TypicalSectio
   if (drawing.rocks.empty()) return std::nullopt;
   add_blocks(picture, drawing);
   add_cover(picture, slope, drawing);
-  if (picture.toe_depth) {
-    const auto from = place_of(picture.toe_depth->from);
-    const auto to = place_of(picture.toe_depth->to);
-    if (finite(from) && finite(to)) {
-      drawing.shapes.push_back({SectionRole::dimension, false, {from, to}});
-      drawing.notes.push_back({SectionRole::dimension,
-                               {(from.x + to.x) / 2, (from.z + to.z) / 2},
-                               picture.toe_depth->label});
-    }
+  if (picture.conduit) add_conduit(*picture.conduit, drawing);
+  if (picture.toe_depth) add_dimension(*picture.toe_depth, drawing);
+  for (const auto& dimension : picture.dimensions) add_dimension(dimension, drawing);
+  for (const auto& note : picture.notes) {
+    if (!finite(place_of(note.at))) continue;
+    drawing.notes.push_back({SectionRole::dimension, place_of(note.at), note.label});
   }
   drawing.works = window_round(drawing, picture);
   const double thickness = picture.thickness.meters();
-  drawing.thickness_from = slope.at(0.62 * slope.length(), 0);
-  drawing.thickness_to = slope.at(0.62 * slope.length(), thickness);
+  // Clear of a key at the far end of level rock, and of what stands at the foot of a slope.
+  const double at = (picture.level ? 0.35 : 0.62) * slope.length();
+  drawing.thickness_from = slope.at(at, 0);
+  drawing.thickness_to = slope.at(at, thickness);
   drawing.thickness_text = picture.thickness_text;
   drawing.slope_middle = slope.at(0.4 * slope.length(), thickness);
   drawing.rise_per_run = picture.rise_per_run;

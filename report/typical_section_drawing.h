@@ -25,6 +25,7 @@ enum class SectionRole {
   blanket,
   stake,
   trench,
+  structure,
   dimension,
 };
 
@@ -63,6 +64,7 @@ struct TypicalSectionDrawing {
   std::vector<RockStretch> rocks;
   SectionWindow works;  ///< round everything that is built
   bool channel_on_right = true;
+  bool level = false;           ///< no slope is told
   SectionPlace thickness_from;  ///< dimension of the layer, square to it
   SectionPlace thickness_to;
   std::string thickness_text;

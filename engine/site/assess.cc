@@ -197,6 +197,8 @@ void add_zone(const Site& site, ZoneWork& one, const Wording& wording, Findings&
   move_into(all, lining_findings(site, zone, one.water, wording));
   auto typical = typical_section(site, zone, one.water, one.sizing, wording);
   if (typical) findings.typical_sections.push_back(std::move(*typical));
+  auto keys = end_key_section(site, zone, one.water, one.sizing, wording);
+  if (keys) findings.typical_sections.push_back(std::move(*keys));
   if (!zone.section.empty()) {
     findings.section_pictures.push_back(section_picture(site, zone, one.water, one.sizing));
   }

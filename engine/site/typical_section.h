@@ -9,10 +9,11 @@
 
 namespace proofstone {
 
-/// The typical section of a bank zone as it is built, in quantities; report/ draws it and writes it
-/// as shapes for drawing programs. Points go from the foot of the rock up.
+/// A zone as it is built, seen where the trade draws it: a bank or shore up its slope, a bed across
+/// the stream, an apron along the flow, a key along the bank. In quantities; report/ draws it and
+/// writes it as shapes for drawing programs. Points go from the foot of the rock up.
 struct TypicalSectionPicture {
-  std::string id;  ///< "typical.outer-bank"
+  std::string id;  ///< "typical.outer-bank", "keys.outer-bank"
   std::string title;
   std::string description;
   std::vector<GroundPoint> ground;   ///< the survey
@@ -21,6 +22,9 @@ struct TypicalSectionPicture {
   std::string thickness_text;
   Length median_stone;
   Angularity angularity = Angularity::angular;
+  /// Seen across a bed or along rock that lies level: each part goes from end to end, and no slope
+  /// is told.
+  bool level = false;
   double rise_per_run = 0;  ///< of the slope
   std::string slope_text;   ///< "2.0"; horizontal for 1 vertical
 
@@ -54,13 +58,29 @@ struct TypicalSectionPicture {
   };
   std::vector<Block> blocks;
 
-  /// How deep the foot reaches below the bed.
-  struct Depth {
+  struct Dimension {
     std::string label;
     GroundPoint from;
     GroundPoint to;
   };
-  std::optional<Depth> toe_depth;
+  /// How deep the foot reaches below the bed.
+  std::optional<Dimension> toe_depth;
+  std::vector<Dimension> dimensions;  ///< all others, but for the thickness
+
+  /// What is only told, with the place it is told of.
+  struct Note {
+    std::string label;
+    GroundPoint at;
+  };
+  std::vector<Note> notes;
+
+  /// A conduit that ends at the rock and comes from the side away from its foot.
+  struct Conduit {
+    std::string label;
+    GroundPoint invert;
+    Length height;
+  };
+  std::optional<Conduit> conduit;
 
   struct Cover {
     Length from;     ///< elevation of its lower edge

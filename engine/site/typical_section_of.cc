@@ -4,19 +4,16 @@
 
 #include <algorithm>
 #include <cmath>
-#include <variant>
 
-#include "engine/filter/beddings.h"
-#include "engine/site/slope_parts.h"
+#include "engine/site/lined_ground.h"
+#include "engine/site/typical_section_parts.h"
+#include "engine/site/typical_section_places.h"
 #include "engine/site/zone_slope.h"
 
 namespace proofstone {
 namespace {
 
 using Picture = TypicalSectionPicture;
-
-/// Which way the channel lies from the bank, along the stations.
-double outward(const Zone& zone) { return zone.bank == BankSide::left ? 1 : -1; }
 
 /// The ground from the toe up to the top, in that order.
 std::vector<GroundPoint> slope_line(const Section& survey, const ZoneSlope& slope) {
@@ -31,101 +28,6 @@ std::vector<GroundPoint> slope_line(const Section& survey, const ZoneSlope& slop
   line.push_back({high, survey.ground_at(high)});
   if (slope.toe_station > slope.top_station) std::reverse(line.begin(), line.end());
   return line;
-}
-
-/// A toe dug in: the layer goes on down at the slope of the bank.
-void dig_toe(Picture& picture, const Zone& zone, const ZoneSlope& slope, const Wording& wording) {
-  const double tangent = std::tan(slope.angle.radians());
-  const Length depth = zone.toe->depth;
-  if (!(tangent > 1e-3)) return;
-  const GroundPoint toe = picture.surface.front();
-  const GroundPoint foot{toe.station + outward(zone) / tangent * depth, toe.elevation - depth};
-  picture.surface.insert(picture.surface.begin(), foot);
-  picture.toe_depth =
-      Picture::Depth{fmt::format("toe dug in {} below the bed", wording.ground(depth)),
-                     {foot.station, toe.elevation},
-                     foot};
-}
-
-/// A block on the bed side of the toe.
-void place_toe_block(Picture& picture, const Zone& zone, const Wording& wording) {
-  const ZoneToe& toe = *zone.toe;
-  const bool thickened = toe.kind == ToeKind::thickened;
-  const Length height = thickened ? *toe.thickness : zone.layer_thickness;
-  const Length width =
-      thickened ? *toe.width
-                : Length::meters(toe.stored->square_meters() / zone.layer_thickness.meters());
-  const GroundPoint at = picture.surface.front();
-  const Length bottom = at.elevation - toe.depth;
-  const Length far = at.station + outward(zone) * width;
-  Picture::Block block;
-  block.label = thickened ? fmt::format("thickened toe, {} wide and {} thick",
-                                        wording.ground(width), wording.rock(height))
-                          : fmt::format("launchable toe storing {}, drawn as thick as the layer",
-                                        wording.of(*toe.stored));
-  block.outline = {
-      {at.station, bottom}, {far, bottom}, {far, bottom + height}, {at.station, bottom + height}};
-  picture.blocks.push_back(std::move(block));
-  if (toe.depth.meters() > 0) {
-    picture.toe_depth =
-        Picture::Depth{fmt::format("foot {} below the bed", wording.ground(toe.depth)),
-                       {far, at.elevation},
-                       {far, bottom}};
-  }
-}
-
-void place_key(Picture& picture, const Zone& zone, const Wording& wording) {
-  const GroundPoint top = picture.surface.back();
-  const Length back = top.station - outward(zone) * zone.top_key->width;
-  const Length bottom = top.elevation - zone.top_key->depth;
-  Picture::Block block;
-  block.is_key = true;
-  block.label =
-      fmt::format("key at the top, {} wide and {} deep", wording.ground(zone.top_key->width),
-                  wording.ground(zone.top_key->depth));
-  block.outline = {
-      {top.station, top.elevation}, {back, top.elevation}, {back, bottom}, {top.station, bottom}};
-  picture.blocks.push_back(std::move(block));
-}
-
-void add_parts(Picture& picture, const Zone& zone, const ZoneSlope& slope,
-               const std::vector<ZoneWater>& waters, const std::string& class_name,
-               const Wording& wording) {
-  const Length foot = picture.surface.front().elevation;
-  const std::string thick = wording.rock(zone.layer_thickness) + " thick";
-  Length from = foot;
-  for (const auto& kind : stated_kinds(zone, slope.toe_elevation, slope.top_elevation, waters)) {
-    if (!kind.top || !(*kind.top > from)) continue;
-    picture.parts.push_back(
-        {kind.stated->kind,
-         fmt::format("{}, {} rock, {}", class_name, rock_kind_word(kind.stated->kind), thick), from,
-         *kind.top});
-    from = *kind.top;
-  }
-  if (slope.top_elevation - from > Length::millimeters(1)) {
-    picture.parts.push_back({RockKind::bare,
-                             fmt::format("{}, {}; kind of rock not stated", class_name, thick),
-                             from, slope.top_elevation});
-  }
-}
-
-/// What lies between soil and rock, from the rock down.
-void add_under(Picture& picture, const Site& site, const Zone& zone, const Wording& wording) {
-  if (!zone.filter) return;
-  const auto& layers = zone.filter->layers;
-  for (auto layer = layers.rbegin(); layer != layers.rend(); ++layer) {
-    if (const auto* granular = std::get_if<GranularFilter>(&*layer)) {
-      const auto material = site.materials.find(granular->bedding);
-      picture.under.push_back(
-          {fmt::format("{}, {} thick",
-                       material == site.materials.end() ? find_bedding(granular->bedding)->name
-                                                        : material->second.name,
-                       wording.rock(granular->thickness)),
-           granular->thickness});
-    } else {
-      picture.under.push_back({"geotextile", Length::meters(0)});
-    }
-  }
 }
 
 const char* stake_word(StakeForm form) {
@@ -173,63 +75,74 @@ std::optional<Picture::Cover> drawn_cover(const Zone& zone, const ZoneSlope& slo
   return cover;
 }
 
-void add_levels(Picture& picture, const std::vector<ZoneWater>& waters, const Wording& wording) {
-  for (const ZoneWater& water : waters) {
-    const auto level = water_level_of(water);
-    if (!level) continue;
-    picture.water_levels.push_back(
-        {fmt::format("{}, {}", water.flow_case->name, wording.ground(*level)), *level});
+void take_survey(Picture& picture, const Section& survey) {
+  for (const auto& point : survey.points()) {
+    picture.ground.push_back({point.station, point.elevation});
   }
 }
 
-std::string described(const Picture& picture, const Zone& zone) {
-  std::vector<std::string> words;
-  for (const auto& part : picture.parts) words.push_back(part.label);
-  for (const auto& under : picture.under) words.push_back(under.label);
-  for (const auto& block : picture.blocks) words.push_back(block.label);
-  if (picture.toe_depth) words.push_back(picture.toe_depth->label);
-  if (picture.cover) {
-    for (const auto& label : {picture.cover->topsoil_label, picture.cover->blanket_label,
-                              picture.cover->stakes_label}) {
-      if (!label.empty()) words.push_back(label);
-    }
-  }
-  return fmt::format("Typical section of {} to true scale, slope {}H:1V, from the toe up: {}.",
-                     zone.name, picture.slope_text, fmt::join(words, "; "));
+std::optional<Picture> bank_section(const Site& site, const Zone& zone,
+                                    const std::vector<ZoneWater>& waters, Picture picture,
+                                    const std::string& class_name, const Wording& wording) {
+  const auto& section = site.sections.at(zone.section);
+  const auto slope = slope_of_zone(zone, section);
+  if (!slope) return std::nullopt;
+  take_survey(picture, section.survey);
+  picture.surface = slope_line(section.survey, *slope);
+  picture.rise_per_run = std::tan(slope->angle.radians());
+  picture.slope_text = significant(1 / picture.rise_per_run, 2);
+  add_levels(picture, waters, wording);
+  add_toe_and_key(picture, zone, wording);
+  add_parts_by_level(picture, zone, waters, class_name, wording);
+  add_under(picture, site, zone, wording);
+  picture.cover = drawn_cover(zone, *slope, waters, wording);
+  describe(picture, fmt::format("slope {}H:1V, from the toe up", picture.slope_text));
+  return picture;
+}
+
+/// Across the stream, as far as the rock of a bed is counted: between the tops of the banks.
+std::optional<Picture> bed_section(const Site& site, const Zone& zone,
+                                   const std::vector<ZoneWater>& waters, Picture picture,
+                                   const std::string& class_name, const Wording& wording) {
+  const auto& section = site.sections.at(zone.section);
+  take_survey(picture, section.survey);
+  picture.surface = lined_ground(section, zone, waters);
+  if (picture.surface.size() < 2) return std::nullopt;
+  const GroundPoint left = picture.surface.front();
+  const GroundPoint right = picture.surface.back();
+  std::reverse(picture.surface.begin(), picture.surface.end());  // words stand on the right
+  picture.level = true;
+  add_levels(picture, waters, wording);
+  add_whole_part(picture, zone, class_name, wording);
+  add_under(picture, site, zone, wording);
+  const Length high = std::max(left.elevation, right.elevation);
+  picture.dimensions.push_back({fmt::format("lined {} wide, from bank top to bank top",
+                                            wording.ground(right.station - left.station)),
+                                {left.station, high},
+                                {right.station, high}});
+  describe(picture, "across the stream, in the direction of the stations");
+  return picture;
 }
 
 }  // namespace
 
-std::optional<TypicalSectionPicture> typical_section(const Site& site, const Zone& zone,
-                                                     const std::vector<ZoneWater>& waters,
-                                                     const ZoneSizing& sizing,
-                                                     const Wording& wording) {
-  if (zone.section.empty() || zone.place != ZonePlace::bank) return std::nullopt;
-  const auto& section = site.sections.at(zone.section);
-  const auto slope = slope_of_zone(zone, section);
-  if (!slope) return std::nullopt;
-  Picture picture;
-  picture.id = "typical." + zone.id;
-  picture.title = fmt::format("Typical section of {}", zone.name);
-  for (const auto& point : section.survey.points()) {
-    picture.ground.push_back({point.station, point.elevation});
+std::optional<Picture> typical_section(const Site& site, const Zone& zone,
+                                       const std::vector<ZoneWater>& waters,
+                                       const ZoneSizing& sizing, const Wording& wording) {
+  auto picture = begin_typical_section(site, zone, sizing, wording);
+  const auto& name = sizing.specified->name;
+  switch (zone.place) {
+    case ZonePlace::bank:
+      return bank_section(site, zone, waters, std::move(picture), name, wording);
+    case ZonePlace::bed:
+      return bed_section(site, zone, waters, std::move(picture), name, wording);
+    case ZonePlace::shore:
+      return shore_section(site, zone, waters, sizing, std::move(picture), wording);
+    case ZonePlace::outfall:
+      return apron_section(site, zone, waters, sizing, std::move(picture), wording);
+    default:
+      return std::nullopt;
   }
-  picture.surface = slope_line(section.survey, *slope);
-  picture.thickness = zone.layer_thickness;
-  picture.thickness_text = wording.rock(zone.layer_thickness);
-  picture.median_stone = sizing.specified->nominal_d50;
-  picture.angularity = site.sources.at(zone.source).rock.angularity;
-  picture.rise_per_run = std::tan(slope->angle.radians());
-  picture.slope_text = significant(1 / picture.rise_per_run, 2);
-  add_levels(picture, waters, wording);
-  if (zone.toe && zone.toe->kind == ToeKind::trench) dig_toe(picture, zone, *slope, wording);
-  if (zone.toe && zone.toe->kind != ToeKind::trench) place_toe_block(picture, zone, wording);
-  if (zone.top_key) place_key(picture, zone, wording);
-  add_parts(picture, zone, *slope, waters, sizing.specified->name, wording);
-  add_under(picture, site, zone, wording);
-  picture.cover = drawn_cover(zone, *slope, waters, wording);
-  picture.description = described(picture, zone);
-  return picture;
 }
 
 }  // namespace proofstone

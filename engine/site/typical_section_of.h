@@ -8,8 +8,17 @@
 
 namespace proofstone {
 
-/// The typical section of a bank zone; nothing where its section gives no slope.
+/// The typical section of a zone, seen where the trade draws it: a bank up its surveyed slope, a
+/// bed across the stream, a shore up the slope that its governing method is given, an apron below a
+/// conduit along the flow. Nothing where the document does not give the lines, and of other places.
 std::optional<TypicalSectionPicture> typical_section(const Site& site, const Zone& zone,
+                                                     const std::vector<ZoneWater>& waters,
+                                                     const ZoneSizing& sizing,
+                                                     const Wording& wording);
+
+/// The key at both ends of a bank zone, seen along the bank and square to its slope; nothing where
+/// no key can be worked out.
+std::optional<TypicalSectionPicture> end_key_section(const Site& site, const Zone& zone,
                                                      const std::vector<ZoneWater>& waters,
                                                      const ZoneSizing& sizing,
                                                      const Wording& wording);

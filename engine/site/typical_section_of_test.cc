@@ -11,8 +11,10 @@ namespace {
 std::vector<TypicalSectionPicture> sections_of(const ExampleDocument& example) {
   const auto site = site_from(example.document());
   EXPECT_TRUE(site) << (site ? "" : site.problems().front().sentence());
-  return site ? assess(*site, UnitSystem::us_customary).typical_sections
-              : std::vector<TypicalSectionPicture>{};
+  if (!site) return {};
+  auto sections = assess(*site, UnitSystem::us_customary).typical_sections;
+  std::erase_if(sections, [](const auto& one) { return one.id.rfind("typical.", 0) != 0; });
+  return sections;
 }
 
 TEST(TypicalSectionOf, ABankWithoutMoreIsItsLayer) {
@@ -60,14 +62,6 @@ TEST(TypicalSectionOf, ShowsToeKeyFilterKindsAndCover) {
   ASSERT_EQ(sections.front().blocks.size(), 2u);
   const auto& outline = sections.front().blocks[0].outline;
   EXPECT_NEAR((outline[1].station - outline[0].station).feet(), 15, 1e-9);
-}
-
-TEST(TypicalSectionOf, OtherPlacesHaveNone) {
-  ExampleDocument example;
-  auto& zone = example.items["zones"]["bank"];
-  zone["place"] = "bed";
-  for (const char* field : {"bank", "bend"}) zone.erase(field);
-  EXPECT_TRUE(sections_of(example).empty());
 }
 
 }  // namespace
