@@ -116,9 +116,7 @@ std::string facts(const SpecifiedMix& mix, const Wording& wording) {
   if (mix.batch_in_place) {
     text += fmt::format(" One batch makes {} of layer in place.", wording.of(*mix.batch_in_place));
   }
-  if (mix.designed) {
-    text += " The document states no parts: these were found for the materials on offer.";
-  }
+  if (mix.designed) text += " These parts were found for the materials on offer.";
   return text;
 }
 
@@ -129,6 +127,22 @@ std::string not_specified(const SpecifiedMix& mix) {
 std::string warning(const SpecifiedMix& mix) {
   return fmt::format("<p><b>Not to be ordered as it stands: {}.</b> {} {}</p>\n",
                      outcome_phrase(mix.outcome), escaped(mix.sentence), escaped(mix.next));
+}
+
+/// Parts that serve, beside stated ones that do not.
+std::string beside(const SpecifiedMix& mix, const Wording& wording) {
+  std::string html = "<h3>Proportions found beside those stated</h3>\n";
+  if (!mix.none_beside.empty()) {
+    return html + "<p>None could be found for the materials on offer.</p>\n" +
+           html_list(mix.none_beside);
+  }
+  for (const auto& found : mix.beside) {
+    if (found.outcome != Outcome::meets) html += warning(found);
+    html += fmt::format("<p>{}</p>\n", escaped(facts(found, wording)));
+    html += parts_table(found) + materials(found, wording);
+    if (found.tolerance) html += acceptance(found);
+  }
+  return html;
 }
 
 }  // namespace
@@ -146,6 +160,7 @@ std::string specified_mix_html(const SpecifiedMix& mix, const Wording& wording) 
     html += fmt::format("<p class=\"source\">{}</p>\n", escaped(mix.recipe->sentence()));
   }
   if (!mix.notes.empty()) html += html_list(mix.notes);
+  if (!mix.beside.empty() || !mix.none_beside.empty()) html += beside(mix, wording);
   return html + "</section>\n";
 }
 

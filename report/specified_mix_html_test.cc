@@ -59,6 +59,29 @@ TEST(SpecifiedMixHtml, WarnsOfWhatIsNotGood) {
   EXPECT_EQ(html.find("What is accepted"), std::string::npos);
 }
 
+TEST(SpecifiedMixHtml, ProportionsThatServeStandBesideThoseThatDoNot) {
+  auto mix = one_mix();
+  mix.outcome = Outcome::falls_short;
+  mix.tolerance.reset();
+  auto found = one_mix();
+  found.designed = true;
+  found.rock_parts = 7;
+  found.fills[0].parts = 3;
+  mix.beside.push_back(found);
+  const auto html = specified_mix_html(mix, Wording(UnitSystem::si));
+  expect_sound(html);
+  const auto at = html.find("Proportions found beside those stated");
+  ASSERT_NE(at, std::string::npos);
+  EXPECT_LT(html.find("Not to be ordered"), at);
+  EXPECT_NE(html.find("These parts were found", at), std::string::npos);
+  EXPECT_NE(html.find("To 7 of Class III", at), std::string::npos);
+  mix.beside.clear();
+  mix.none_beside = {"Loam & sand: Its porosity in place is not known."};
+  const auto none = specified_mix_html(mix, Wording(UnitSystem::si));
+  expect_sound(none);
+  EXPECT_NE(none.find("Loam &amp; sand: Its porosity in place is not known."), std::string::npos);
+}
+
 TEST(SpecifiedMixHtml, SaysWhatIsMissing) {
   SpecifiedMix mix;
   mix.name = "A mix";

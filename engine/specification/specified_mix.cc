@@ -76,8 +76,7 @@ bool failed(const Expected<T>& value, SpecifiedMix& specified) {
   return true;
 }
 
-SpecifiedMix specify(const Site& site, const Zone& zone, const std::string& class_id) {
-  const auto& stated = site.mixes.at(zone.mix);
+SpecifiedMix begin_mix(const Site& site, const SiteMix& stated, const std::string& class_id) {
   SpecifiedMix specified;
   specified.id = stated.id;
   specified.name = stated.name;
@@ -86,6 +85,26 @@ SpecifiedMix specify(const Site& site, const Zone& zone, const std::string& clas
   specified.rock_name = find_class(site, class_id)->name;
   specified.placing = stated.placing;
   specified.bucket = stated.bucket;
+  return specified;
+}
+
+/// Proportions that are found for the materials on offer, beside stated ones that do not meet.
+void offer_beside(const Site& site, const PreparedMix& stated, SpecifiedMix& specified) {
+  const auto take_reasons = [&](const Problems& problems) {
+    for (const auto& problem : problems) specified.none_beside.push_back(problem.sentence());
+  };
+  const auto found = designed_mix(site, stated);
+  if (!found) return take_reasons(found.problems());
+  const auto balance = balance_of(found->mix);
+  if (!balance) return take_reasons(balance.problems());
+  auto beside = begin_mix(site, *stated.site_mix, specified.rock_class);
+  beside.designed = true;
+  fill_in(*found, *balance, beside);
+  specified.beside.push_back(std::move(beside));
+}
+
+SpecifiedMix specify(const Site& site, const Zone& zone, const std::string& class_id) {
+  auto specified = begin_mix(site, site.mixes.at(zone.mix), class_id);
   auto prepared = prepare_mix(site, zone);
   if (failed(prepared, specified)) return specified;
   specified.designed = prepared->mix.fills.empty();
@@ -94,6 +113,9 @@ SpecifiedMix specify(const Site& site, const Zone& zone, const std::string& clas
   const auto balance = balance_of(prepared->mix);
   if (failed(balance, specified)) return specified;
   fill_in(*prepared, *balance, specified);
+  if (!specified.designed && specified.outcome != Outcome::meets) {
+    offer_beside(site, *prepared, specified);
+  }
   return specified;
 }
 

@@ -37,7 +37,7 @@ struct SpecifiedMix {
   std::string rock_name;
   std::vector<std::string> zones;     ///< names
   std::vector<std::string> problems;  ///< why nothing can be specified; empty otherwise
-  bool designed = false;              ///< proportions found, none being stated
+  bool designed = false;              ///< proportions found, none being stated or none that serve
   std::optional<Volume> bucket;
   MixPlacing placing = MixPlacing::mixed;
   double rock_parts = 0;
@@ -54,6 +54,10 @@ struct SpecifiedMix {
   std::string next;
   std::optional<Source> recipe;
   std::vector<std::string> notes;
+  /// Where stated proportions do not meet: one with those found for the materials on offer, to
+  /// stand beside them, or the reasons why none are.
+  std::vector<SpecifiedMix> beside;
+  std::vector<std::string> none_beside;
 };
 
 /// Every mix that a zone names, once for each class it fills, by the order of the zones.

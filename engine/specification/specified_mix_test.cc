@@ -87,6 +87,41 @@ TEST(SpecifiedMix, WhatIsNotGoodHasNoRangeAndSaysWhy) {
   EXPECT_LT(mix.rock.number(), 1);
 }
 
+TEST(SpecifiedMix, BesideStatedPartsThatDoNotMeetStandThoseThatDo) {
+  auto example = with_mix();
+  example.items["mixes"]["fill"]["parts"] = json::array({{{"material", "loam"}, {"parts", "60"}}});
+  const auto mix = only_mix(example);
+  EXPECT_FALSE(mix.designed);
+  ASSERT_EQ(mix.beside.size(), 1U);
+  const auto& beside = mix.beside.front();
+  EXPECT_TRUE(beside.designed);
+  EXPECT_EQ(beside.outcome, Outcome::meets) << beside.sentence;
+  EXPECT_EQ(beside.rock_class, mix.rock_class);
+  ASSERT_EQ(beside.fills.size(), 1U);
+  EXPECT_LE(beside.rock_parts + beside.fills[0].parts, 12);
+  EXPECT_NEAR(beside.filling.number(), beside.fills[0].parts / beside.rock_parts * 0.72 / 0.40,
+              1e-6);
+  EXPECT_LE(beside.filling.number(), 1);
+  EXPECT_GE(beside.filling.number(), least_filling - 1e-9);
+  EXPECT_TRUE(beside.tolerance.has_value());
+  EXPECT_TRUE(only_mix(with_mix()).beside.empty());
+}
+
+TEST(SpecifiedMix, WhyNothingStandsBesideIsSaid) {
+  auto example = with_mix();
+  auto& fill = example.items["mixes"]["fill"];
+  fill["parts"] = json::array({{{"material", "loam"}, {"parts", "60"}}});
+  fill["on_offer"] = {"silt"};
+  example.items["materials"]["silt"] = example.items["materials"]["loam"];
+  example.items["materials"]["silt"]["name"] = "Silt";
+  example.items["materials"]["silt"].erase("porosity");
+  const auto mix = only_mix(example);
+  EXPECT_TRUE(mix.beside.empty());
+  ASSERT_EQ(mix.none_beside.size(), 1U);
+  EXPECT_NE(mix.none_beside[0].find("Silt: Its porosity in place is not known"), std::string::npos)
+      << mix.none_beside[0];
+}
+
 TEST(SpecifiedMix, WithoutPartsIsDesignedInBuckets) {
   auto example = with_mix();
   auto& fill = example.items["mixes"]["fill"];
