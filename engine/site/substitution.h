@@ -31,7 +31,8 @@ struct ComparedRow {
   std::vector<Cell> cells;
 };
 
-/// Other rock beside the original: the same design on a changed copy of the site.
+/// Other rock beside the original: the same design on a changed copy of the site. What the rock is
+/// made of, lies on and is covered with is judged again with it.
 struct Substitution {
   std::vector<std::string> columns;
   std::vector<ComparedRow> rows;

@@ -2,8 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "engine/site/assess.h"
 #include "engine/site/example_document.h"
 
 namespace proofstone {
@@ -77,6 +79,92 @@ TEST(Substitution, ANextClassUpLeavesMoreAndMayAskForAThickerLayer) {
   EXPECT_EQ(up->finding.outcome, Outcome::falls_short);
   EXPECT_NE(up->finding.sentence.find("too thin"), std::string::npos);
   EXPECT_EQ(row(*up, "Layer thickness")->cells[2].text, "30.0 in");
+}
+
+/// A bank on silty sand with bedding, filled with loam, topsoil over it.
+ExampleDocument filled_bank() {
+  ExampleDocument example;
+  const auto curve = [](std::vector<std::pair<const char*, const char*>> points) {
+    auto list = nlohmann::json::array();
+    for (const auto& [size, smaller] : points) {
+      list.push_back({{"size", size}, {"smaller", smaller}});
+    }
+    return list;
+  };
+  example.items["soils"]["sand"] = {
+      {"name", "Silty sand"},
+      {"gradation", curve({{"4.75 mm", "100 %"}, {"0.425 mm", "70 %"}, {"0.075 mm", "20 %"}})}};
+  example.items["materials"]["loam"] = {
+      {"name", "Loam"},
+      {"gradation", curve({{"2 mm", "100 %"}, {"0.075 mm", "55 %"}, {"0.02 mm", "30 %"}})},
+      {"porosity", "0.42"},
+      {"loose_over_bank", "1.25"},
+      {"in_place_over_bank", "0.90"}};
+  example.items["materials"]["gravel"] = {
+      {"name", "Gravel"},
+      {"gradation", curve({{"75 mm", "100 %"}, {"25 mm", "55 %"}, {"5 mm", "10 %"}})}};
+  example.items["mixes"]["fill"] = {
+      {"name", "Soil-filled rock"},
+      {"kind", "soil-filled"},
+      {"class", "fhwa-3"},
+      {"rock_voids", "0.40"},
+      {"placing", "washed in"},
+      {"rock_parts", "65"},
+      {"parts", nlohmann::json::array({{{"material", "loam"}, {"parts", "35"}}})}};
+  auto& zone = example.items["zones"]["bank"];
+  zone["mix"] = "fill";
+  zone["soil"] = "sand";
+  zone["filter"] =
+      nlohmann::json::array({{{"kind", "granular"}, {"bedding", "gravel"}, {"thickness", "9 in"}}});
+  zone["cover"] = {{"from", "110 ft"}, {"topsoil", "6 in"}, {"blanket", {{"type", "3.B"}}}};
+  return example;
+}
+
+TEST(Substitution, WhatTheRockIsMadeOfLiesOnAndIsCoveredWithStandsSideBySide) {
+  const auto site = site_from(filled_bank().document());
+  ASSERT_TRUE(site) << site.problems().front().sentence();
+  SubstituteRock rock;
+  rock.zone = "bank";
+  rock.rock_class = "fhwa-4";
+  const auto up = study_substitution(*site, rock, Wording(UnitSystem::us_customary));
+  ASSERT_TRUE(up);
+  const auto* mix = row(*up, "Soil-filled rock in Outer bank");
+  ASSERT_NE(mix, nullptr);
+  ASSERT_EQ(mix->cells.size(), up->columns.size());
+  // The mix follows the zone into the other class: it is judged, not sent back for its class.
+  EXPECT_EQ(mix->cells[0].outcome, Outcome::meets);
+  EXPECT_EQ(mix->cells[1].outcome, Outcome::meets);
+  int filters = 0;
+  int covers = 0;
+  const auto findings = assess(*site, UnitSystem::us_customary);
+  for (const auto& finding : findings.findings) {
+    if (finding.about.zone != "bank") continue;
+    if (finding.topic == Topic::filter && row(*up, finding.title) != nullptr) ++filters;
+    if (finding.topic == Topic::cover && row(*up, finding.title) != nullptr) ++covers;
+  }
+  EXPECT_GT(filters, 0);
+  EXPECT_GT(covers, 0);
+  const bool voids_named = std::any_of(
+      up->finding.reasons.begin(), up->finding.reasons.end(),
+      [](const std::string& reason) { return reason.find("weigh those") != std::string::npos; });
+  EXPECT_TRUE(voids_named);
+}
+
+// Stones so large that the gravel under them washes out: the stones gain, the filter loses.
+TEST(Substitution, AFilterThatTheOtherRockNoLongerSuitsIsNamed) {
+  const auto site = site_from(filled_bank().document());
+  ASSERT_TRUE(site);
+  SubstituteRock rock;
+  rock.zone = "bank";
+  rock.rock_class = "fhwa-8";
+  const auto up = study_substitution(*site, rock, Wording(UnitSystem::us_customary));
+  ASSERT_TRUE(up);
+  EXPECT_GT(class_margin_in(*up, 1), class_margin_in(*up, 0));
+  EXPECT_EQ(up->finding.outcome, Outcome::falls_short);
+  EXPECT_NE(up->finding.sentence.find("Worse than with the rock specified"), std::string::npos)
+      << up->finding.sentence;
+  EXPECT_NE(up->finding.next.find("still worse than as specified"), std::string::npos)
+      << up->finding.next;
 }
 
 TEST(Substitution, WhatCannotBeStudiedIsNamed) {

@@ -1,0 +1,142 @@
+#include "engine/site/compared_designs.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "engine/quantities/ordered_measure.h"
+#include "engine/site/outcome_order.h"
+
+namespace proofstone {
+namespace {
+
+ComparedRow::Cell cell_of(const Finding* finding) {
+  if (finding == nullptr) return {"not looked at", std::nullopt, std::nullopt};
+  return {std::string(outcome_phrase(finding->outcome)), finding->margin, finding->outcome};
+}
+
+const QuantityRow* row_called(const QuantityTable& table, const std::string& item) {
+  const auto found = std::find_if(table.totals.begin(), table.totals.end(),
+                                  [&](const QuantityRow& row) { return row.item == item; });
+  return found == table.totals.end() || !found->amount ? nullptr : &*found;
+}
+
+template <class Text>
+void add_row(Substitution& study, const ComparedColumns& columns, std::string what, Text text) {
+  ComparedRow row{std::move(what), {}};
+  for (const auto* column : columns) row.cells.push_back({text(*column), {}, {}});
+  study.rows.push_back(std::move(row));
+}
+
+std::string required_cell(const SizedSite& sized, const Wording& wording) {
+  if (!sized.sizing.governing) return "no method speaks";
+  const auto& asked = sized.sizing.asked[*sized.sizing.governing];
+  return fmt::format("{}, by {}", required_text(asked.required, wording),
+                     asked.method->description().title);
+}
+
+void compare_rock(Substitution& study, const ComparedColumns& columns, const Wording& wording) {
+  add_row(study, columns, "Source",
+          [](const SizedSite& sized) { return sized.site.sources.at(sized.zone.source).name; });
+  add_row(study, columns, "Specific gravity", [](const SizedSite& sized) {
+    return significant(sized.site.sources.at(sized.zone.source).rock.specific_gravity.number(), 4);
+  });
+  add_row(study, columns, "Shape", [](const SizedSite& sized) {
+    return std::string(angularity_name(sized.site.sources.at(sized.zone.source).rock.angularity));
+  });
+  add_row(study, columns, "Class",
+          [](const SizedSite& sized) { return sized.sizing.specified->name; });
+  add_row(study, columns, "Stone asked for",
+          [&](const SizedSite& sized) { return required_cell(sized, wording); });
+  add_row(study, columns, "Layer thickness",
+          [&](const SizedSite& sized) { return wording.rock(sized.zone.layer_thickness); });
+}
+
+std::string judged_matter(const Finding& finding) {
+  switch (finding.topic) {
+    case Topic::rock_class:
+      return "Stones against the size asked for";
+    case Topic::layer:
+      return finding.id.rfind("layer.", 0) == 0 ? "Layer against its least thickness"
+                                                : finding.title;
+    default:
+      return finding.title;
+  }
+}
+
+/// What is judged of the zone, in the order of the original's findings; then what is judged only
+/// with the other rock.
+void compare_findings(Substitution& study, const ComparedColumns& columns) {
+  std::set<std::string> seen;
+  for (const auto* judged : columns) {
+    for (const auto& finding : judged->findings.findings) {
+      if (!hangs_on_the_rock(finding) || !seen.insert(finding.id).second) continue;
+      ComparedRow row{judged_matter(finding), {}};
+      for (const auto* column : columns) {
+        row.cells.push_back(cell_of(column->findings.find(finding.id)));
+      }
+      study.rows.push_back(std::move(row));
+    }
+  }
+}
+
+void compare_quantities(Substitution& study, const ComparedColumns& columns,
+                        const Wording& wording) {
+  struct Row {
+    const char* item;
+    const char* what;
+  };
+  for (const Row& compared :
+       {Row{"rock-toe", "Rock of the toe"}, Row{"rock-ordered", "Rock to order"}}) {
+    const bool any = std::any_of(columns.begin(), columns.end(), [&](const SizedSite* column) {
+      return row_called(column->findings.quantities, compared.item) != nullptr;
+    });
+    if (!any) continue;
+    add_row(study, columns, compared.what, [&](const SizedSite& sized) {
+      const auto* row = row_called(sized.findings.quantities, compared.item);
+      return row == nullptr ? "not yet known" : ordered_measure(*row->amount, wording.units()).text;
+    });
+  }
+  if (!columns.front()->findings.quantities.cost) return;
+  add_row(study, columns, "Cost of all that has a price", [](const SizedSite& sized) {
+    const auto& table = sized.findings.quantities;
+    return table.cost ? money_text(*table.cost, table.currency) : "not yet known";
+  });
+}
+
+}  // namespace
+
+bool hangs_on_the_rock(const Finding& finding) {
+  if (finding.about.zone.empty()) return false;
+  switch (finding.topic) {
+    case Topic::rock_class:
+    case Topic::layer:
+    case Topic::toe:
+    case Topic::filter:
+    case Topic::mix:
+    case Topic::cover:
+      return true;
+    default:
+      return false;
+  }
+}
+
+void compare_designs(Substitution& study, const ComparedColumns& columns, const Wording& wording) {
+  compare_rock(study, columns, wording);
+  compare_findings(study, columns);
+  compare_quantities(study, columns, wording);
+}
+
+std::vector<const Finding*> made_worse(const SizedSite& original, const SizedSite& other) {
+  std::vector<const Finding*> worse;
+  for (const auto& finding : other.findings.findings) {
+    if (!hangs_on_the_rock(finding)) continue;
+    const auto* before = original.findings.find(finding.id);
+    if (before == nullptr || weight(finding.outcome) <= weight(before->outcome)) continue;
+    worse.push_back(&finding);
+  }
+  return worse;
+}
+
+}  // namespace proofstone
