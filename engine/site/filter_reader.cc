@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "engine/filter/beddings.h"
@@ -103,6 +104,19 @@ std::string known_beddings(const Site& site) {
   return allowed;
 }
 
+/// What to write instead where percents that fall look like percents retained; empty otherwise.
+std::string likely_mend(const std::vector<GradationPoint>& points) {
+  if (look_retained(points)) {
+    return "percents smaller; these look like percents retained: give 100 less each";
+  }
+  double sum = 0;
+  for (const auto& point : points) sum += point.percent_smaller;
+  constexpr double rounded_row_by_row = 0.5;
+  if (std::abs(sum - 100) > rounded_row_by_row) return "";
+  return "percents smaller; these sum to 100 and look like percents retained on each sieve: add up "
+         "what is smaller than each";
+}
+
 }  // namespace
 
 std::optional<Gradation> read_gradation(FieldReader& reader, const GradationBasis& basis,
@@ -123,14 +137,13 @@ std::optional<Gradation> read_gradation(FieldReader& reader, const GradationBasi
     }
   }
   if (problems.size() != before) return std::nullopt;
-  const bool retained = look_retained(points);
+  const auto mend = likely_mend(points);
   auto gradation = Gradation::make(std::move(points), basis);
   if (gradation) return *gradation;
   auto wrong = gradation.problems();
   for (auto& problem : wrong) {
-    if (retained) {
-      problem.allowed = "percents smaller; these look like percents retained: give 100 less each";
-    }
+    if (problem.code == "sizes-out-of-order") problem.allowed += "; are two units mixed?";
+    if (problem.code == "percent-falls" && !mend.empty()) problem.allowed = mend;
   }
   add_located(problems, wrong, reader.pointer() + "/gradation");
   return std::nullopt;
