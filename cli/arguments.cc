@@ -32,6 +32,7 @@ const std::set<std::string>& options_with_value() {
                                               "mass",
                                               "margin",
                                               "buckets",
+                                              "scalp",
                                               "owners-risk",
                                               "producers-risk",
                                               "good-by",

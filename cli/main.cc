@@ -31,12 +31,13 @@ constexpr const char* help_text =
       --report FILE                  also write the report as HTML
       --gate                         let the exit code tell the headline outcome
   proofstone explain SITE FINDING    one finding to its last step, source and limit
-  proofstone drawing SITE --zone ZONE --out FILE.dxf   the typical section of a bank zone as DXF,
-                                     in feet or metres, on named layers
+  proofstone drawing SITE --zone ZONE --out FILE.dxf   the typical section of a zone as DXF, with
+                                     its end keys, in feet or metres, on named layers
   proofstone blend SITE CLASS [MATERIAL…]   what the materials on offer can do together for a class
       --mass MASS                    also whole truckloads for that much, such as "500 ton"
       --margin PERCENT               how far inside every limit the cheapest must stay
       --buckets NUMBER               most buckets to a recipe, 12 unless stated
+      --scalp SIZE                   each material also without its stones above this, such as "24 in"
   proofstone count-plan CLASS        how many stones to count before going out, limit by limit
       --owners-risk, --producers-risk PERCENT   5 % each unless stated
       --good-by PERCENT              of its mass by which good rock keeps a limit, 10 % unless stated
@@ -161,7 +162,7 @@ int blend_command(const Arguments& arguments) {
   for (std::size_t i = 2; i < arguments.words.size(); ++i) {
     (*request)["materials"].push_back(arguments.words[i]);
   }
-  for (const auto* option : {"mass", "margin", "buckets"}) {
+  for (const auto* option : {"mass", "margin", "buckets", "scalp"}) {
     if (const auto value = arguments.value(option); !value.empty()) (*request)[option] = value;
   }
   return show(ask(*request), arguments, [](const json& all) { return blend_text(all["blend"]); });

@@ -107,6 +107,9 @@ BlendQuestion read_blend_question(FieldReader& request, Problems&) {
   if (request.has("mass")) {
     question.mass = request.required_positive<Mass>("mass", "A mass to bring is more than zero.");
   }
+  if (request.has("scalp")) {
+    question.scalp_at = request.required_positive<Length>("scalp", "A size is more than zero.");
+  }
   if (const auto margin = request.optional_quantity<Dimensionless>("margin")) {
     question.margin = 100 * margin->number();
   }

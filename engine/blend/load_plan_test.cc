@@ -77,6 +77,57 @@ TEST(LoadPlan, ARecipeOfWholeBuckets) {
   EXPECT_EQ(best_recipe(target, 1000).problems().front().code, "buckets-out-of-range");
 }
 
+/// The least cost of what is added to a load of a round, by trying all rounds of two materials.
+double cheapest_round_by_trying(const BlendTarget& target, const std::vector<double>& costs,
+                                std::size_t kept, int most) {
+  double best = 1e300;
+  for (int all = 2; all <= most; ++all) {
+    for (int a = 0; a <= all; ++a) {
+      if ((kept == 0 ? a : all - a) < 1) continue;
+      const double share = static_cast<double>(a) / all;
+      if (target.margin({share, 1 - share}) < -1e-9) continue;
+      best = std::min(best, (a * costs[0] + (all - a) * costs[1]) / all);
+    }
+  }
+  return best;
+}
+
+TEST(LoadPlan, TheCheapestRoundIsTheOneThatTryingAllGives) {
+  const auto example = with_loads();
+  const auto target = *blend_target(example.materials, example.band);
+  for (const int most : {5, 9, 10, 24}) {
+    for (const auto& costs : {std::vector<double>{0, 12}, std::vector<double>{30, 0},
+                              std::vector<double>{7, 7}, std::vector<double>{0, 0}}) {
+      for (const std::size_t kept : {0U, 1U}) {
+        const auto round = cheapest_round(target, costs, kept, most);
+        ASSERT_TRUE(round) << most;
+        EXPECT_NEAR(round->cost, cheapest_round_by_trying(target, costs, kept, most), 1e-6) << most;
+        EXPECT_TRUE(round->proven);
+        EXPECT_GE(round->loads[kept], 1);
+        EXPECT_LE(round->loads[0] + round->loads[1], most);
+        EXPECT_GE(round->margin, -1e-6);
+      }
+    }
+  }
+}
+
+TEST(LoadPlan, BadRoundsAreNamed) {
+  const auto example = with_loads();
+  const auto target = *blend_target(example.materials, example.band);
+  const auto code = [&](const std::vector<double>& costs, std::size_t kept, int most) {
+    const auto round = cheapest_round(target, costs, kept, most);
+    return round ? std::string() : round.problems().front().code;
+  };
+  EXPECT_EQ(code({0, 12}, 0, 1), "loads-out-of-range");
+  EXPECT_EQ(code({0, 12}, 0, 41), "loads-out-of-range");
+  EXPECT_EQ(code({0, -1}, 0, 10), "bad-cost");
+  EXPECT_EQ(code({0, std::numeric_limits<double>::quiet_NaN()}, 0, 10), "bad-cost");
+  EXPECT_EQ(code({0}, 0, 10), "bad-cost");
+  EXPECT_EQ(code({0, 12}, 2, 10), "bad-cost");
+  // Shares between 0.3556 and 0.4923 serve: no two loads have one.
+  EXPECT_EQ(code({0, 12}, 0, 2), "no-blend-serves");
+}
+
 TEST(LoadPlan, BadOrdersAreNamed) {
   auto example = with_loads();
   const auto target = *blend_target(example.materials, example.band);

@@ -15,7 +15,7 @@ OfferedMaterial offered(const Material& material) {
 
 Expected<std::vector<OfferedMaterial>> chosen_materials(const Site& site,
                                                         const BlendQuestion& question) {
-  if (question.materials.empty()) return with_scalped(offered_materials(site));
+  if (question.materials.empty()) return offered_materials(site);
   std::vector<OfferedMaterial> chosen;
   Problems problems;
   for (const auto& id : question.materials) {
@@ -32,7 +32,23 @@ Expected<std::vector<OfferedMaterial>> chosen_materials(const Site& site,
                         "/materials", allowed.empty() ? "there is no material yet" : allowed});
   }
   if (!problems.empty()) return problems;
-  return with_scalped(chosen);
+  return chosen;
+}
+
+/// The size to scalp at for all that state none of their own. Where a curve gives nothing below it,
+/// or does not reach it, the material stays as it is and `why` says so.
+void take_scalping(Length size, std::vector<OfferedMaterial>& materials,
+                   std::vector<std::string>& why) {
+  for (auto& material : materials) {
+    if (material.scalp_at) continue;
+    const auto less = scalped(material.gradation, size);
+    if (less) {
+      material.scalp_at = size;
+    } else {
+      why.push_back(
+          fmt::format("{} is not scalped. {}", material.name, less.problems().front().sentence()));
+    }
+  }
 }
 
 void note_all(std::vector<std::string>& why, const Problems& problems) {
@@ -72,7 +88,11 @@ Expected<SiteBlend> blend_on_site(const Site& site, const BlendQuestion& questio
   if (!(question.margin >= 0 && question.margin <= 50)) {
     return Problem{"out-of-range", "This is no margin to a limit.", "", "/margin", "0 to 50 %"};
   }
-  auto materials = chosen_materials(site, question);
+  auto chosen = chosen_materials(site, question);
+  if (!chosen) return chosen.problems();
+  std::vector<std::string> why;
+  if (question.scalp_at) take_scalping(*question.scalp_at, *chosen, why);
+  auto materials = with_scalped(*chosen);
   if (!materials) return materials.problems();
   auto target = blend_target(*materials, rock_class->band);
   if (!target) return target.problems();
@@ -81,6 +101,7 @@ Expected<SiteBlend> blend_on_site(const Site& site, const BlendQuestion& questio
   blend.rock_class = rock_class;
   blend.materials = std::move(*materials);
   blend.target = std::move(*target);
+  blend.why = std::move(why);
   blend.ranges = feasible_ranges(blend.target);
   blend.widest = widest_margin(blend.target);
   if (const auto fitted = best_fit(blend.target)) blend.fitted = *fitted;

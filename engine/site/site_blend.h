@@ -16,6 +16,9 @@ struct BlendQuestion {
   std::optional<Mass> mass;            ///< for whole loads
   double margin = 0;                   ///< percent inside every limit, for what is cheapest
   int buckets = 12;                    ///< at most, to a recipe
+  /// Stones larger than this could be taken out of any material that states no size of its own; the
+  /// material as it is stays on offer.
+  std::optional<Length> scalp_at = {};
 };
 
 /// What the materials can do together. What could not be found is absent, and `why` says what
@@ -34,8 +37,8 @@ struct SiteBlend {
   std::vector<std::string> why;
 };
 
-/// Problems: a class or material that is not there, what cannot be blended at all, a margin or a
-/// mass without meaning.
+/// Problems: a class or material that is not there, what cannot be blended at all, a margin, a mass
+/// or a size to scalp at without meaning.
 Expected<SiteBlend> blend_on_site(const Site& site, const BlendQuestion& question);
 
 }  // namespace proofstone
