@@ -179,6 +179,36 @@ export function fieldTests(world) {
       await page.context().close();
     });
 
+    it('takes a weighed sample group by group', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.goto(new URL(lot, page.url()).href);
+      await page.getByRole('link', { name: 'Weigh' }).tap();
+      await page.getByRole('heading', { name: 'Weighed sample' }).waitFor();
+      const group = (index) => page.locator('fieldset.group').nth(index);
+      const groups = await page.locator('fieldset.group').count();
+      for (let index = 1; index < groups - 1; index += 1) {
+        await group(index)
+          .getByLabel('Mass, lb')
+          .fill(`${120 * index},5`);
+        await group(index)
+          .getByLabel('Stones')
+          .fill(String(40 - 2 * index));
+      }
+      await group(0).getByLabel('Mass, lb').fill('30');
+      await page.screenshot({ path: world.screenshot('phone-weigh'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('This is not kept yet').waitFor();
+      await group(0).getByLabel('Stones').fill('9');
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('4 looks, 6 loads').waitFor();
+      await page.getByRole('link', { name: 'Findings', exact: true }).tap();
+      await page.waitForSelector('#verdict');
+      const { findings } = await savedFindings(page);
+      assert.ok(findings.some(({ title }) => title === 'Weighed sample'));
+      await page.context().close();
+    });
+
     it('logs a load in few taps, and a problem that the findings name', async () => {
       const page = await openApplication(world, postures.phone);
       await page.goto(new URL(lot, page.url()).href);

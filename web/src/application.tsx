@@ -9,6 +9,7 @@ import { LotPage } from './field/lot_page';
 import { NewRockForm } from './field/new_rock_form';
 import { ProblemForm, ProblemPage } from './field/problem_forms';
 import { UndoNotice } from './field/undo_notice';
+import { WeighForm } from './field/weigh_form';
 import { ZonePage } from './field/zone_page';
 import { FindingsList } from './findings_list';
 import { Headline } from './headline';
@@ -57,6 +58,8 @@ function LotScreen({ lot, task }: { lot: string; task?: LotTask }) {
       return <CountScreen key={lot} lot={lot} />;
     case 'quick-look':
       return <QuickLookForm lot={lot} />;
+    case 'weigh':
+      return <WeighForm key={lot} lot={lot} />;
     case 'load':
       return <LoadForm lot={lot} />;
     case 'problem':

@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 
 /** What is taken down about a lot. */
-export const lotTasks = ['count', 'quick-look', 'load', 'problem'] as const;
+export const lotTasks = ['count', 'quick-look', 'weigh', 'load', 'problem'] as const;
 export type LotTask = (typeof lotTasks)[number];
 
 export type Place =

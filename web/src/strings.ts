@@ -109,6 +109,7 @@ const english = {
     count: 'Count stones',
     goOnCounting: 'Go on counting',
     quickLook: 'Quick look',
+    weigh: 'Weigh',
     load: 'Load',
     problem: 'Problem',
     soFar: 'Taken down so far',
@@ -182,6 +183,15 @@ const english = {
       mass: 'Mass',
       medianSize: 'Median stone, by look or measure',
     },
+  },
+
+  weigh: {
+    heading: 'Weighed sample',
+    caution: 'Keep off the pile and out from under loads. Let nobody lift what is too heavy.',
+    how: (lot: string, name: string) =>
+      `Spread a sample of ${lot} out, sort all of it by these sizes of ${name}, weigh each group and count its stones. Leave groups empty that hold none.`,
+    mass: (unit: string) => `Mass, ${unit}`,
+    stones: 'Stones',
   },
 
   points: {

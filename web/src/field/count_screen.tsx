@@ -1,7 +1,6 @@
 /** A stone count, stone by stone: each tap is on the device before its number changes. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { engine } from '../engine';
-import type { AssessAnswer, Problem } from '../findings';
+import type { AssessAnswer } from '../findings';
 import { PictureFigure } from '../picture';
 import { addressOf, go } from '../places';
 import { ProblemLines } from '../problem_list';
@@ -22,20 +21,13 @@ import { siteState } from '../site_state';
 import { strings } from '../strings';
 import { AuthorField } from './author_field';
 import { useBegunCount } from './begun_count';
+import { useCountSheet } from './count_sheet';
 import { type CountBin, type CountTap, type Stone, stonesField, stonesIn } from './count_tally';
 import { LiveLot } from './live_lot';
 import { observer } from './task_form';
 import { OutcomeMark } from '../outcome_mark';
 
 const words = strings.count;
-
-interface CountSheet {
-  lot: string;
-  name: string;
-  class: string;
-  bins: CountBin[];
-  pickings: { word: string; meaning: string }[];
-}
 
 /** What a draft of a count holds beside its taps. */
 interface CountDraft {
@@ -74,28 +66,10 @@ function lookOf(draft: Draft, stones: readonly Stone[]): Change[] {
 }
 
 function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draft) => void }) {
-  const [sheet, setSheet] = useState<CountSheet | undefined>(undefined);
-  const [problems, setProblems] = useState<Problem[]>([]);
+  const { sheet, problems } = useCountSheet(lot);
   const [picking, setPicking] = useState('grid');
   const [place, setPlace] = useState('');
   const [trouble, setTrouble] = useState('');
-  const site = openedSite.value;
-  useEffect(() => {
-    if (!site) return;
-    engine
-      .ask<{ count_sheet?: CountSheet; problems?: Problem[] }>({
-        ask: 'count-sheet',
-        document: site.document,
-        files: site.files,
-        units: units.value,
-        lot,
-      })
-      .then((answer) => {
-        setSheet(answer.count_sheet);
-        setProblems(answer.problems ?? []);
-      })
-      .catch(() => setProblems([strings.problems.engineSilent()]));
-  }, [site, lot, units.value]);
   if (problems.length > 0) return <ProblemLines problems={problems} />;
   if (!sheet) return <p role="status">{words.preparing}</p>;
   return (

@@ -71,6 +71,7 @@ export function LotPage({ lot }: { lot: string }) {
           main={true}
         />
         <Action lot={lot} task="quick-look" label={words.quickLook} main={false} />
+        <Action lot={lot} task="weigh" label={words.weigh} main={false} />
         <Action lot={lot} task="load" label={words.load} main={false} />
         <Action lot={lot} task="problem" label={words.problem} main={false} />
       </nav>

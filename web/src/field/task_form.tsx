@@ -26,6 +26,8 @@ export type Field =
   | { name: string; label: string; kind: 'size' | 'mass'; needed?: boolean }
   | { name: string; label: string; kind: 'whole' }
   | { name: string; label: string; kind: 'choice'; choices: Choice[] }
+  /** Stones of one size together: their mass and their number. */
+  | { name: string; label: string; kind: 'group'; unit: string }
   | { name: string; label: string; kind: 'points'; unit: string; fewest: number };
 
 /** Choices in the order in which their words stand. */
@@ -40,7 +42,7 @@ function FieldInput({
   answer,
   onAnswer,
 }: {
-  field: Field;
+  field: Exclude<Field, { kind: 'group' }>;
   answer: string;
   onAnswer: (text: string) => void;
 }) {
@@ -111,6 +113,36 @@ function FieldInput({
         />
       );
   }
+}
+
+function GroupInput({
+  field: { name, label, unit },
+  answers,
+  onAnswer,
+}: {
+  field: Field & { kind: 'group' };
+  answers: Answers;
+  onAnswer: (name: string, text: string) => void;
+}) {
+  const input = (what: 'mass' | 'stones', says: string, mode: 'decimal' | 'numeric') => (
+    <label class="field-label">
+      <span>{says}</span>
+      <input
+        type="text"
+        inputMode={mode}
+        maxLength={12}
+        value={answers[`${what}.${name}`] ?? ''}
+        onInput={({ currentTarget }) => onAnswer(`${what}.${name}`, currentTarget.value)}
+      />
+    </label>
+  );
+  return (
+    <fieldset class="group">
+      <legend>{label}</legend>
+      {input('mass', strings.weigh.mass(unit), 'decimal')}
+      {input('stones', strings.weigh.stones, 'numeric')}
+    </fieldset>
+  );
 }
 
 export interface TaskFormProps {
@@ -203,6 +235,16 @@ export function TaskForm({
         }}
       >
         {asked.map((field) => {
+          if (field.kind === 'group') {
+            return (
+              <GroupInput
+                key={field.name}
+                field={field}
+                answers={answers}
+                onAnswer={(name, text) => setGiven((now) => ({ ...now, [name]: text }))}
+              />
+            );
+          }
           const input = (
             <FieldInput
               key={field.name}
@@ -261,4 +303,9 @@ export function answered(answers: Answers, names: readonly string[]): Answers {
 /** Who is looking, if they gave their name. */
 export function observer(): { who?: string } {
   return author.peek() ? { who: author.peek() } : {};
+}
+
+/** A whole number as typed; what is none stays as it is, for the engine to name. */
+export function wholeOf(text: string): number | string {
+  return /^\d+$/.test(text) ? Number(text) : text;
 }

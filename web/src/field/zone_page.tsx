@@ -7,7 +7,15 @@ import { strings } from '../strings';
 import { type Checklist, type PlacingCheck, useChecklist } from './checklist';
 import { pointsIn } from './points_input';
 import { OpenProblems } from './problem_forms';
-import { type Answers, answered, choicesOf, type Field, observer, TaskForm } from './task_form';
+import {
+  type Answers,
+  answered,
+  choicesOf,
+  type Field,
+  observer,
+  TaskForm,
+  wholeOf,
+} from './task_form';
 
 const words = strings.walk;
 
@@ -99,11 +107,6 @@ function fieldsOf(check: PlacingCheck): Field[] {
         note,
       ];
   }
-}
-
-/** A whole number as typed; what is none stays as it is, for the engine to name. */
-function wholeOf(text: string): number | string {
-  return /^\d+$/.test(text) ? Number(text) : text;
 }
 
 /** The item of the record that the answers make: a walk, or a survey of the layer. */
