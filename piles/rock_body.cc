@@ -125,6 +125,7 @@ RockBody RockBody::make(RockShape shape, const Vec3& axes, Draws& draws) {
   RockBody body;
   body.shape_ = shape;
   body.size_ = axes[1];
+  body.axes_ = axes;
   body.seed_ = static_cast<std::uint32_t>(draws.uniform() * 4294967295.0);
   if (shape == RockShape::rounded) {
     body.halvings_of_wear_ = 2 + static_cast<int>(1.5 * draws.uniform());
@@ -200,7 +201,10 @@ Vec3 RockBody::normal(const Vec3& at) const {
 
 TriangleMesh RockBody::mesh(int level) const {
   TriangleMesh mesh = sphere_mesh(level);
-  for (Vec3& point : mesh.points) point *= radius(point);
+  for (Vec3& point : mesh.points) {
+    const Vec3 direction = spread(point);
+    point = direction * radius(direction);
+  }
   return mesh;
 }
 
@@ -208,7 +212,8 @@ std::vector<std::vector<Vec3>> RockBody::hulls() const {
   std::vector<std::vector<Vec3>> hulls;
   for (const Facets& part : parts_) {
     std::vector<Vec3> surface;
-    for (const Vec3& direction : sphere_mesh(3).points) {
+    for (const Vec3& even : sphere_mesh(3).points) {
+      const Vec3 direction = spread(even);
       surface.push_back(direction * roughened(unroughened_radius(part, direction), direction));
     }
     std::vector<std::size_t> farthest;

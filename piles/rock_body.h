@@ -39,7 +39,7 @@ class RockBody {
   float radius(const Vec3& direction) const;
   /// Outward normal of the unroughened surface at a point of it; edges are as sharp as the body's.
   Vec3 normal(const Vec3& at) const;
-  /// The surface as a mesh of `sphere_mesh(level)`.
+  /// The surface as a mesh with the triangles of `sphere_mesh(level)`.
   TriangleMesh mesh(int level) const;
   /// For every convex part, points on its surface whose hull is that part but for little.
   std::vector<std::vector<Vec3>> hulls() const;
@@ -57,7 +57,11 @@ class RockBody {
   float roughened(float radius, const Vec3& direction) const;
 
   RockShape shape_ = RockShape::blocky;
+  /// Unit vectors spread so that they meet the surface evenly: denser towards its far ends.
+  Vec3 spread(const Vec3& direction) const { return filtered(direction, axes_).normalized(); }
+
   std::vector<Facets> parts_;
+  Vec3 axes_{1, 1, 1};
   int halvings_of_wear_ = 6;  ///< edges are worn as the 2^n norm of the facets: 6 sharp, 2 round
   float roughness_ = 0;
   float size_ = 1;  ///< the middle axis, the unit of the roughness

@@ -61,13 +61,12 @@ class Furnisher {
     const float side = between(-0.3F, 0.3F);
     const float turn = std::atan2(-ahead_.x(), ahead_.y());
     const Vec3 leather = mixed_colour({0.16F, 0.09F, 0.05F}, {0.03F, 0.03F, 0.03F}, between(0, 1));
-    const Vec3 trousers = mixed_colour({0.06F, 0.08F, 0.14F}, {0.25F, 0.2F, 0.13F}, between(0, 1));
     for (const float foot : {-0.14F, 0.14F}) {
       const Vec3 at = spot(side, -0.42F) + right_ * foot;
       const float height = highest_within(surface_.map, at.x(), at.y(), 0.1F);
       btTransform pose(btQuaternion(Vec3(0, 0, 1), turn + between(-0.2F, 0.2F)),
                        Vec3(at.x(), at.y(), height - 0.01F));
-      for (Thing& part : make_boot(pose, leather, trousers)) scene_.add_thing(std::move(part));
+      for (Thing& part : make_boot(pose, leather)) scene_.add_thing(std::move(part));
     }
   }
 
@@ -103,9 +102,15 @@ class Furnisher {
   float view_frame() const {
     return view_.distance * static_cast<float>(view_.camera.width) / view_.camera.focal_pixels;
   }
-  /// A point of the place by shares of the frame's width.
+  /// A point of the place by shares of the frame's width, moved onto the rock where it is not.
   Vec3 spot(float across, float up_frame) const {
-    return view_.target + right_ * (across * view_frame()) + ahead_ * (up_frame * view_frame());
+    Vec3 at = view_.target + right_ * (across * view_frame()) + ahead_ * (up_frame * view_frame());
+    const float room = ball_radius;
+    const float most_x = std::max(0.0F, surface_.reach_x - room);
+    const float most_y = std::max(0.0F, surface_.reach_y - room);
+    at.setX(std::clamp(at.x(), -most_x, most_x));
+    at.setY(std::clamp(at.y(), -most_y, most_y));
+    return at;
   }
   /// The flattest of some places about there.
   btTransform flat(float across, float up_frame, float half_x, float half_y) {
@@ -148,7 +153,7 @@ std::vector<ScaleObject> add_setting(Scene& scene, const Pile& pile, const PileS
   if (look.rule) objects.push_back(furnisher.rule());
   if (look.boots) furnisher.boots();
   if (look.grass) furnisher.grass(fines);
-  if (look.fabric) furnisher.fabric();
+  if (look.fabric && pile.request.place.kind != PileKind::truck) furnisher.fabric();
   return objects;
 }
 

@@ -78,17 +78,15 @@ Thing make_rule(const btTransform& pose) {
   return rule;
 }
 
-std::vector<Thing> make_boot(const btTransform& pose, const Vec3& leather, const Vec3& trousers) {
-  std::vector<Thing> boot(4);
+std::vector<Thing> make_boot(const btTransform& pose, const Vec3& leather) {
+  std::vector<Thing> boot(3);
   boot[0] = {
       ThingMaterial::rubber, pillow_mesh({0.055F, 0.155F, 0.018F}, 0.5F), {0.04F, 0.035F, 0.03F}};
   boot[0].pose = moved(pose, {0, 0, 0.018F});
   boot[1] = {ThingMaterial::leather, pillow_mesh({0.05F, 0.145F, 0.075F}, 0.8F), leather};
   boot[1].pose = moved(pose, {0, 0, 0.045F});
-  boot[2] = {ThingMaterial::leather, tube_mesh(0.055F, 0.06F, 0.2F), leather};
+  boot[2] = {ThingMaterial::leather, tube_mesh(0.055F, 0.065F, 0.26F), leather};
   boot[2].pose = moved(pose, {0, -0.075F, 0.05F});
-  boot[3] = {ThingMaterial::fabric, tube_mesh(0.085F, 0.095F, 0.75F), trousers};
-  boot[3].pose = moved(pose, {0, -0.075F, 0.19F});
   return boot;
 }
 

@@ -20,8 +20,8 @@ Thing make_ball(const Vec3& centre, const Vec3& colour);
 Thing make_board(const btTransform& pose);
 /// Twelve inches along x.
 Thing make_rule(const btTransform& pose);
-/// A boot with its sole at z = 0 of the pose, its toe along y; with the leg that stands in it.
-std::vector<Thing> make_boot(const btTransform& pose, const Vec3& leather, const Vec3& trousers);
+/// An empty boot with its sole at z = 0 of the pose, its toe along y.
+std::vector<Thing> make_boot(const btTransform& pose, const Vec3& leather);
 /// Blades that grow from the points along `up`.
 Thing make_grass(const std::vector<Vec3>& roots, const Vec3& up, float length, Draws& draws);
 
