@@ -223,9 +223,9 @@ TEST(StoneMask, AStoneByItselfIsSeenWhole) {
 
 // Simulated beforehand by another program with hulls of random points: the D50 of perfect outlines
 // in 48 straight-on pictures of layers was 0.91 of the pile's, with a standard deviation of 7 %
-// from picture to picture. Two of these are allowed; our own piles lie on the upper side
-// (README.md).
-TEST(Outlines, TheirD50IsAsLowAsWasFoundBefore) {
+// from picture to picture. This pile is held within two of these. On the mean of five piles ours
+// give 1.08 (README.md), so this guards the chain from stones to outlines and settles no factor.
+TEST(Outlines, TheirD50IsNearTheOneFoundBefore) {
   std::vector<Piece> pieces;
   for (std::size_t i = 0; i < layer().views.size(); ++i) {
     add_pieces(pieces, layer().views[i], layer().masks[i]);
