@@ -22,7 +22,6 @@ constexpr int shifts = 64;
 struct CorrectedCurve {
   std::vector<double> percents;
   std::vector<double> logs;
-  bool folded = false;
 
   double percent_at(double log_size) const;
 };
@@ -39,7 +38,7 @@ double CorrectedCurve::percent_at(double log_size) const {
 /// Divides by the factors, and keeps sizes rising from the median outwards whatever they are.
 CorrectedCurve corrected(const SizeFactors& factors, const std::vector<double>& percents,
                          const std::vector<double>& raw_logs) {
-  CorrectedCurve curve{percents, {}, false};
+  CorrectedCurve curve{percents, {}};
   for (std::size_t i = 0; i < percents.size(); ++i) {
     curve.logs.push_back(raw_logs[i] - std::log(factors.at(percents[i]).ratio));
   }
@@ -49,11 +48,9 @@ CorrectedCurve corrected(const SizeFactors& factors, const std::vector<double>& 
       percents.begin());
   const auto from = std::min(median, percents.size() - 1);
   for (std::size_t i = from; i + 1 < logs.size(); ++i) {
-    curve.folded = curve.folded || logs[i + 1] < logs[i];
     logs[i + 1] = std::max(logs[i + 1], logs[i] + least_step);
   }
   for (std::size_t i = from; i > 0; --i) {
-    curve.folded = curve.folded || logs[i] < logs[i - 1];
     logs[i - 1] = std::min(logs[i - 1], logs[i] - least_step);
   }
   return curve;
@@ -145,7 +142,6 @@ Expected<PhotoCurve> photo_curve(const StonesOnPhotos& seen, const SurfaceShare&
   const auto weighted = by_weights(share);
 
   PhotoCurve curve;
-  curve.folded = read.folded;
   for (std::size_t i = 0; i < percents.size(); ++i) {
     const double factor_error = seen.factors.at(percents[i]).error;
     const double error =

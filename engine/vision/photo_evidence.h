@@ -11,7 +11,6 @@ struct PhotoCurve {
   std::vector<double> effective;
   std::vector<double> lasting;         ///< part of 1/effective that more photos do not reduce
   std::vector<SizeError> size_errors;  ///< of sampling, scale and factor, within the curve's ends
-  bool folded = false;  ///< sizes were so alike that the factors would have turned the curve back
 };
 
 /// `share` is that of the stones in `seen`. A Problem where the photos resolve no stone.

@@ -21,6 +21,18 @@ std::string method_of(const StonesOnPhotos& seen, std::size_t photos) {
                      photos == 1 ? "photo" : "photos");
 }
 
+/// The factors pull D15 and D85 towards D50, past it where the sizes are nearly one.
+std::optional<Problem> problem_of_alike_sizes(const std::vector<PhotoSize>& sizes) {
+  for (std::size_t i = 1; i < sizes.size(); ++i) {
+    if (sizes[i].size > sizes[i - 1].size) continue;
+    return Problem{
+        "too-alike",
+        "The sizes are more alike than those of any pile that the factors were found on.", "",
+        "photos", "outlines of rock as it lies, or a count of stones"};
+  }
+  return std::nullopt;
+}
+
 double surface_of(const std::vector<SeenStone>& stones) {
   double sum = 0;
   for (const auto& stone : stones) sum += stone.weight;
@@ -128,6 +140,7 @@ Expected<PhotoGradation> gradation_from_photos(const PhotoSet& set,
   if (!gradation) return gradation.problems();
 
   PhotoGradation result{MeasuredGradation{std::move(*gradation)}, sizes_of(*seen, share)};
+  if (auto problem = problem_of_alike_sizes(result.sizes)) return *problem;
   auto& measured = result.measured;
   measured.stones = static_cast<int>(seen->stones.size());
   measured.photos = static_cast<int>(set.photos.size());
@@ -165,10 +178,6 @@ Expected<PhotoGradation> gradation_from_photos(const PhotoSet& set,
   measured.steps = std::move(steps);
 
   measured.cautions = cautions_of_photos(set, *seen, result.sizes);
-  if (curve->folded) {
-    measured.cautions.emplace_back(
-        "The sizes are more alike than those of any pile of the study: its factors do not fit.");
-  }
   return result;
 }
 

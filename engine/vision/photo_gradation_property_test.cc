@@ -20,8 +20,8 @@ void holds(const std::string& what, const std::function<void()>& property) {
 Photo some_photo() {
   const auto seed = static_cast<std::uint64_t>(*rc::gen::inRange(0, 1000));
   const bool tapped = *rc::gen::arbitrary<bool>();
-  const double median = *rc::gen::inRange(30, 120);
-  const double deviation = *rc::gen::inRange(10, 60) / 100.0;
+  const double median = *rc::gen::inRange(30, 60);
+  const double deviation = *rc::gen::inRange(25, 46) / 100.0;
   return tapped ? tapped_photo(seed, median, deviation) : outlined_photo(seed, median, deviation);
 }
 
