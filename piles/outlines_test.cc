@@ -142,7 +142,7 @@ TEST(Pile, TheSameSeedGivesTheSamePile) {
   }
 }
 
-// Of layers 1.9 D50 thick of class-type rock, simulated beforehand by another program, 37 to 39 %
+// Of layers 1.9 D50 thick of class-type rock, in a first study of rendered piles, 37 to 39 %
 // were voids, the rough surface among them; 30 to 40 % is common practice.
 TEST(Pile, ALayerHasTheVoidsOfRock) {
   const Pile& pile = layer().pile;
