@@ -222,7 +222,7 @@ TEST(StoneMask, AStoneByItselfIsSeenWhole) {
   EXPECT_LT(different, 0.25 * std::sqrt(4 * SIMD_PI * found.at(1).pixels));
 }
 
-// Simulated beforehand by another program: the D50 of the true sizes of all stones in sight,
+// A first study of rendered piles: the D50 of the true sizes of all stones in sight,
 // weighted by visible area, was 1.00 of the pile's, with a standard deviation of 11 % from picture
 // to picture. (What outlines alone give does not agree with that study, and is told in README.md.)
 TEST(Outlines, TrueSizesByVisibleAreaGiveThePile) {
