@@ -36,7 +36,8 @@ TEST(BlockBootstrap, FindsTheErrorOfIndependentStones) {
   for (std::uint64_t sample = 0; sample < samples; ++sample) {
     std::vector<SeenStone> seen;
     for (std::uint64_t i = 0; i < stones; ++i) {
-      seen.push_back({Length::meters(lognormal(sample * 1000 + i, 0.3, deviation)), 1, i % 24});
+      seen.push_back({Length::meters(lognormal(sample * 1000 + i, 0.3, deviation)), 1,
+                      static_cast<std::size_t>(i % 24)});
     }
     sum += block_bootstrap(SurfaceShare(seen), {50}).errors().front();
   }
@@ -49,8 +50,9 @@ TEST(BlockBootstrap, SeesThatNeighboursAreAlike) {
   std::vector<SeenStone> apart;
   std::vector<SeenStone> alike;
   for (std::uint64_t i = 0; i < 240; ++i) {
-    apart.push_back({Length::meters(lognormal(i, 0.3, 0.32)), 1, i % 24});
-    alike.push_back({Length::meters(lognormal(i % 24, 0.3, 0.32)), 1, i % 24});
+    apart.push_back({Length::meters(lognormal(i, 0.3, 0.32)), 1, static_cast<std::size_t>(i % 24)});
+    alike.push_back(
+        {Length::meters(lognormal(i % 24, 0.3, 0.32)), 1, static_cast<std::size_t>(i % 24)});
   }
   const auto error = [](const std::vector<SeenStone>& stones) {
     return block_bootstrap(SurfaceShare(stones), {50}).errors().front();
