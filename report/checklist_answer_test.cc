@@ -1,37 +1,22 @@
 // The checklist of a walk: what it asks can be taken down as it says, and counts.
 #include <gtest/gtest.h>
 
-#include <fstream>
 #include <nlohmann/json.hpp>
 #include <set>
-#include <sstream>
 
-#include "report/request.h"
+#include "report/example_request.h"
 
 namespace proofstone {
 namespace {
 
 using nlohmann::json;
 
-std::string read(const std::string& name) {
-  std::ifstream stream(PROOFSTONE_SOURCE_FOLDER "/examples/sorrel-creek/" + name, std::ios::binary);
-  std::ostringstream text;
-  text << stream.rdbuf();
-  return text.str();
-}
-
 json ask_checklist(const json& document, const std::string& zone, const std::string& units = "us") {
-  json request = {{"ask", "checklist"}, {"zone", zone}, {"units", units}, {"document", document}};
-  request["files"] = json::array();
-  for (const char* name :
-       {"section-0240.csv", "count-first-deliveries.csv", "weighed-first-deliveries.csv",
-        "centreline.csv", "bank-soil.csv", "crushed-bedding.csv"}) {
-    request["files"].push_back({{"name", name}, {"text", read(name)}});
-  }
-  return json::parse(answer_request(request.dump()));
+  return ask_example(
+      {{"ask", "checklist"}, {"zone", zone}, {"units", units}, {"document", document}});
 }
 
-json example() { return json::parse(read("site.json")); }
+json example() { return json::parse(example_file("site.json")); }
 
 /// The example after one more change.
 json changed(json document, const std::string& pointer, json to) {

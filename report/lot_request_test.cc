@@ -1,39 +1,19 @@
 // What a screen asks after each stone is what the whole assessment says of the lot.
 #include <gtest/gtest.h>
 
-#include <fstream>
 #include <nlohmann/json.hpp>
-#include <sstream>
 
-#include "report/request.h"
+#include "report/example_request.h"
 
 namespace proofstone {
 namespace {
 
 using nlohmann::json;
 
-std::string read(const std::string& name) {
-  std::ifstream stream(PROOFSTONE_SOURCE_FOLDER "/examples/sorrel-creek/" + name, std::ios::binary);
-  std::ostringstream text;
-  text << stream.rdbuf();
-  return text.str();
-}
-
-json ask(json request) {
-  request["document"] = read("site.json");
-  request["files"] = json::array();
-  for (const char* name :
-       {"section-0240.csv", "count-first-deliveries.csv", "weighed-first-deliveries.csv",
-        "centreline.csv", "bank-soil.csv", "crushed-bedding.csv"}) {
-    request["files"].push_back({{"name", name}, {"text", read(name)}});
-  }
-  return json::parse(answer_request(request.dump()));
-}
-
 TEST(LotRequest, SaysOfTheLotWhatTheWholeAssessmentSays) {
-  const auto whole = ask({{"ask", "assess"}});
+  const auto whole = ask_example({{"ask", "assess"}});
   const auto lot =
-      ask({{"ask", "lot"}, {"lot", "first-deliveries"}, {"pictures", {{"width", 390}}}});
+      ask_example({{"ask", "lot"}, {"lot", "first-deliveries"}, {"pictures", {{"width", 390}}}});
   ASSERT_TRUE(lot.contains("findings")) << lot.dump();
   ASSERT_TRUE(whole.contains("findings")) << whole.dump();
   std::size_t compared = 0;
@@ -51,7 +31,7 @@ TEST(LotRequest, SaysOfTheLotWhatTheWholeAssessmentSays) {
 }
 
 TEST(LotRequest, ALotThatIsNotThereIsNamed) {
-  const auto answer = ask({{"ask", "lot"}, {"lot", "no<such>lot"}});
+  const auto answer = ask_example({{"ask", "lot"}, {"lot", "no<such>lot"}});
   ASSERT_TRUE(answer.contains("problems"));
   EXPECT_EQ(answer["problems"][0]["where"], "/lot");
   EXPECT_NE(answer["problems"][0]["allowed"].get<std::string>().find("first-deliveries"),

@@ -8,8 +8,8 @@
 #include <cstdint>
 #include <vector>
 
+#include "engine/evidence/standard_normal.h"
 #include "engine/method/typed_method.h"
-#include "engine/reliability/standard_normal.h"
 
 namespace proofstone {
 namespace {

@@ -1,17 +1,12 @@
 #include "engine/evidence/size_error.h"
 
 #include <algorithm>
-#include <boost/math/special_functions/erf.hpp>
 #include <cmath>
+
+#include "engine/evidence/standard_normal.h"
 
 namespace proofstone {
 namespace {
-
-using InDoubles = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
-
-double normal_share_below(double z) {
-  return 0.5 * boost::math::erfc(-z / std::sqrt(2.0), InDoubles());
-}
 
 /// How many of its own errors the size at a percent lies above `size`.
 std::optional<double> errors_above(const MeasuredGradation& measured, double percent, Length size,
@@ -48,14 +43,14 @@ std::optional<double> confidence_size_at_least(const MeasuredGradation& measured
                                                Length size, double times) {
   const auto z = errors_above(measured, percent, size, times);
   if (!z) return std::nullopt;
-  return normal_share_below(*z);
+  return normal_cumulative(*z);
 }
 
 std::optional<double> confidence_size_at_most(const MeasuredGradation& measured, double percent,
                                               Length size, double times) {
   const auto z = errors_above(measured, percent, size, times);
   if (!z) return std::nullopt;
-  return normal_share_below(-*z);
+  return normal_cumulative(-*z);
 }
 
 }  // namespace proofstone

@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "engine/reliability/standard_normal.h"
+#include "engine/evidence/standard_normal.h"
 
 namespace proofstone {
 namespace {

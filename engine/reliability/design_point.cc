@@ -3,9 +3,9 @@
 #include <cmath>
 #include <numeric>
 
+#include "engine/evidence/standard_normal.h"
 #include "engine/hydraulics/bracketed_root.h"
 #include "engine/reliability/score_space.h"
-#include "engine/reliability/standard_normal.h"
 
 namespace proofstone {
 namespace {

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <vector>
 
-#include "engine/reliability/standard_normal.h"
+#include "engine/evidence/standard_normal.h"
 
 namespace proofstone {
 namespace {

@@ -2,8 +2,8 @@
 
 #include <cmath>
 
+#include "engine/evidence/standard_normal.h"
 #include "engine/reliability/score_space.h"
-#include "engine/reliability/standard_normal.h"
 
 namespace proofstone {
 namespace {

@@ -5,10 +5,10 @@
 
 #include <cmath>
 
+#include "engine/evidence/standard_normal.h"
 #include "engine/reliability/design_point.h"
 #include "engine/reliability/first_order.h"
 #include "engine/reliability/sampling.h"
-#include "engine/reliability/standard_normal.h"
 #include "engine/reliability/variance_shares.h"
 
 namespace proofstone {

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "engine/evidence/confidence.h"
-#include "engine/reliability/standard_normal.h"
+#include "engine/evidence/standard_normal.h"
 
 namespace proofstone {
 namespace {

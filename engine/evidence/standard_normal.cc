@@ -1,4 +1,4 @@
-#include "engine/reliability/standard_normal.h"
+#include "engine/evidence/standard_normal.h"
 
 #include <boost/math/special_functions/erf.hpp>
 #include <cmath>
