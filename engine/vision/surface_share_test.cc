@@ -63,7 +63,8 @@ TEST(BlockBootstrap, SeesThatNeighboursAreAlike) {
 TEST(BlockBootstrap, IsTheSameEachTime) {
   std::vector<SeenStone> stones;
   for (std::uint64_t i = 0; i < 100; ++i) {
-    stones.push_back({Length::meters(lognormal(i, 0.3, 0.5)), part_of_one(i), i % 12});
+    stones.push_back(
+        {Length::meters(lognormal(i, 0.3, 0.5)), part_of_one(i), static_cast<std::size_t>(i % 12)});
   }
   const SurfaceShare share(stones);
   EXPECT_EQ(block_bootstrap(share, {15, 50, 85}).log_sizes,
