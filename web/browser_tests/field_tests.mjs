@@ -184,8 +184,8 @@ export function fieldTests(world) {
       await page.goto(new URL(lot, page.url()).href);
       await page.getByRole('link', { name: 'Weigh' }).tap();
       await page.getByRole('heading', { name: 'Weighed sample' }).waitFor();
-      const group = (index) => page.locator('fieldset.group').nth(index);
-      const groups = await page.locator('fieldset.group').count();
+      const group = (index) => page.locator('fieldset.weighed-group').nth(index);
+      const groups = await page.locator('fieldset.weighed-group').count();
       for (let index = 1; index < groups - 1; index += 1) {
         await group(index)
           .getByLabel('Mass, lb')

@@ -56,6 +56,7 @@ function screenAt(world, posture, colorScheme) {
 
     it('has river blue and stone grey in its pictures, and is not blank', async () => {
       const colours = await themeColours(page, ['river', 'stone-1', 'stone-2', 'stone-3']);
+      const wet = new Set();
       for (const figure of await page.$$('figure.picture')) {
         const kind = await figure.getAttribute('data-kind');
         const drawing = await figure.$('.drawing');
@@ -67,9 +68,13 @@ function screenAt(world, posture, colorScheme) {
         const stone = near['stone-1'] + near['stone-2'] + near['stone-3'];
         assert.ok(different > 20, `${kind} has only ${different} colours`);
         assert.ok(stone > pixels * 0.002, `${kind} has ${stone} stone-grey pixels of ${pixels}`);
-        if (kind !== 'stones')
+        // A key is seen dug into the bank, without water; the section it belongs to has some.
+        const dry = kind === 'typical section' && !(await drawing.$('.water'));
+        if (!dry) wet.add(kind);
+        if (kind !== 'stones' && !dry)
           assert.ok(near.river > 100, `${kind} has ${near.river} river-blue pixels`);
       }
+      assert.ok(wet.has('typical section'), 'a typical section shows its water');
     });
 
     it('cuts off nothing and lets nothing stick out', async () => {

@@ -137,7 +137,7 @@ function GroupInput({
     </label>
   );
   return (
-    <fieldset class="group">
+    <fieldset class="weighed-group">
       <legend>{label}</legend>
       {input('mass', strings.weigh.mass(unit), 'decimal')}
       {input('stones', strings.weigh.stones, 'numeric')}
