@@ -79,10 +79,25 @@ TEST(SinglePlan, KeepsBothRisksWithNoStoneTooMany) {
   }
 }
 
-TEST(RunLength, IntervalGivesTheRunLengthAsked) {
-  for (const double loads : {50.0, 168.0, 465.0}) {
+TEST(RunLength, SettingsGiveTheRunLengthAsked) {
+  for (const double loads : {2.0, 50.0, 168.0, 465.0, 10000.0}) {
     const double h = interval_for_run_length(0.5, loads);
     EXPECT_NEAR(run_length(CumulativeSumChart{0.5, h, 0}, 0), loads, 1e-6 * loads);
+    const double limits = limits_for_run_length(0.2, loads);
+    if (limits > 0.5) {
+      EXPECT_NEAR(run_length(MovingAverageChart{0.2, limits}, 0), loads, 1e-6 * loads);
+    }
+  }
+  // What no setting gives is answered by the end that comes nearest.
+  EXPECT_EQ(limits_for_run_length(0.2, 1.5), 0.5);
+  EXPECT_EQ(interval_for_run_length(0, 10000), 20);
+}
+
+TEST(RunLength, OfAnAverageWithoutShiftIsThatOfAShiftOfNextToNothing) {
+  // Without a shift the system is folded at the target; with one it is not.
+  for (const double weight : {0.05, 0.2, 0.75, 1.0}) {
+    const MovingAverageChart chart{weight, 2.7};
+    EXPECT_NEAR(run_length(chart, 0) / run_length(chart, 1e-9), 1, 1e-9);
   }
 }
 

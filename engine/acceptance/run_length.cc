@@ -66,20 +66,32 @@ using Quiet = boost::math::policies::policy<
     boost::math::policies::evaluation_error<boost::math::policies::ignore_error>,
     boost::math::policies::domain_error<boost::math::policies::ignore_error>>;
 
-/// The setting between two at which `length_with(setting)`, which grows with it, is `loads`; an end
-/// where it is so nowhere. Its logarithm is nearly straight in the setting.
+/// The setting between two ends at which `length_with(setting)`, which grows with it, is `loads`;
+/// an end where it is so nowhere. Sought from a setting near the answer, since each length is a
+/// system of equations; its logarithm is nearly straight in the setting.
 template <class Length>
-double setting_for(double loads, double low, double high, Length length_with) {
+double setting_for(double loads, double near, double low, double high, Length length_with) {
   const auto surplus = [&](double setting) { return std::log(length_with(setting) / loads); };
-  const double at_low = surplus(low);
-  if (at_low >= 0) return low;
-  const double at_high = surplus(high);
-  if (!(at_high > 0)) return high;
-  std::uintmax_t steps = 100;
   const auto close = [](double a, double b) { return std::abs(b - a) <= 1e-12 * std::abs(b); };
-  const auto [below, above] =
-      boost::math::tools::toms748_solve(surplus, low, high, at_low, at_high, close, steps, Quiet());
-  return (below + above) / 2;
+  double here = near;
+  double at_here = surplus(here);
+  const bool upward = at_here < 0;
+  for (double step = (upward ? 0.1 : -0.1) * near;; step *= 2) {
+    const double there = std::clamp(here + step, low, high);
+    const double at_there = surplus(there);
+    if (upward ? at_there >= 0 : at_there <= 0) {
+      std::uintmax_t steps = 100;
+      const auto [below, above] =
+          upward ? boost::math::tools::toms748_solve(surplus, here, there, at_here, at_there, close,
+                                                     steps, Quiet())
+                 : boost::math::tools::toms748_solve(surplus, there, here, at_there, at_here, close,
+                                                     steps, Quiet());
+      return (below + above) / 2;
+    }
+    if (there == (upward ? high : low) || std::isnan(at_there)) return there;
+    here = there;
+    at_here = at_there;
+  }
 }
 
 struct SumRunLength {
@@ -171,19 +183,23 @@ double run_length(const MovingAverageChart& chart, double shift) {
   const auto kernel = [&](double from, double to) {
     return normal_density((to - (1 - lambda) * from) / lambda - shift) / lambda;
   };
-  const auto nodes = nodes_between(-h, h, lambda);
-  const auto lengths = solve(nodes, 0, kernel, [](double) { return 0.0; });
+  // Without a shift both sides are alike, and half of them is enough: an eighth of the work.
+  const auto folded = [&](double from, double to) { return kernel(from, to) + kernel(from, -to); };
+  const auto no_chance = [](double) { return 0.0; };
+  const auto nodes = nodes_between(shift == 0 ? 0 : -h, h, lambda);
+  const auto lengths =
+      shift == 0 ? solve(nodes, 0, folded, no_chance) : solve(nodes, 0, kernel, no_chance);
   return lengths(static_cast<Eigen::Index>(nodes.size()));
 }
 
 double interval_for_run_length(double allowance, double loads) {
-  return setting_for(loads, 0.1, 20, [&](double interval) {
+  return setting_for(loads, CumulativeSumChart{}.interval, 0.1, 20, [&](double interval) {
     return run_length(CumulativeSumChart{allowance, interval, 0}, 0);
   });
 }
 
 double limits_for_run_length(double weight, double loads) {
-  return setting_for(loads, 0.5, 6, [&](double limits) {
+  return setting_for(loads, MovingAverageChart{}.limits, 0.5, 6, [&](double limits) {
     return run_length(MovingAverageChart{weight, limits}, 0);
   });
 }
