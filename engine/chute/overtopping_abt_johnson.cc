@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "engine/method/published_range.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

@@ -1,4 +1,5 @@
 #include "engine/chute/overtopping_stephenson.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 #include <cmath>
 

@@ -3,6 +3,7 @@
 #include "engine/chute/overtopping_abt_johnson.h"
 #include "engine/chute/trapezoid_weir.h"
 #include "engine/method/published_range.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

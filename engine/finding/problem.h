@@ -1,9 +1,9 @@
 #pragma once
 
 #include <cassert>
+#include <optional>
 #include <string>
 #include <utility>
-#include <variant>
 #include <vector>
 
 namespace proofstone {
@@ -34,21 +34,23 @@ Problems located_under(Problems problems, const std::string& prefix);
 template <class T>
 class Expected {
  public:
-  Expected(T value) : content_(std::move(value)) {}                      // NOLINT: implicit
-  Expected(Problem problem) : content_(Problems{std::move(problem)}) {}  // NOLINT: implicit
-  Expected(Problems problems) : content_(std::move(problems)) {          // NOLINT: implicit
-    assert(!std::get<Problems>(content_).empty());
+  Expected(T value) : value_(std::move(value)) {}                  // NOLINT: implicit
+  Expected(Problem problem) : problems_(1, std::move(problem)) {}  // NOLINT: implicit
+  Expected(Problems problems) : problems_(std::move(problems)) {   // NOLINT: implicit
+    assert(!problems_.empty());
   }
 
-  explicit operator bool() const { return std::holds_alternative<T>(content_); }
-  const T& operator*() const { return std::get<T>(content_); }
-  T& operator*() { return std::get<T>(content_); }
-  const T* operator->() const { return &std::get<T>(content_); }
-  T* operator->() { return &std::get<T>(content_); }
-  const Problems& problems() const { return std::get<Problems>(content_); }
+  explicit operator bool() const { return value_.has_value(); }
+  const T& operator*() const { return value_.value(); }
+  T& operator*() { return value_.value(); }
+  const T* operator->() const { return &value_.value(); }
+  T* operator->() { return &value_.value(); }
+  /// Empty where there is a value.
+  const Problems& problems() const { return problems_; }
 
  private:
-  std::variant<T, Problems> content_;
+  std::optional<T> value_;
+  Problems problems_;
 };
 
 }  // namespace proofstone

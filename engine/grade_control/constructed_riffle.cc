@@ -1,4 +1,5 @@
 #include "engine/grade_control/constructed_riffle.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

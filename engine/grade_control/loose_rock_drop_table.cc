@@ -1,4 +1,5 @@
 #include "engine/grade_control/loose_rock_drop_table.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 #include <string>
 

@@ -4,6 +4,7 @@
 
 #include "engine/grade_control/critical_velocity.h"
 #include "engine/sizing/front_range_channel.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

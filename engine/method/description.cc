@@ -11,6 +11,14 @@ std::string in_unit(double value, const Unit& unit) {
 
 }  // namespace
 
+// Here and not in the header, so that no method compiles them again.
+MethodDescription::MethodDescription() = default;
+MethodDescription::MethodDescription(const MethodDescription&) = default;
+MethodDescription::MethodDescription(MethodDescription&&) noexcept = default;
+MethodDescription& MethodDescription::operator=(const MethodDescription&) = default;
+MethodDescription& MethodDescription::operator=(MethodDescription&&) noexcept = default;
+MethodDescription::~MethodDescription() = default;
+
 bool AllowedRange::holds(double value) const {
   // Written so that NaN, which is outside everything, is also outside an open range.
   return value == value && (!above || value > *above) && (!at_least || value >= *at_least) &&

@@ -82,6 +82,13 @@ std::string_view group_name(MethodGroup group);
 /// Everything about one published method that is not its arithmetic. Registry, command line,
 /// screens, handbook and reports are driven by it.
 struct MethodDescription {
+  MethodDescription();
+  MethodDescription(const MethodDescription&);
+  MethodDescription(MethodDescription&&) noexcept;
+  MethodDescription& operator=(const MethodDescription&);
+  MethodDescription& operator=(MethodDescription&&) noexcept;
+  ~MethodDescription();
+
   std::string id;       ///< "usace-bank-and-bed"; also the name of checks/<id>.json
   std::string title;    ///< "USACE bank and bed equation"
   std::string purpose;  ///< one or two sentences: what it answers and where it is used

@@ -191,6 +191,19 @@ void describe_output(MethodDescription& about, const Naming& name, QuantityKind 
                            std::string(name.meaning), kind, unit, use});
 }
 
+void describe_default(InputDescription& input, Measure start) {
+  input.required = false;
+  input.default_text = exact_text(start, input.unit);
+}
+
+void describe_option(InputDescription& input, std::string_view key, std::string_view meaning) {
+  input.choices.push_back({std::string(key), std::string(meaning)});
+}
+
+void describe_limit(MethodDescription& about, std::string_view sentence, std::string_view source) {
+  about.limits.push_back({std::string(sentence), std::string(source)});
+}
+
 Problems read(const MethodDescription& about, const MemberSlots& slots, const nlohmann::json& texts,
               bool complete, void* inputs) {
   Problems problems = unknown_inputs(about, texts);

@@ -34,6 +34,14 @@ InputDescription& describe(MethodDescription& about, const Naming& name, InputFo
 void describe_output(MethodDescription& about, const Naming& name, QuantityKind kind,
                      const Unit& unit, LengthUse use);
 
+/// Makes an input that is absent stand for `start`.
+void describe_default(InputDescription& input, Measure start);
+
+/// Adds a word to an input of form `choice`.
+void describe_option(InputDescription& input, std::string_view key, std::string_view meaning);
+
+void describe_limit(MethodDescription& about, std::string_view sentence, std::string_view source);
+
 /// Reads a JSON object of input texts over what `inputs` holds. With `complete`, a required input
 /// that is absent is a Problem; without, what `inputs` held stands in for it. Problems are located
 /// by JSON pointer.

@@ -42,12 +42,11 @@ struct LimitNaming {
 /// What does not depend on the types stands in UntypedMethod and in method_inputs, so that a method
 /// costs little to compile and to ship.
 template <class Inputs, class Result, class Base = Method>
-class TypedMethod : public Base, private MethodTypes {
+class TypedMethod : public Base, protected MethodTypes {
  public:
   using Function = Expected<Result> (*)(const Inputs&, Steps&);
   /// The same computation without its steps.
   using Arithmetic = Expected<Result> (*)(const Inputs&);
-  using ValueOf = std::function<double(const Result&)>;
 
   TypedMethod(MethodDescription about, Function function) : function_(function) {
     method_.about = std::move(about);
@@ -68,8 +67,7 @@ class TypedMethod : public Base, private MethodTypes {
   void defaulted(Naming name, Q Inputs::* member, const Unit& unit, AllowedRange allowed,
                  LengthUse use = LengthUse::ground) {
     auto& input = describe(name, InputForm::quantity, Q::kind, unit, allowed, use);
-    input.required = false;
-    input.default_text = exact_text(Measure::of(start_.*member), unit);
+    method_inputs::describe_default(input, Measure::of(start_.*member));
     method_.slots.push_back(std::make_unique<QuantitySlot<Inputs, Q>>(member));
   }
   /// An input that may be absent, which has a meaning of its own (`absent_means`).
@@ -106,7 +104,7 @@ class TypedMethod : public Base, private MethodTypes {
     input.required = false;
     std::vector<Enum> values;
     for (const auto& option : options) {
-      input.choices.push_back({std::string(option.key), std::string(option.meaning)});
+      method_inputs::describe_option(input, option.key, option.meaning);
       if (option.value == start_.*member) input.default_text = option.key;
       values.push_back(option.value);
     }
@@ -121,7 +119,7 @@ class TypedMethod : public Base, private MethodTypes {
   /// A published limit of validity; `kept` says whether these inputs stand inside it.
   template <class Kept>
   void limit(LimitNaming limit, Kept kept) {
-    method_.about.limits.push_back({std::string(limit.sentence), std::string(limit.source)});
+    method_inputs::describe_limit(method_.about, limit.sentence, limit.source);
     if constexpr (std::is_empty_v<Kept>) {
       // A plain pointer: what std::function makes of it is the same for every limit.
       bool (*of_any)(const void*) = [](const void* inputs) {
@@ -140,72 +138,30 @@ class TypedMethod : public Base, private MethodTypes {
     return method_.evaluate(*this, &start_, inputs);
   }
 
-  /// Reads inputs over `start`. With `complete`, a required input that is absent is a Problem;
-  /// without, `start` stands in for it (a designer's choices over what a zone gives).
-  Expected<Inputs> read(const nlohmann::json& inputs, Inputs start, bool complete) const {
-    auto problems = method_inputs::read(method_.about, method_.slots, inputs, complete, &start);
-    if (!problems.empty()) return problems;
-    return start;
-  }
-
-  /// The required inputs that still stand at a starting value that is not allowed: nobody gave
-  /// them.
-  Problems not_given(const Inputs& inputs) const {
-    return method_inputs::not_given(method_.about, method_.slots, &inputs, &start_);
-  }
-
-  /// Checks the hard limits of every input, runs the function and notes the published limits that
-  /// are not kept.
-  Expected<Evaluation> run(const Inputs& inputs) const {
-    Evaluation evaluation;
-    const auto result = method_.run(*this, &inputs, evaluation);
-    if (!result) return result.problems();
-    return evaluation;
-  }
-
-  /// As `run`, and hands back the typed result too.
-  Expected<Result> run_typed(const Inputs& inputs, Evaluation& evaluation) const {
-    const auto result = method_.run(*this, &inputs, evaluation);
-    if (!result) return result.problems();
-    return *static_cast<const Result*>(result->get());
-  }
-
-  /// The typed result alone, without the working, within the hard limits of every input.
-  Expected<Result> run_unread(const Inputs& inputs) const {
-    auto problems = method_inputs::not_allowed(method_.about, method_.slots, &inputs);
-    if (!problems.empty()) return problems;
-    return compute_unread(inputs);
-  }
-
   Expected<std::unique_ptr<VariedOutput>> vary(const nlohmann::json& inputs,
                                                const std::vector<std::string>& varied,
                                                const std::string& output) const override {
     return method_.vary(*this, &start_, inputs, varied, output);
   }
 
-  /// As `vary`, from typed inputs and for any value of the result.
-  Expected<std::unique_ptr<VariedOutput>> vary_from(const Inputs& start,
-                                                    const std::vector<std::string>& varied,
-                                                    ValueOf value) const {
-    return method_.vary_from(*this, copy_of(&start), varied,
-                             [value = std::move(value)](const void* result) {
-                               return value(*static_cast<const Result*>(result));
-                             });
-  }
+ protected:
+  const UntypedMethod& described() const { return method_; }
+  const Inputs& defaults() const { return start_; }
 
  private:
   Untyped copy_of(const void* inputs) const override {
     return std::make_shared<Inputs>(*static_cast<const Inputs*>(inputs));
   }
-  Problems compute(const void* inputs, Steps& steps, Untyped& result) const override {
-    auto computed = function_(*static_cast<const Inputs*>(inputs), steps);
+  Problems compute(const void* inputs, Steps* steps, Untyped& result) const override {
+    const auto& typed = *static_cast<const Inputs*>(inputs);
+    auto computed = steps == nullptr ? compute_unread(typed) : function_(typed, *steps);
     if (!computed) return computed.problems();
     result = std::make_shared<Result>(std::move(*computed));
     return {};
   }
   std::optional<double> value_with(const void* start, std::span<const std::size_t> places,
                                    std::span<const double> values,
-                                   const MethodTypes::ValueOf& value) const override {
+                                   const ValueOf& value) const override {
     Inputs inputs = *static_cast<const Inputs*>(start);
     if (!method_.set(places, values, &inputs)) return std::nullopt;
     const auto result = compute_unread(inputs);

@@ -174,22 +174,52 @@ TEST(TypedMethod, names_every_problem_at_once) {
   EXPECT_EQ(evaluation.problems().size(), 3U);
 }
 
+/// The sample as what sizes rock in zones sees it.
+class Opened : public TypedMethod<Inputs, Result> {
+ public:
+  Opened() : TypedMethod(sample()) {}
+  using TypedMethod::described;
+  const MethodTypes& types() const { return *this; }
+};
+
 TEST(TypedMethod, reads_choices_over_what_is_there) {
-  Inputs start;
-  start.velocity = Velocity::feet_per_second(5);
-  const auto read = sample().read({{"depth", "3 ft"}}, start, false);
-  ASSERT_TRUE(read);
-  EXPECT_EQ(read->velocity, start.velocity);
-  EXPECT_EQ(read->depth, Length::feet(3));
+  const Opened method;
+  Inputs inputs;
+  inputs.velocity = Velocity::feet_per_second(5);
+  const auto problems = method_inputs::read(method.described().about, method.described().slots,
+                                            {{"depth", "3 ft"}}, false, &inputs);
+  EXPECT_TRUE(problems.empty());
+  EXPECT_EQ(inputs.velocity, Velocity::feet_per_second(5));
+  EXPECT_EQ(inputs.depth, Length::feet(3));
 }
 
 TEST(TypedMethod, checks_inputs_that_were_never_text) {
+  const Opened method;
   Inputs inputs;
   inputs.sizes = {Length::feet(1)};
   inputs.velocity = Velocity::feet_per_second(std::numeric_limits<double>::quiet_NaN());
-  const auto evaluation = sample().run(inputs);
-  ASSERT_FALSE(evaluation);
-  EXPECT_EQ(evaluation.problems().front().code, "outside-allowed");
+  Evaluation evaluation;
+  const auto read = method.described().run(method.types(), &inputs, evaluation);
+  const auto unread = method.described().run_unread(method.types(), &inputs);
+  ASSERT_FALSE(read);
+  EXPECT_EQ(read.problems().front().code, "outside-allowed");
+  ASSERT_FALSE(unread);
+  EXPECT_EQ(unread.problems().front().code, "outside-allowed");
+}
+
+TEST(TypedMethod, gives_one_result_with_its_working_and_without) {
+  const Opened method;
+  Inputs inputs;
+  inputs.sizes = {Length::feet(1)};
+  inputs.velocity = Velocity::feet_per_second(8);
+  Evaluation evaluation;
+  const auto read = method.described().run(method.types(), &inputs, evaluation);
+  const auto unread = method.described().run_unread(method.types(), &inputs);
+  ASSERT_TRUE(read);
+  ASSERT_TRUE(unread);
+  EXPECT_EQ(static_cast<const Result*>(read->get())->froude_number,
+            static_cast<const Result*>(unread->get())->froude_number);
+  EXPECT_FALSE(evaluation.steps.lines().empty());
 }
 
 TEST(AllowedRange, holds_and_says_what_it_holds) {

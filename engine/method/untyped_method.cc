@@ -29,12 +29,16 @@ class Varied : public VariedOutput {
 
 }  // namespace
 
+UntypedMethod::UntypedMethod() = default;
+UntypedMethod::UntypedMethod(UntypedMethod&&) noexcept = default;
+UntypedMethod::~UntypedMethod() = default;
+
 Expected<Untyped> UntypedMethod::run(const MethodTypes& types, const void* inputs,
                                      Evaluation& evaluation) const {
   auto problems = method_inputs::not_allowed(about, slots, inputs);
   if (!problems.empty()) return problems;
   Untyped result;
-  problems = types.compute(inputs, evaluation.steps, result);
+  problems = types.compute(inputs, &evaluation.steps, result);
   if (!problems.empty()) return problems;
   for (std::size_t i = 0; i < outputs.size(); ++i) {
     const auto& output = about.outputs[i];
@@ -44,6 +48,15 @@ Expected<Untyped> UntypedMethod::run(const MethodTypes& types, const void* input
   for (std::size_t i = 0; i < limits.size(); ++i) {
     if (!limits[i](inputs)) evaluation.limits_not_kept.push_back(about.limits[i]);
   }
+  return result;
+}
+
+Expected<Untyped> UntypedMethod::run_unread(const MethodTypes& types, const void* inputs) const {
+  auto problems = method_inputs::not_allowed(about, slots, inputs);
+  if (!problems.empty()) return problems;
+  Untyped result;
+  problems = types.compute(inputs, nullptr, result);
+  if (!problems.empty()) return problems;
   return result;
 }
 

@@ -22,8 +22,9 @@ class MethodTypes {
 
   virtual ~MethodTypes() = default;
   virtual Untyped copy_of(const void* inputs) const = 0;
-  /// Leaves the result in `result`, or returns why there is none.
-  virtual Problems compute(const void* inputs, Steps& steps, Untyped& result) const = 0;
+  /// Leaves the result in `result`, or returns why there is none. Without `steps` nobody will read
+  /// the working.
+  virtual Problems compute(const void* inputs, Steps* steps, Untyped& result) const = 0;
   /// A value of the result with the inputs at `places` set to `values`; nothing where one is not
   /// allowed or the method has no answer. Called millions of times.
   virtual std::optional<double> value_with(const void* start, std::span<const std::size_t> places,
@@ -40,7 +41,13 @@ struct UntypedMethod {
   /// Whether inputs keep a limit, in the order of `about.limits`.
   std::vector<std::function<bool(const void* inputs)>> limits;
 
+  UntypedMethod();
+  UntypedMethod(UntypedMethod&&) noexcept;
+  ~UntypedMethod();
+
   Expected<Untyped> run(const MethodTypes& types, const void* inputs, Evaluation& evaluation) const;
+  /// The result alone, without the working.
+  Expected<Untyped> run_unread(const MethodTypes& types, const void* inputs) const;
   /// As Method::evaluate, from the defaults in `start`.
   Expected<Evaluation> evaluate(const MethodTypes& types, const void* start,
                                 const nlohmann::json& inputs) const;

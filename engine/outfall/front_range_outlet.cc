@@ -1,4 +1,5 @@
 #include "engine/outfall/front_range_outlet.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 #include <cmath>
 

@@ -1,4 +1,5 @@
 #include "engine/outfall/outfall_apron.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 #include <fmt/format.h>
 

@@ -1,4 +1,5 @@
 #include "engine/outfall/outfall_basin.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

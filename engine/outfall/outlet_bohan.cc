@@ -1,4 +1,5 @@
 #include "engine/outfall/outlet_bohan.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 #include <cmath>
 

@@ -1,4 +1,5 @@
 #include "engine/outfall/scs_outlet_apron.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 #include <cmath>
 

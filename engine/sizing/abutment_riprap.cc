@@ -1,4 +1,5 @@
 #include "engine/sizing/abutment_riprap.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 #include <algorithm>
 #include <cmath>

@@ -5,6 +5,7 @@
 
 #include "engine/sizing/setting_words.h"
 #include "engine/sizing/sizing_method.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

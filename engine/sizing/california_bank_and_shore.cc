@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "engine/rock/size_and_mass.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

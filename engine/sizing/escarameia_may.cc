@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "engine/sizing/nominal_diameter.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

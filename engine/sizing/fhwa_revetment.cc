@@ -1,5 +1,6 @@
 #include "engine/sizing/fhwa_revetment.h"
 
+#include "engine/sizing/typed_sizing_method.h"
 #include "engine/sizing/usace_bank_and_bed.h"
 
 namespace proofstone {

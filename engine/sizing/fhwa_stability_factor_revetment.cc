@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "engine/sizing/side_slope_factor.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

@@ -1,4 +1,5 @@
 #include "engine/sizing/front_range_channel.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 #include <cmath>
 

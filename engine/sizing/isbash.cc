@@ -1,6 +1,7 @@
 #include "engine/sizing/isbash.h"
 
 #include "engine/sizing/bend_velocity.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

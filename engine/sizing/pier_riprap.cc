@@ -1,4 +1,5 @@
 #include "engine/sizing/pier_riprap.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

@@ -1,5 +1,6 @@
 #include "engine/sizing/pilarczyk.h"
 #include "engine/sizing/side_slope_factor.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

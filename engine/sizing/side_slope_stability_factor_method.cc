@@ -1,6 +1,7 @@
 #include "engine/sizing/hec15_curves.h"
 #include "engine/sizing/side_slope_factor.h"
 #include "engine/sizing/side_slope_stability_factor.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 

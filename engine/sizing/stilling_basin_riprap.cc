@@ -1,4 +1,5 @@
 #include "engine/sizing/stilling_basin_riprap.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 #include <cmath>
 

@@ -1,3 +1,4 @@
+#include "engine/sizing/typed_sizing_method.h"
 #include "engine/sizing/usace_bank_and_bed.h"
 
 namespace proofstone {

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "engine/sizing/setting_words.h"
+#include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 
