@@ -219,7 +219,7 @@ export function fieldTests(world) {
       await page.getByText('7 loads').waitFor();
       await page.getByRole('button', { name: 'Undo' }).tap();
       await page.getByText('6 loads').waitFor();
-      await page.getByRole('button', { name: 'Undo' }).tap();
+      await page.getByRole('button', { name: 'Redo' }).tap();
       await page.getByText('7 loads').waitFor();
       await nothingWrong(page);
       await page.getByRole('link', { name: 'Problem' }).tap();

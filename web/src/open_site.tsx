@@ -41,6 +41,40 @@ function FileButton({
   );
 }
 
+/** Sites to choose from; nothing where there are none. */
+function SiteList({
+  heading,
+  sites,
+  onOpen,
+}: {
+  heading: string;
+  sites: { key: string; name: string; open: () => void }[];
+  onOpen: () => void;
+}) {
+  if (sites.length === 0) return null;
+  return (
+    <>
+      <h3>{heading}</h3>
+      <ul class="example-list">
+        {sites.map(({ key, name, open }) => (
+          <li key={key}>
+            <button
+              type="button"
+              class="button quiet"
+              onClick={() => {
+                onOpen();
+                open();
+              }}
+            >
+              {name}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
 export function OpenSite() {
   const dialog = useRef<HTMLDialogElement>(null);
   const close = () => dialog.current?.close();
@@ -62,48 +96,24 @@ export function OpenSite() {
           <FileButton label={words.chooseFolder} folder={true} onPick={pick} />
         </div>
         <NewSite onBegun={close} />
-        {keptSites.value.length > 0 && (
-          <>
-            <h3>{strings.record.onThisDevice}</h3>
-            <ul class="example-list">
-              {keptSites.value.map((site) => (
-                <li key={site.id}>
-                  <button
-                    type="button"
-                    class="button quiet"
-                    onClick={() => {
-                      close();
-                      openKept(site.id);
-                    }}
-                  >
-                    {strings.record.open(site.name)}
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </>
-        )}
-        {examples.value.length > 0 && (
-          <>
-            <h3>{words.examples}</h3>
-            <ul class="example-list">
-              {examples.value.map((example) => (
-                <li key={example.folder}>
-                  <button
-                    type="button"
-                    class="button quiet"
-                    onClick={() => {
-                      close();
-                      openExample(example);
-                    }}
-                  >
-                    {words.openExample(example.folder.replaceAll('-', ' '))}
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </>
-        )}
+        <SiteList
+          heading={strings.record.onThisDevice}
+          sites={keptSites.value.map(({ id, name }) => ({
+            key: id,
+            name: strings.record.open(name),
+            open: () => openKept(id),
+          }))}
+          onOpen={close}
+        />
+        <SiteList
+          heading={words.examples}
+          sites={examples.value.map((example) => ({
+            key: example.folder,
+            name: words.openExample(example.folder.replaceAll('-', ' ')),
+            open: () => openExample(example),
+          }))}
+          onOpen={close}
+        />
         <button type="button" class="button quiet close" onClick={close}>
           {words.close}
         </button>

@@ -1,12 +1,25 @@
 /** Where in the application the user is, as the address says it. */
 import { signal } from '@preact/signals';
+import { pointerTo, stepsOf } from './record/revision';
 
 /** What is taken down about a lot. */
 export const lotTasks = ['count', 'quick-look', 'weigh', 'load', 'problem'] as const;
 export type LotTask = (typeof lotTasks)[number];
 
+/** What the desk shows beside the items of the document themselves. */
+export const deskScreens = ['board', 'timeline', 'start', 'site'] as const;
+
+/** A place at the desk: a screen, a collection of the document, one of its items, or a new one. */
+export type DeskPlace =
+  | { at: 'desk'; show: 'board' | 'start' | 'site' }
+  /** The record of the whole site, or of what lies under a pointer of it. */
+  | { at: 'desk'; show: 'timeline'; of?: string }
+  | { at: 'desk'; show: 'part'; part: string; id?: string }
+  | { at: 'desk'; show: 'new'; part: string };
+
 export type Place =
   | { at: 'findings' }
+  | DeskPlace
   | { at: 'field' }
   | { at: 'new-rock' }
   | { at: 'lot'; lot: string; task?: LotTask }
@@ -23,9 +36,38 @@ function steps(hash: string): string[] {
   }
 }
 
+/** `#/desk`, `#/desk/timeline/zones/outer-bank`, `#/desk/new/zones`, `#/desk/zones/outer-bank`. */
+function deskPlaceAt([part = '', ...rest]: string[]): DeskPlace {
+  const id = rest[0] ?? '';
+  const screen = deskScreens.find((one) => one === part);
+  if (screen === 'timeline') {
+    return { at: 'desk', show: screen, ...(id === '' ? {} : { of: pointerTo(...rest) }) };
+  }
+  if (screen !== undefined) return { at: 'desk', show: screen };
+  if (part === 'new' && id !== '') return { at: 'desk', show: 'new', part: id };
+  if (part === '' || part === 'new') return { at: 'desk', show: 'board' };
+  return { at: 'desk', show: 'part', part, ...(id === '' ? {} : { id }) };
+}
+
+function deskAddress(place: DeskPlace): (string | undefined)[] {
+  switch (place.show) {
+    case 'board':
+      return [];
+    case 'timeline':
+      return ['timeline', ...stepsOf(place.of ?? '')];
+    case 'new':
+      return ['new', place.part];
+    case 'part':
+      return [place.part, place.id];
+    default:
+      return [place.show];
+  }
+}
+
 /** An address that means nothing here leads to the findings. */
 export function placeAt(hash: string): Place {
   const [first = '', kind = '', id = '', task = '', rest = ''] = steps(hash);
+  if (first === 'desk') return deskPlaceAt(steps(hash).slice(1));
   if (first !== 'field') return { at: 'findings' };
   if (kind === 'lot' && id !== '') {
     const known = lotTasks.find((one) => one === task);
@@ -49,6 +91,8 @@ export function addressOf(place: Place): string {
   switch (place.at) {
     case 'findings':
       return '#/';
+    case 'desk':
+      return path('desk', ...deskAddress(place));
     case 'lot':
       return path('field', 'lot', place.lot, place.task);
     case 'zone':

@@ -283,6 +283,8 @@ const english = {
     keptNow: (note: string) => `Kept: ${note}.`,
     undo: 'Undo',
     undone: (note: string) => `Undone: ${note}`,
+    redo: 'Redo',
+    redone: (note: string) => `Made again: ${note}`,
     onThisDevice: 'Kept on this device',
     open: (name: string) => `Open “${name}”`,
   },

@@ -66,7 +66,7 @@ function lookOf(draft: Draft, stones: readonly Stone[]): Change[] {
 }
 
 function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draft) => void }) {
-  const { sheet, problems } = useCountSheet(lot);
+  const { told: sheet, problems } = useCountSheet(lot);
   const [picking, setPicking] = useState('grid');
   const [place, setPlace] = useState('');
   const [trouble, setTrouble] = useState('');

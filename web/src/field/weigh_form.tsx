@@ -27,7 +27,7 @@ export function groupsFrom(sheet: CountSheet, answers: Answers, unit: string) {
 }
 
 export function WeighForm({ lot }: { lot: string }) {
-  const { sheet, problems } = useCountSheet(lot);
+  const { told: sheet, problems } = useCountSheet(lot);
   const unit = units.value === 'us' ? 'lb' : 'kg';
   if (problems.length > 0) return <ProblemLines problems={problems} />;
   if (!sheet) return <p role="status">{strings.count.preparing}</p>;

@@ -190,7 +190,7 @@ function CheckForm({ zone, check }: { zone: string; check: PlacingCheck }) {
 }
 
 export function ZonePage({ zone, check }: { zone: string; check?: string }) {
-  const { checklist, problems = [] } = useChecklist(zone);
+  const { told: checklist, problems } = useChecklist(zone);
   const one = check && checklist?.checks.find(({ id }) => id === check);
   if (one) return <CheckForm key={one.id} zone={zone} check={one} />;
   return (

@@ -88,14 +88,14 @@ it('keeps the taps of a draft in their order, and ends it with its revision', as
   const taps = await record.taps('d');
   expect(taps.map(({ number }) => number)).toEqual([0, 1, 2]);
   expect(await record.drafts('s')).toHaveLength(1);
-  await record.append('s', next('r2'), 'd');
+  await record.append('s', next('r2'), { done: 'd' });
   expect(await record.taps('d')).toEqual([]);
   expect(await record.drafts('s')).toEqual([]);
 });
 
 it('takes no tap for a draft that has ended', async () => {
   await record.keepDraft({ id: 'd', site: 's', kind: 'stone count', begun: 'now', about: {} });
-  await record.append('s', next('r2'), 'd');
+  await record.append('s', next('r2'), { done: 'd' });
   await expect(record.keepTap('d', { bin: 0 })).rejects.toThrow(DraftEnded);
   expect(await record.taps('d')).toEqual([]);
 });
@@ -108,4 +108,15 @@ it('throws a draft away with its taps, and no other', async () => {
   await record.dropDraft('d');
   expect(await record.taps('d')).toEqual([]);
   expect(await record.taps('d2')).toHaveLength(1);
+});
+
+it('keeps the files that come with a revision, or neither', async () => {
+  await record.append('s', next('r2'), { files: [{ name: 'b.csv', text: '3' }] });
+  expect(await record.files('s')).toEqual([
+    { name: 'a.csv', text: '1,2' },
+    { name: 'b.csv', text: '3' },
+  ]);
+  const again = record.append('s', next('r3'), { files: [{ name: 'a.csv', text: 'other' }] });
+  await expect(again).rejects.toThrow();
+  expect(await record.revisions('s')).toHaveLength(2);
 });

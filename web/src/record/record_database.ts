@@ -143,11 +143,16 @@ export class RecordDatabase {
 
   /**
    * Appends a revision upon everything that stands, whichever tab wrote it, and resolves with what
-   * was written. `done` names a draft that the revision takes the place of.
+   * was written. `done` names a draft that the revision takes the place of; `files` are those that
+   * its changes name and the site does not have yet.
    */
-  async append(site: string, revision: Omit<Revision, 'after'>, done?: string): Promise<Revision> {
+  async append(
+    site: string,
+    revision: Omit<Revision, 'after'>,
+    { done, files = [] }: { done?: string | undefined; files?: readonly NamedText[] } = {},
+  ): Promise<Revision> {
     const work = this.base.transaction(
-      ['sites', 'revisions', 'drafts', 'taps'],
+      ['sites', 'revisions', 'files', 'drafts', 'taps'],
       'readwrite',
       strict,
     );
@@ -164,6 +169,7 @@ export class RecordDatabase {
     await Promise.all([
       work.objectStore('revisions').add({ site, place, revision: whole }),
       work.objectStore('sites').put({ ...known, heads: [whole.id] }),
+      ...files.map(({ name, text }) => work.objectStore('files').add({ site, name, text })),
       ...(done === undefined
         ? []
         : [work.objectStore('drafts').delete(done), work.objectStore('taps').delete(all(done))]),

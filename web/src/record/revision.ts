@@ -64,6 +64,14 @@ export function pointerTo(...steps: string[]): string {
   return steps.map((step) => `/${step.replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
 }
 
+/** The steps of a JSON pointer, plain again. */
+export function stepsOf(pointer: string): string[] {
+  return pointer
+    .split('/')
+    .slice(1)
+    .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'));
+}
+
 /** What two copies of one site have in common: its first revision. The same on every device. */
 export async function siteIdOf(first: Revision): Promise<string> {
   const text = JSON.stringify([first.id, first.time, first.author, first.changes]);

@@ -202,15 +202,33 @@ async function readAnew(id: string): Promise<void> {
   if (kept && openedSite.peek()?.kept === id) openedSite.value = siteFiles(kept, revisions, files);
 }
 
+/** What may come along with a change. */
+export interface ChangeOptions {
+  /** Pointers of crossing entries that the change settles. */
+  settles?: string[];
+  /** A draft that the revision takes the place of. */
+  done?: string;
+  /** Files that the changes name and the site does not have yet. */
+  files?: NamedText[];
+  /** Hears of the revision once it is kept, in the place of those who note what can be undone. */
+  made?: (site: string, revision: Revision) => void;
+}
+
+let heard: (site: string, revision: Revision) => void = () => undefined;
+
+/** `hear` is told of every revision made on this screen, unless its change says otherwise. */
+export function whenMade(hear: (site: string, revision: Revision) => void): void {
+  heard = hear;
+}
+
 /**
  * Appends one revision to the open site and shows what follows from it. Resolves once it is on the
- * device; rejects with RecordFailure, and then nothing was changed. `done` names a draft that the
- * revision takes the place of.
+ * device; rejects with RecordFailure, and then nothing was changed.
  */
 export async function change(
   changes: Change[],
   note: string,
-  { settles, done }: { settles?: string[]; done?: string } = {},
+  { settles, done, files = [], made = heard }: ChangeOptions = {},
 ): Promise<Revision> {
   const site = await keptOpenSite();
   const revision = await writing((record) =>
@@ -224,22 +242,18 @@ export async function change(
         changes,
         ...(settles ? { settles } : {}),
       },
-      done,
+      { done, files },
     ),
   );
   await readAnew(site.kept);
-  lastMade.value = { site: site.kept, revision };
+  made(site.kept, revision);
   otherTabs?.postMessage(site.kept);
   return revision;
 }
 
-/** The last revision that was made on this screen and can be taken back. */
-export const lastMade = signal<{ site: string; revision: Revision } | undefined>(undefined);
-
-/** The document of the open site as it was before a revision; undefined where that is not the last. */
-export function documentBefore(site: SiteFiles, revision: Revision): SiteDocument | undefined {
-  const revisions = documentIn(site.document)?.revisions ?? [];
-  return revisions.at(-1)?.id === revision.id ? documentOf(revisions.slice(0, -1)) : undefined;
+/** The revisions of a site in the order in which this device has them. */
+export function revisionsOf(site: SiteFiles): Revision[] {
+  return documentIn(site.document)?.revisions ?? [];
 }
 
 /** The document of the open site with changes that are not in the record yet: what would be. */

@@ -1,12 +1,11 @@
 /** What takes a revision back. Nothing is erased: undoing is a revision of its own. */
-import type { Change } from './revision';
+import { type Change, stepsOf } from './revision';
 
 /** What stands at a pointer of a state; undefined where nothing does. */
 export function standingAt(state: unknown, pointer: string): unknown {
   let at = state;
-  for (const step of pointer.split('/').slice(1)) {
+  for (const key of stepsOf(pointer)) {
     if (at === null || typeof at !== 'object') return undefined;
-    const key = step.replaceAll('~1', '/').replaceAll('~0', '~');
     at = Object.hasOwn(at, key) ? (at as Record<string, unknown>)[key] : undefined;
   }
   return at;
