@@ -1,6 +1,7 @@
 /** The page: header, what the view asks for, footer. */
 import { useLayoutEffect } from 'preact/hooks';
 import { Conflicts } from './conflicts';
+import { Desk } from './desk';
 import { FailureNotice } from './failure_notice';
 import { CountScreen } from './field/count_screen';
 import { FieldHome } from './field/field_home';
@@ -100,7 +101,8 @@ function FieldScreen() {
 
 export function Application() {
   const shown = view.value;
-  const inField = place.value.at !== 'findings';
+  const here = place.value;
+  const inField = here.at !== 'findings' && here.at !== 'desk';
   return (
     <>
       <PageHeader />
@@ -109,12 +111,18 @@ export function Application() {
           <ProblemList label={shown.label} problems={shown.problems} />
         )}
         {shown.state === 'failed' && <FailureNotice failure={shown.failure} />}
-        {shown.state === 'findings' && !isTask(place.value) && <Conflicts />}
+        {shown.state === 'findings' && !isTask(here) && <Conflicts />}
         {(shown.state === 'opening' || shown.state === 'findings') &&
-          (inField ? <FieldScreen /> : <AssessedSite />)}
+          (here.at === 'desk' ? (
+            <Desk place={here} />
+          ) : inField ? (
+            <FieldScreen />
+          ) : (
+            <AssessedSite />
+          ))}
       </main>
       <PageFooter findings={shown.state === 'findings' ? shown.findings : undefined} />
-      {inField && !isTask(place.value) && <UndoNotice />}
+      {inField && !isTask(here) && <UndoNotice />}
       <NewVersionNotice />
       <DropPlace />
     </>

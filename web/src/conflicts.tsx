@@ -3,24 +3,15 @@ import { useState } from 'preact/hooks';
 import type { Change } from './record/revision';
 import { change } from './record/site_record';
 import { standingAt } from './record/undoing';
+import { placeName, shortText } from './place_name';
 import { type Conflict, type ConflictSide, siteConflicts, siteState } from './site_state';
 import { strings } from './strings';
 
 const words = strings.conflicts;
 
-const longestValue = 160;
-
+/** What a side wrote, shortly. */
 function valueText(side: ConflictSide): string {
-  if (!('set' in side)) return words.removed;
-  const text = typeof side.to === 'string' ? side.to : JSON.stringify(side.to);
-  return text.length > longestValue ? words.anew : text;
-}
-
-/** The name of the item that a pointer leads into, and the field. */
-function placeName(pointer: string, state: unknown): string {
-  const [, collection = '', id = '', ...field] = pointer.split('/');
-  const name = standingAt(state, `/${collection}/${id}/name`);
-  return [typeof name === 'string' ? name : `${collection} ${id}`.trim(), ...field].join(', ');
+  return 'set' in side ? (shortText(side.to) ?? words.anew) : words.removed;
 }
 
 /** The change that puts the other side in the place of what stands; none where nothing is left to change. */

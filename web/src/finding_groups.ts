@@ -37,7 +37,7 @@ export function groupFindings(findings: readonly Finding[]): FindingGroup[] {
 }
 
 /** Outcomes in the order a reader needs them: what must be acted on comes first. */
-const readingOrder: readonly Outcome[] = [
+export const readingOrder: readonly Outcome[] = [
   'falls short',
   'not yet known',
   'ask the designer',

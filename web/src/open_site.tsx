@@ -1,5 +1,5 @@
 /** Opening another site: an example, picked files, a folder, or a drop anywhere on the page. */
-import { useSignal } from '@preact/signals';
+import { signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { droppedFiles, pickedFiles } from './dropped_files';
 import { keptSites } from './record/site_record';
@@ -122,6 +122,17 @@ export function OpenSite() {
   );
 }
 
+/** The form that takes a table let go over the page, and what the page then says. */
+export const tableTaker = signal<{ words: string; take: (file: File) => void } | undefined>(
+  undefined,
+);
+
+/** The one table of a drop; a document, an archive, a folder or several files are a site. */
+function droppedTable(transfer: DataTransfer): File | undefined {
+  const [only, second] = transfer.files;
+  return only && !second && /\.(csv|txt)$/i.test(only.name) ? only : undefined;
+}
+
 /** While files hover over the page it says that they can be let go. */
 export function DropPlace() {
   const hovering = useSignal(false);
@@ -139,7 +150,9 @@ export function DropPlace() {
       if (!carriesFiles(event) || !event.dataTransfer) return;
       event.preventDefault();
       hovering.value = false;
-      openSite(readDroppedFiles(droppedFiles(event.dataTransfer)));
+      const table = droppedTable(event.dataTransfer);
+      if (table && tableTaker.value) tableTaker.value.take(table);
+      else openSite(readDroppedFiles(droppedFiles(event.dataTransfer)));
     };
     addEventListener('dragover', over);
     addEventListener('dragleave', leave);
@@ -150,5 +163,7 @@ export function DropPlace() {
       removeEventListener('drop', drop);
     };
   }, [hovering]);
-  return hovering.value ? <div class="drop-place">{words.dropHere}</div> : null;
+  return hovering.value ? (
+    <div class="drop-place">{tableTaker.value?.words ?? words.dropHere}</div>
+  ) : null;
 }

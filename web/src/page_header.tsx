@@ -54,7 +54,7 @@ function AppearanceButton() {
 /** The parts of the application; the present one is marked for eye and reader. */
 function PlacesNavigation() {
   const words = strings.places;
-  const inField = place.value.at !== 'findings';
+  const { at } = place.value;
   const link = (to: Place, name: string, here: boolean) => (
     <a href={addressOf(to)} {...(here ? { 'aria-current': 'page' as const } : {})}>
       {name}
@@ -62,15 +62,16 @@ function PlacesNavigation() {
   );
   return (
     <nav class="places" aria-label={words.label}>
-      {link({ at: 'findings' }, words.findings, !inField)}
-      {link({ at: 'field' }, words.field, inField)}
+      {link({ at: 'findings' }, words.findings, at === 'findings')}
+      {link({ at: 'field' }, words.field, at !== 'findings' && at !== 'desk')}
+      {link({ at: 'desk', show: 'board' }, words.desk, at === 'desk')}
     </nav>
   );
 }
 
 export function PageHeader() {
-  const inField = place.value.at !== 'findings';
-  const skipTarget = inField ? 'content' : 'findings';
+  const onFindings = place.value.at === 'findings';
+  const skipTarget = onFindings ? 'findings' : 'content';
   // The address names the place in the application, so that it stays as it is.
   const skip = (event: Event) => {
     event.preventDefault();
@@ -79,7 +80,7 @@ export function PageHeader() {
   return (
     <header class="page-header">
       <a class="skip" href={`#${skipTarget}`} onClick={skip}>
-        {inField ? strings.skipToContent : strings.skipToFindings}
+        {onFindings ? strings.skipToFindings : strings.skipToContent}
       </a>
       <span class="product">
         <svg viewBox="0 0 32 32" width="32" height="32" aria-hidden="true">

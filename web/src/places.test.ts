@@ -12,6 +12,15 @@ const places: Place[] = [
   { at: 'zone-problem', zone: 'outer-bank' },
   { at: 'zone-problem', zone: 'outer-bank', check: 'toe' },
   { at: 'problem', problem: 'shallow-toe' },
+  { at: 'desk', show: 'board' },
+  { at: 'desk', show: 'site' },
+  { at: 'desk', show: 'start' },
+  { at: 'desk', show: 'start', step: 2 },
+  { at: 'desk', show: 'timeline' },
+  { at: 'desk', show: 'timeline', of: '/zones/outer-bank' },
+  { at: 'desk', show: 'part', part: 'zones' },
+  { at: 'desk', show: 'part', part: 'zones', id: 'outer-bank' },
+  { at: 'desk', show: 'new', part: 'zones' },
 ];
 
 it.each(places)('is found again under its address: %o', (place) => {
@@ -23,6 +32,8 @@ it.each([
   ['#/finding/some.id', { at: 'findings' }],
   ['#/%E0%A4%A', { at: 'findings' }],
   ['#/field/lot', { at: 'field' }],
+  ['#/desk/new', { at: 'desk', show: 'board' }],
+  ['#/desk/start/9', { at: 'desk', show: 'start' }],
   ['#/field/lot/x/paint', { at: 'lot', lot: 'x' }],
 ])('takes %s for what it can', (hash, place) => {
   expect(placeAt(hash)).toEqual(place);

@@ -11,7 +11,9 @@ export const deskScreens = ['board', 'timeline', 'start', 'site'] as const;
 
 /** A place at the desk: a screen, a collection of the document, one of its items, or a new one. */
 export type DeskPlace =
-  | { at: 'desk'; show: 'board' | 'start' | 'site' }
+  | { at: 'desk'; show: 'board' | 'site' }
+  /** A new site, step by step; the first where none is named. */
+  | { at: 'desk'; show: 'start'; step?: 2 | 3 }
   /** The record of the whole site, or of what lies under a pointer of it. */
   | { at: 'desk'; show: 'timeline'; of?: string }
   | { at: 'desk'; show: 'part'; part: string; id?: string }
@@ -43,6 +45,10 @@ function deskPlaceAt([part = '', ...rest]: string[]): DeskPlace {
   if (screen === 'timeline') {
     return { at: 'desk', show: screen, ...(id === '' ? {} : { of: pointerTo(...rest) }) };
   }
+  if (screen === 'start') {
+    const step = id === '2' ? 2 : id === '3' ? 3 : undefined;
+    return { at: 'desk', show: screen, ...(step ? { step } : {}) };
+  }
   if (screen !== undefined) return { at: 'desk', show: screen };
   if (part === 'new' && id !== '') return { at: 'desk', show: 'new', part: id };
   if (part === '' || part === 'new') return { at: 'desk', show: 'board' };
@@ -55,6 +61,8 @@ function deskAddress(place: DeskPlace): (string | undefined)[] {
       return [];
     case 'timeline':
       return ['timeline', ...stepsOf(place.of ?? '')];
+    case 'start':
+      return ['start', place.step === undefined ? undefined : String(place.step)];
     case 'new':
       return ['new', place.part];
     case 'part':

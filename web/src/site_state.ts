@@ -1,10 +1,11 @@
 /** The open site as its revisions leave it, told by the engine: what the screens list and edit. */
-import { effect, signal } from '@preact/signals';
+import { batch, computed, effect, signal } from '@preact/signals';
 import { engine } from './engine';
 import type { Change } from './record/revision';
 import { openedSite } from './record/site_record';
+import type { SiteFiles } from './site_files';
 
-/** The parts of the state that the screens of the field read; the engine reads all of it. */
+/** The parts of the state that the screens read by name; the engine reads all of it. */
 export interface SiteState {
   name?: string;
   lots?: Record<string, { name: string; class: string; source: string }>;
@@ -44,13 +45,27 @@ export interface Conflict {
   passed_over: ConflictSide;
 }
 
+/** A revision and the pointers that it touched, as the engine plays it. */
+export interface PlayedRevision {
+  id: string;
+  time: string;
+  author: string;
+  note: string;
+  touches: string[];
+}
+
 interface StateAnswer {
   state?: SiteState;
   conflicts?: Conflict[];
+  revisions?: PlayedRevision[];
 }
 
 export const siteState = signal<SiteState>({});
 export const siteConflicts = signal<Conflict[]>([]);
+export const siteRevisions = signal<PlayedRevision[]>([]);
+/** The site that `siteState` tells of; another than the open one while the engine is at work. */
+const stateOf = signal<SiteFiles | undefined>(undefined);
+export const stateIsCurrent = computed(() => stateOf.value === openedSite.value);
 
 /** Keeps `siteState` up to date with the open site. */
 export function followSite(): void {
@@ -59,14 +74,19 @@ export function followSite(): void {
     if (!site) {
       siteState.value = {};
       siteConflicts.value = [];
+      siteRevisions.value = [];
       return;
     }
     engine
       .ask<StateAnswer>({ ask: 'state', document: site.document })
-      .then(({ state, conflicts }) => {
+      .then(({ state, conflicts, revisions }) => {
         if (openedSite.peek() !== site) return;
-        siteState.value = state ?? {};
-        siteConflicts.value = conflicts ?? [];
+        batch(() => {
+          siteState.value = state ?? {};
+          siteConflicts.value = conflicts ?? [];
+          siteRevisions.value = revisions ?? [];
+          stateOf.value = site;
+        });
       })
       // The assessment of the same site says what is wrong, and what to do.
       .catch(() => undefined);

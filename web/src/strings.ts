@@ -2,6 +2,7 @@
  * Every word of the screens, in one place, so that another language is another object of this
  * shape. Names, phrases and sentences about the site come from the engine and are not here.
  */
+import { deskEnglish } from './desk/desk_strings';
 import type { FailureKind } from './engine_messages';
 import type { Problem, UnitSystem } from './findings';
 import type { RecordTrouble } from './record/site_record';
@@ -91,7 +92,10 @@ const english = {
     label: 'Parts of Proofstone',
     findings: 'Findings',
     field: 'Field',
+    desk: 'Desk',
   },
+
+  desk: deskEnglish,
 
   field: {
     heading: 'In the field',

@@ -65,8 +65,7 @@ export const collections = placesMatching(itemPattern);
 export const singleParts = placesMatching(partPattern);
 
 /** What an input for a node looks like. */
-export type Shape =
-  'text' | 'number' | 'choice' | 'fixed' | 'variants' | 'object' | 'map' | 'list';
+export type Shape = 'text' | 'number' | 'choice' | 'fixed' | 'variants' | 'object' | 'map' | 'list';
 
 export function shapeOf(node: SchemaNode): Shape {
   if (node.enum) return 'choice';

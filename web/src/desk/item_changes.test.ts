@@ -3,7 +3,11 @@ import { expect, it } from 'vitest';
 import { changesBetween, idFromName, withoutEmpty, withPoint } from './item_changes';
 
 it('changes the fields that differ, and lists as a whole', () => {
-  const before = { name: 'Bank', toe: { kind: 'trench', depth: '4 ft' }, kinds: [{ kind: 'bare' }] };
+  const before = {
+    name: 'Bank',
+    toe: { kind: 'trench', depth: '4 ft' },
+    kinds: [{ kind: 'bare' }],
+  };
   const after = { name: 'Bank', toe: { kind: 'trench', depth: '5 ft' }, kinds: [], soil: 'clay' };
   expect(changesBetween('/zones/bank', before, after)).toEqual([
     { set: '/zones/bank/toe/depth', to: '5 ft' },

@@ -1,0 +1,60 @@
+/** Beside a form: what the engine says of the item, as kept or as it would be. */
+import type { Finding, Outcome } from '../findings';
+import { FindingCard } from '../finding_card';
+import { OutcomeMark } from '../outcome_mark';
+import { PicturesPanel } from '../pictures_panel';
+import { view } from '../site_assessment';
+import { siteState } from '../site_state';
+import { strings } from '../strings';
+import { changedOutcomes, findingsAbout, type ItemPlace, picturesAbout } from './findings_about';
+import type { Trial } from './trial';
+
+const words = strings.desk.beside;
+
+function Changed({ changed }: { changed: { finding: Finding; was: Outcome | undefined }[] }) {
+  if (changed.length === 0) return null;
+  return (
+    <ul class="changed-outcomes">
+      {changed.map(({ finding, was }) => (
+        <li key={finding.id}>
+          <OutcomeMark outcome={finding.outcome} size={24} />
+          <span>
+            <b>{finding.title}</b> {finding.outcome}{' '}
+            <span class="muted">{was === undefined ? words.fresh : words.was(was)}</span>
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+export function Beside({ item, trial }: { item?: ItemPlace; trial: Trial | undefined }) {
+  const shown = view.value;
+  const kept = shown.state === 'findings' ? shown : undefined;
+  const would = trial?.answer.findings ? trial.answer : undefined;
+  const findings = would?.findings?.findings ?? kept?.findings.findings ?? [];
+  const pictures = would?.pictures ?? kept?.pictures ?? [];
+  const state = siteState.value;
+  const about = item ? findingsAbout(item, findings, state) : [];
+  const drawn = item ? picturesAbout(item, pictures, state) : [];
+  const changed = would
+    ? changedOutcomes(kept?.findings.findings ?? [], would.findings?.findings ?? [])
+    : [];
+  return (
+    <aside class="desk-beside" aria-labelledby="beside-heading">
+      <h2 id="beside-heading">{words.heading}</h2>
+      <p class="muted" role="status" data-trial={would !== undefined}>
+        {would ? words.asItWouldBe : words.asKept}
+      </p>
+      <Changed changed={changed} />
+      <PicturesPanel pictures={drawn} />
+      {about.length === 0 && changed.length === 0 && <p>{words.nothing}</p>}
+      {about.length > 0 && <h3>{words.all(about.length)}</h3>}
+      <div class="findings">
+        {about.map((finding) => (
+          <FindingCard key={finding.id} finding={finding} linked={false} printing={false} />
+        ))}
+      </div>
+    </aside>
+  );
+}

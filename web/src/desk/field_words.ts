@@ -1,0 +1,41 @@
+/** How a field of the document is called on the screen, and what is said below it. */
+import { strings } from '../strings';
+import type { SchemaNode } from './document_schema';
+
+const words = strings.desk;
+
+function capitalised(text: string): string {
+  return text.charAt(0).toLocaleUpperCase() + text.slice(1);
+}
+
+/** "energy_slope" → "Energy slope"; a field that has words of its own has those. */
+export function fieldName(key: string, node?: SchemaNode): string {
+  return words.fields[key] ?? node?.title ?? capitalised(key.replaceAll(/[_-]/g, ' '));
+}
+
+/** A word of the document: "flow_cases" → "flow cases". */
+export function plainWord(word: string): string {
+  return word.replaceAll('_', ' ');
+}
+
+/** Several items of a part of the document. */
+export function partName(part: string): string {
+  return words.parts[part]?.[0] ?? fieldName(part);
+}
+
+/** One item of it. */
+export function oneOfPart(part: string): string {
+  return words.parts[part]?.[1] ?? plainWord(part);
+}
+
+/** What helps to answer: what it is, examples, and what holds where nothing is stated. */
+export function helpFor(node: SchemaNode): string {
+  const usual = node.default;
+  return [
+    node.description ?? '',
+    node.examples && node.examples.length > 0 ? words.form.suchAs(node.examples.slice(0, 2)) : '',
+    typeof usual === 'string' || typeof usual === 'number' ? words.form.usual(String(usual)) : '',
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+}

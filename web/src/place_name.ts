@@ -1,0 +1,19 @@
+/** What a pointer of the site leads to, in words. */
+import { stepsOf } from './record/revision';
+import { standingAt } from './record/undoing';
+
+const longestValue = 160;
+
+/** A value of the document in one line; undefined where it is too long for one. */
+export function shortText(value: unknown): string | undefined {
+  const text = typeof value === 'string' ? value : JSON.stringify(value);
+  return text.length > longestValue ? undefined : text;
+}
+
+/** The name of the item that a pointer leads into, and the field. */
+export function placeName(pointer: string, state: unknown): string {
+  const [collection = '', id = '', ...field] = stepsOf(pointer);
+  const name = standingAt(state, `/${collection}/${id}/name`);
+  const item = typeof name === 'string' ? name : `${collection} ${id}`.trim();
+  return [item, ...field].map((step) => step.replaceAll('_', ' ')).join(', ');
+}
