@@ -1,5 +1,6 @@
 // Drives the built screens in Debian's Chromium. Run `npm run build` first; `npm run test:browser`.
 import { after } from 'node:test';
+import { deskTests } from './desk_tests.mjs';
 import { failureTests } from './failure_tests.mjs';
 import { fieldTests } from './field_tests.mjs';
 import { findingTests } from './finding_tests.mjs';
@@ -26,6 +27,7 @@ screenTests(world);
 findingTests(world);
 siteFileTests(world);
 fieldTests(world);
+deskTests(world);
 offlineTests(world);
 failureTests(world);
 measures(world);

@@ -3,11 +3,12 @@ import type { Finding, Outcome } from '../findings';
 import { FindingCard } from '../finding_card';
 import { OutcomeMark } from '../outcome_mark';
 import { PicturesPanel } from '../pictures_panel';
+import { placeName } from '../place_name';
 import { view } from '../site_assessment';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
 import { changedOutcomes, findingsAbout, type ItemPlace, picturesAbout } from './findings_about';
-import type { Trial } from './trial';
+import { placedProblems, type Trial } from './trial';
 
 const words = strings.desk.beside;
 
@@ -25,6 +26,28 @@ function Changed({ changed }: { changed: { finding: Finding; was: Outcome | unde
         </li>
       ))}
     </ul>
+  );
+}
+
+/** So many are named; the rest shows up once they are put right. */
+const mostNamed = 5;
+
+/** What the engine still needs before it can say what would be. */
+function InTheWay({ trial }: { trial: Trial | undefined }) {
+  const problems = placedProblems(trial?.answer.problems ?? [], trial?.changes ?? []);
+  if (problems.length === 0) return null;
+  return (
+    <div class="in-the-way">
+      <p>{words.needs}</p>
+      <ul>
+        {problems.slice(0, mostNamed).map(({ file, where, what }) => (
+          <li key={`${where} ${what}`}>
+            <b>{file ? `${file}, ${where}` : placeName(where, siteState.value)}</b> {what}
+          </li>
+        ))}
+      </ul>
+      {problems.length > mostNamed && <p>{words.andMore(problems.length - mostNamed)}</p>}
+    </div>
   );
 }
 
@@ -46,9 +69,10 @@ export function Beside({ item, trial }: { item?: ItemPlace; trial: Trial | undef
       <p class="muted" role="status" data-trial={would !== undefined}>
         {would ? words.asItWouldBe : words.asKept}
       </p>
+      <InTheWay trial={trial} />
       <Changed changed={changed} />
       <PicturesPanel pictures={drawn} />
-      {about.length === 0 && changed.length === 0 && <p>{words.nothing}</p>}
+      {about.length === 0 && changed.length === 0 && <p>{item ? words.nothing : words.change}</p>}
       {about.length > 0 && <h3>{words.all(about.length)}</h3>}
       <div class="findings">
         {about.map((finding) => (

@@ -33,6 +33,8 @@ export interface DeskForm {
   problems: readonly Problem[];
   tried: boolean;
   changed: boolean;
+  /** Whether it is about something that the site does not have yet. */
+  fresh: boolean;
   /** What was typed before and not kept stands again. */
   restored: boolean;
   keeping: boolean;
@@ -211,6 +213,7 @@ export function useDeskForm(key: string, parts: readonly FormPart[]): DeskForm {
     problems,
     tried,
     changed: edited,
+    fresh: isNew,
     restored: restored && edited,
     keeping,
     trouble,

@@ -120,9 +120,7 @@ export const deskEnglish = {
   form: {
     notStated: 'not stated',
     needed: 'needed',
-    suchAs: (examples: string[]) => `Such as ${examples.join(' or ')}.`,
     usual: (value: string) => `${value} where nothing is stated.`,
-    unitNeeded: 'with its unit',
     add: (name: string) => `Add: ${name}`,
     remove: (name: string) => `Take away: ${name}`,
     up: (name: string) => `Move up: ${name}`,
@@ -168,9 +166,12 @@ export const deskEnglish = {
     heading: 'What follows from it',
     asItWouldBe: 'As it would be with what the form holds',
     asKept: 'As kept',
+    needs: 'Before the engine can say what would follow:',
+    andMore: (number: number) => `… and ${number} more.`,
     was: (outcome: string) => `was: ${outcome}`,
     fresh: 'new',
     nothing: 'The engine says nothing of it yet.',
+    change: 'Change something, and what follows from it stands here before it is kept.',
     all: (number: number) => `All ${number} findings of it`,
   },
 

@@ -43,6 +43,14 @@ it('begins with the words that cannot be otherwise', () => {
   expect(isOfVariant(resolved(filter.oneOf?.[0] ?? {}), { kind: 'geotextile' })).toBe(false);
 });
 
+it('begins each form of a value so that it is known for what it is', () => {
+  const survey = field('sections', 'survey');
+  const [file, points] = (survey.oneOf ?? []).map(resolved);
+  expect(beginningOf(points ?? {})).toEqual({ points: [] });
+  expect(isOfVariant(file ?? {}, { points: [] })).toBe(false);
+  expect(beginningOf(resolved(collections.get('lots') ?? {}))).toEqual({ zones: [] });
+});
+
 /** Every value of the examples is one that the forms know how to show. */
 function unknownIn(node: SchemaNode, value: unknown, at: string): string[] {
   const whole = resolved(node);

@@ -38,12 +38,17 @@ interface Root {
 
 const root = schema as unknown as Root;
 
+/** Kinds of text whose description says nothing of the field that has them. */
+const plainKinds = new Set(['length', 'number', 'id']);
+
 /** The node with what it refers to; what stands beside a reference goes before it. */
 export function resolved(node: SchemaNode): SchemaNode {
   if (node.$ref === undefined) return node;
   const { $ref, ...own } = node;
-  const named = root.$defs[$ref.slice($ref.lastIndexOf('/') + 1)] ?? {};
-  return { ...resolved(named), ...own };
+  const name = $ref.slice($ref.lastIndexOf('/') + 1);
+  const { description, ...named } = resolved(root.$defs[name] ?? {});
+  const says = description === undefined || plainKinds.has(name) ? {} : { description };
+  return { ...named, ...says, ...own };
 }
 
 const itemPattern = /^\^\/(\w+)\/\[/;
@@ -95,7 +100,9 @@ export function beginningOf(node: SchemaNode): unknown {
       return Object.fromEntries(
         Object.entries(node.properties ?? {}).flatMap(([key, inner]) => {
           const whole = resolved(inner);
-          return 'const' in whole ? [[key, whole.const]] : [];
+          const several = ['list', 'map'].includes(shapeOf(whole));
+          const needed = several && (node.required ?? []).includes(key);
+          return 'const' in whole || needed ? [[key, beginningOf(whole)]] : [];
         }),
       );
     case 'variants':

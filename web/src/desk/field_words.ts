@@ -28,14 +28,18 @@ export function oneOfPart(part: string): string {
   return words.parts[part]?.[1] ?? plainWord(part);
 }
 
-/** What helps to answer: what it is, examples, and what holds where nothing is stated. */
+/** What helps to answer: what it is, and what holds where nothing is stated. */
 export function helpFor(node: SchemaNode): string {
   const usual = node.default;
   return [
     node.description ?? '',
-    node.examples && node.examples.length > 0 ? words.form.suchAs(node.examples.slice(0, 2)) : '',
     typeof usual === 'string' || typeof usual === 'number' ? words.form.usual(String(usual)) : '',
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');
+}
+
+/** Examples, to stand in a field while it is empty. */
+export function examplesOf({ examples = [] }: SchemaNode): string {
+  return examples.slice(0, 2).join(', ');
 }

@@ -60,6 +60,17 @@ export function findingsAbout(
   return inReadingOrder(findings.filter((finding) => users.some((is) => is(finding))));
 }
 
+/** What is looked at first where a design is edited. */
+const pictureOrder = ['section', 'typical section', 'profile', 'plan', 'gradation', 'filter'];
+
+function inPictureOrder(pictures: readonly Picture[]): Picture[] {
+  const rank = ({ kind }: Picture) => {
+    const place = pictureOrder.indexOf(kind);
+    return place < 0 ? pictureOrder.length : place;
+  };
+  return [...pictures].sort((one, other) => rank(one) - rank(other));
+}
+
 /** The same of pictures, whose ids end in those of the items they show. */
 export function picturesAbout(
   item: ItemPlace,
@@ -68,9 +79,9 @@ export function picturesAbout(
 ): Picture[] {
   const shows = (id: string) => (picture: Picture) => picture.id.split('.').slice(1).includes(id);
   const own = pictures.filter(shows(item.id));
-  if (own.length > 0) return own;
+  if (own.length > 0) return inPictureOrder(own);
   const users = usersOf(item, state);
-  return pictures.filter((picture) => users.some(({ id }) => shows(id)(picture)));
+  return inPictureOrder(pictures.filter((picture) => users.some(({ id }) => shows(id)(picture))));
 }
 
 /** Outcomes that are other ones than before, and findings that were not there. */

@@ -23,7 +23,7 @@ function FindingLine({ finding }: { finding: Finding }) {
       <a class="finding-line" href={findingAddress(finding.id)}>
         <b>{finding.title}</b>
         <span class="line">{finding.sentence}</span>
-        {finding.next && <span class="line next">{finding.next}</span>}
+        {finding.next && <span class="line to-do">{finding.next}</span>}
       </a>
     </li>
   );

@@ -95,7 +95,7 @@ export function FormFrame({
           >
             {words.asItWas}
           </button>
-          <span role="status">{form.changed ? words.notKept : words.kept}</span>
+          <span role="status">{form.changed ? words.notKept : form.fresh ? '' : words.kept}</span>
         </div>
         {more}
       </form>

@@ -26,6 +26,12 @@ it('takes away what is left out, and sets what was not there whole', () => {
   expect(changesBetween('/a', { b: ['1'] }, { b: ['1'] })).toEqual([]);
 });
 
+it('puts typed points in the place of a file as a whole, and back', () => {
+  const [file, points] = [{ survey: { file: 'a.csv' } }, { survey: { points: [] } }];
+  expect(changesBetween('/s', file, points)).toEqual([{ set: '/s/survey', to: { points: [] } }]);
+  expect(changesBetween('/s', points, file)).toEqual([{ set: '/s/survey', to: { file: 'a.csv' } }]);
+});
+
 it('escapes what means something in a pointer', () => {
   expect(changesBetween('/x', {}, { 'a/b': '1' })).toEqual([{ set: '/x/a~1b', to: '1' }]);
 });

@@ -8,6 +8,10 @@ function isItem(value: unknown): value is Item {
   return value !== null && typeof value === 'object' && !Array.isArray(value);
 }
 
+function isFile(value: Item): boolean {
+  return typeof value.file === 'string';
+}
+
 export function sameValue(one: unknown, other: unknown): boolean {
   if (Array.isArray(one) && Array.isArray(other)) {
     return one.length === other.length && one.every((inner, at) => sameValue(inner, other[at]));
@@ -21,7 +25,9 @@ export function sameValue(one: unknown, other: unknown): boolean {
 
 /** The value without fields left empty; an empty text is no answer. */
 export function withoutEmpty(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map((inner) => withoutEmpty(inner));
+  if (Array.isArray(value)) {
+    return value.map((inner) => withoutEmpty(inner)).filter((inner) => inner !== '');
+  }
   if (typeof value === 'string') return value.trim();
   if (!isItem(value)) return value;
   return Object.fromEntries(
@@ -34,12 +40,14 @@ export function withoutEmpty(value: unknown): unknown {
 
 /**
  * The changes from `before` to `after` at a pointer. Fields of items change one by one, so that two
- * people can work upon different fields of one item; a list changes as a whole.
+ * people can work upon different fields of one item; a list changes as a whole, and so does what
+ * stands in a file, which is one with its table.
  */
 export function changesBetween(pointer: string, before: unknown, after: unknown): Change[] {
   if (sameValue(before, after)) return [];
   if (after === undefined) return [{ remove: pointer }];
-  if (!isItem(before) || !isItem(after)) return [{ set: pointer, to: after }];
+  const whole = !isItem(before) || !isItem(after) || isFile(before) || isFile(after);
+  if (whole) return [{ set: pointer, to: after }];
   const keys = new Set([...Object.keys(before), ...Object.keys(after)]);
   return [...keys].flatMap((key) =>
     changesBetween(`${pointer}${pointerTo(key)}`, before[key], after[key]),

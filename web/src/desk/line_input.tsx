@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { Problem } from '../findings';
 import { strings } from '../strings';
 import { type SchemaNode, shapeOf } from './document_schema';
-import { helpFor, plainWord } from './field_words';
+import { examplesOf, helpFor, plainWord } from './field_words';
 import { type Choice, elementAt, useForm } from './form_context';
 import { withPoint } from './item_changes';
 
@@ -101,6 +101,7 @@ export function LineControl({
         type="text"
         autocomplete="off"
         maxLength={2000}
+        placeholder={examplesOf(node)}
         {...(list === undefined ? {} : { list })}
         onInput={({ currentTarget }) => onChange(typed(node, currentTarget.value))}
       />
@@ -148,7 +149,12 @@ export function LabelledLine({
 
 export function LineInput({ node, name, pointer, value, needed = false, onChange }: InputProps) {
   return (
-    <LabelledLine name={name} help={helpFor(node)} needed={needed} pointer={pointer}>
+    <LabelledLine
+      name={name}
+      help={isClosed(node) ? '' : helpFor(node)}
+      needed={needed}
+      pointer={pointer}
+    >
       <LineControl
         node={node}
         pointer={pointer}

@@ -1,12 +1,13 @@
 /** The record of the site, or of one item: revisions in order, who, when, and what they touched. */
 import { useMemo, useState } from 'preact/hooks';
 import { addressOf } from '../places';
-import { placeName, shortText } from '../place_name';
+import { placeName } from '../place_name';
 import { type Change, pointerTo, stepsOf } from '../record/revision';
 import { openedSite, revisionsOf } from '../record/site_record';
 import { type PlayedRevision, siteRevisions, siteState } from '../site_state';
 import { strings } from '../strings';
 import { collections } from './document_schema';
+import { ValueInWords } from './value_in_words';
 
 const words = strings.desk.timelinePage;
 
@@ -26,19 +27,28 @@ function itemPointer(pointer: string): string {
 /** What a change wrote at a pointer, or inside what it wrote. */
 function Written({ change }: { change: Change }) {
   const pointer = 'set' in change ? change.set : change.remove;
-  const short = 'set' in change ? shortText(change.to) : words.removed;
   return (
     <li>
       <a href={addressOf({ at: 'desk', show: 'timeline', of: itemPointer(pointer) })}>
         {placeName(pointer, siteState.value)}
       </a>{' '}
-      {short !== undefined ? (
-        <span class="written">{short}</span>
-      ) : (
-        <pre>{'set' in change ? JSON.stringify(change.to, null, 1) : ''}</pre>
-      )}
+      {'set' in change ? <ValueInWords value={change.to} /> : <i>{words.removed}</i>}
     </li>
   );
+}
+
+/** So many items are named before the revision is opened. */
+const namedItems = 6;
+
+/** The items that a revision touched, by name. */
+function touchedItems(changes: readonly Change[]): string {
+  const items = new Set(
+    changes.map((one) =>
+      placeName(itemPointer('set' in one ? one.set : one.remove), siteState.value),
+    ),
+  );
+  const named = [...items].slice(0, namedItems).join(', ');
+  return items.size > namedItems ? `${named} …` : named;
 }
 
 function Entry({
@@ -58,6 +68,7 @@ function Entry({
         <summary>
           <b>{revision.note || words.upon(revision.id)}</b>{' '}
           <span class="muted">{words.touched(changes.length)}</span>
+          <span class="line">{touchedItems(changes)}</span>
         </summary>
         {unfolded && (
           <ul class="touched">

@@ -76,6 +76,7 @@ export function TableInput({ node, name, pointer, value, onChange }: InputProps)
                 {columns.map(([key, column], place) => (
                   <td
                     key={key}
+                    data-name={fieldName(key, column)}
                     onPaste={(event) => {
                       const text = event.clipboardData?.getData('text/plain') ?? '';
                       if (!/[\t\n]/.test(text)) return;
