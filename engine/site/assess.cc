@@ -80,11 +80,12 @@ void add_quantities(const Site& site, const std::vector<ZoneWork>& work, Finding
   move_into(findings.findings, quantity_findings(findings.quantities, findings.units));
 }
 
-Finding nothing_to_size(const std::string& what, const std::string& next) {
+Finding nothing_to_size(const std::string& what, const std::string& title,
+                        const std::string& next) {
   Finding finding;
   finding.topic = Topic::document;
   finding.id = "document." + what;
-  finding.title = "Something is missing";
+  finding.title = title;
   finding.outcome = Outcome::not_yet_known;
   finding.sentence = fmt::format("The site has no {}.", what);
   finding.next = next;
@@ -96,12 +97,14 @@ void note_what_is_missing(const Site& site, Findings& findings) {
       std::any_of(site.flow_cases.begin(), site.flow_cases.end(),
                   [](const auto& entry) { return entry.second.purpose == FlowPurpose::design; });
   if (!has_design) {
-    findings.findings.push_back(nothing_to_size(
-        "design flow case", "Add the flood that the rock must hold, with its discharge."));
+    findings.findings.push_back(
+        nothing_to_size("design flow case", "The flood to design for",
+                        "Add the flood that the rock must hold, with its discharge."));
   }
   if (site.zones.empty()) {
     findings.findings.push_back(
-        nothing_to_size("zone", "Add a zone: a section, a bank or bed, a class and a layer."));
+        nothing_to_size("zone", "The parts of the works",
+                        "Add a zone: a section, a bank or bed, a class and a layer."));
   }
 }
 

@@ -116,6 +116,36 @@ TEST(Fold, ARewrittenItemAgainstAnEditInsideItIsTold) {
   EXPECT_EQ(folded.conflicts.front().passed_over.change.value, "Heap");
 }
 
+TEST(Fold, ASideThatRewritesTheWholeCrossesOnce) {
+  json bank;
+  bank["name"] = "Bank";
+  bank["class"] = "whole";
+  const auto inner = revision("a", {"r1"}, 1, {set("/zones/bank/class", "y")});
+  const auto whole = revision("a2", {"a"}, 3, {set("/zones/bank", bank)});
+  // The other side is played before, between and after them.
+  for (const int minute : {0, 2, 4}) {
+    const auto other = revision("b", {"r1"}, minute, {set("/zones/bank/class", "z")});
+    const auto folded = fold({layout(), inner, whole, other});
+    ASSERT_TRUE(folded);
+    ASSERT_EQ(folded->conflicts.size(), 1U) << minute;
+    const auto& conflict = folded->conflicts.front();
+    EXPECT_EQ(conflict.pointer, "/zones/bank/class") << minute;
+    const auto& own = conflict.stands.revision == "b" ? conflict.passed_over : conflict.stands;
+    EXPECT_EQ(own.revision, "a2") << minute;
+  }
+}
+
+TEST(Fold, WhatTheRewritingSideLeftAloneStillCrosses) {
+  json bank;
+  bank["name"] = "Bank";
+  const auto other =
+      revision("b", {"r1"}, 2, {set("/zones/bank/class", "z"), set("/zones/bank/name", "Shore")});
+  const auto folded = fold({layout(), revision("a", {"r1"}, 1, {set("/zones/bank/class", "y")}),
+                            revision("a2", {"a"}, 3, {set("/zones/bank", bank)}), other});
+  ASSERT_TRUE(folded);
+  EXPECT_EQ(folded->conflicts.size(), 2U);
+}
+
 TEST(Fold, ARevisionUponBothSettlesByWritingOrBySayingSo) {
   const auto a = revision("a", {"r1"}, 1, {set("/zones/bank/class", "y")});
   const auto b = revision("b", {"r1"}, 2, {set("/zones/bank/class", "z")});

@@ -1,6 +1,7 @@
 #include "engine/site/revision_conflict.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace proofstone {
 namespace {
@@ -60,6 +61,27 @@ ConflictSide ConflictsInPlay::side(const Write& write) const {
   return {revision.id, revision.time, revision.author, *write.change};
 }
 
+bool ConflictsInPlay::knows(std::size_t revision, std::size_t other) const {
+  return revision == other || order_.stands_upon(revision, other);
+}
+
+void ConflictsInPlay::forget_rewritten(const Write& now, const Write& earlier) {
+  const auto says_less = [&](const ConflictSide& own, std::size_t by, const ConflictSide& other,
+                             std::size_t other_by) {
+    return other_by == earlier.revision && other.change.pointer == earlier.change->pointer &&
+           knows(now.revision, by) && lies_in(own.change.pointer, now.change->pointer);
+  };
+  for (std::size_t i = found_.size(); i-- > 0;) {
+    const auto& [stands, passed_over] = crossings_[i];
+    if (says_less(found_[i].stands, stands, found_[i].passed_over, passed_over) ||
+        says_less(found_[i].passed_over, passed_over, found_[i].stands, stands)) {
+      const auto at = static_cast<std::ptrdiff_t>(i);
+      found_.erase(found_.begin() + at);
+      crossings_.erase(crossings_.begin() + at);
+    }
+  }
+}
+
 void ConflictsInPlay::add(const Write& stands, const Write& passed_over) {
   RevisionConflict conflict;
   conflict.stands = side(stands);
@@ -72,12 +94,20 @@ void ConflictsInPlay::add(const Write& stands, const Write& passed_over) {
 }
 
 void ConflictsInPlay::remember(std::size_t revision, const Change& change) {
-  const auto known_to_it = [&](const Write& write) {
-    return write.revision == revision || order_.stands_upon(revision, write.revision);
+  const auto drop_known = [&](std::vector<Write>& writes) {
+    const auto known_to_it = [&](const Write& write) { return knows(revision, write.revision); };
+    writes.erase(std::remove_if(writes.begin(), writes.end(), known_to_it), writes.end());
   };
   auto& same = writes_[change.pointer];
-  same.erase(std::remove_if(same.begin(), same.end(), known_to_it), same.end());
+  drop_known(same);
   same.push_back({revision, &change});
+  // What the same side wrote inside is written anew with the whole.
+  const auto inside = change.pointer + "/";
+  auto at = writes_.lower_bound(inside);
+  while (at != writes_.end() && at->first.compare(0, inside.size(), inside) == 0) {
+    drop_known(at->second);
+    at = at->second.empty() ? writes_.erase(at) : std::next(at);
+  }
 }
 
 ConflictsInPlay::Ruling ConflictsInPlay::rule(std::size_t revision, const Change& change) {
@@ -96,6 +126,7 @@ ConflictsInPlay::Ruling ConflictsInPlay::rule(std::size_t revision, const Change
     }
     const bool kept = earlier_stands(*earlier.change, change);
     passed_over = passed_over || kept;
+    forget_rewritten(now, earlier);
     if (kept) {
       add(earlier, now);
     } else {

@@ -54,6 +54,10 @@ class ConflictsInPlay {
   };
 
   std::vector<Write> crossing(std::size_t revision, const std::string& pointer) const;
+  /// Whether `other` is the revision itself or lies below it.
+  bool knows(std::size_t revision, std::size_t other) const;
+  /// Drops what was found between `earlier` and what `now` writes anew: it is told once.
+  void forget_rewritten(const Write& now, const Write& earlier);
   void add(const Write& stands, const Write& passed_over);
   ConflictSide side(const Write& write) const;
   void remember(std::size_t revision, const Change& change);

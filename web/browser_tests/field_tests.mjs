@@ -106,6 +106,28 @@ export function fieldTests(world) {
       await page.context().close();
     });
 
+    it('takes axes as they are typed, with a comma too, through a reload', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.goto(new URL(`${lot}/count`, page.url()).href);
+      await page.getByLabel('With a tape').check();
+      await page.getByRole('button', { name: 'Begin' }).tap();
+      for (const [number, axis] of ['7', '12,5', '9.25'].entries()) {
+        await page.getByLabel('Middle axis', { exact: true }).fill(axis);
+        await page.keyboard.press('Enter');
+        await acknowledged(page, number + 1);
+      }
+      await page.screenshot({ path: world.screenshot('phone-count-axes'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByRole('button', { name: 'Take back' }).tap();
+      await acknowledged(page, 2);
+      await page.reload();
+      await acknowledged(page, 2);
+      await page.getByText('Last: 12.5 in, 7 in').waitFor();
+      await page.getByRole('button', { name: 'Done' }).tap();
+      await page.getByText('Kept: Stone count: 2 stones.').waitFor();
+      await page.context().close();
+    });
+
     it('does not show a stone that could not be kept, and says so', async () => {
       const page = await openApplication(world, postures.phone);
       await beginCount(page);

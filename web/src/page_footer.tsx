@@ -7,7 +7,30 @@ import {
   newVersionReady,
   readiness,
 } from './offline_readiness';
+import { deviceRoom, isShort } from './record/device_room';
 import { strings } from './strings';
+
+function byteText(bytes: number): string {
+  const [number, unit] = bytes < 1e9 ? [bytes / 1e6, 'megabyte'] : [bytes / 1e9, 'gigabyte'];
+  return number.toLocaleString(undefined, { style: 'unit', unit, maximumFractionDigits: 1 });
+}
+
+/** How full the device is; a warning before it hurts. */
+export function RoomLine() {
+  const room = deviceRoom.value;
+  if (!room) return null;
+  const { held, short } = strings.room;
+  return (
+    <>
+      <p class="room">{held(byteText(room.usedBytes), byteText(room.allBytes))}</p>
+      {isShort(room) && (
+        <p class="trouble" role="status">
+          {short}
+        </p>
+      )}
+    </>
+  );
+}
 
 export function ReadinessLine() {
   return (
@@ -53,6 +76,7 @@ export function PageFooter({ findings }: { findings?: Findings | undefined }) {
       )}
       {!findings && <p class="engineer">{words.engineer}</p>}
       <ReadinessLine />
+      <RoomLine />
       {findings && <p class="engine">{words.engine(findings.engine)}</p>}
     </footer>
   );

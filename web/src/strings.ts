@@ -135,6 +135,16 @@ const english = {
       string,
       string
     >,
+    by: 'How are they measured?',
+    ways: {
+      bins: { name: 'By size', what: 'Each stone goes to the button of its size.' },
+      axes: { name: 'With a tape', what: 'The middle axis of each stone is typed.' },
+    },
+    measureFirst:
+      'Measure the middle axis of the first stone, neither the longest nor the shortest, and type it.',
+    axis: 'Middle axis',
+    addStone: 'Add this stone',
+    lastAxes: (axes: string[]) => `Last: ${axes.join(', ')}`,
     place: 'Where on the pile?',
     caution: 'Keep off slopes that may slide, and out from under loads and buckets.',
     begin: 'Begin',
@@ -291,6 +301,12 @@ const english = {
     redone: (note: string) => `Made again: ${note}`,
     onThisDevice: 'Kept on this device',
     open: (name: string) => `Open “${name}”`,
+  },
+
+  room: {
+    held: (used: string, all: string) => `This device holds ${used} for it, of about ${all}.`,
+    short:
+      'Room on this device is getting short. Save the site, and free some room before more is taken down.',
   },
 
   conflicts: {

@@ -3,45 +3,22 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AssessAnswer } from '../findings';
 import { PictureFigure } from '../picture';
 import { addressOf, go } from '../places';
-import { ProblemLines } from '../problem_list';
 import type { Draft, Tap } from '../record/record_database';
-import { type Change, freshId, pointerTo } from '../record/revision';
-import {
-  beginDraft,
-  change,
-  dropDraft,
-  keepTap,
-  openedSite,
-  recordDatabase,
-  RecordFailure,
-} from '../record/site_record';
+import { type Change, pointerTo } from '../record/revision';
+import { change, dropDraft, keepTap, openedSite, recordDatabase } from '../record/site_record';
 import { units } from '../settings';
 import { pictureWidth } from '../site_assessment';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
-import { AuthorField } from './author_field';
+import { AxisEntry } from './axis_entry';
 import { useBegunCount } from './begun_count';
-import { useCountSheet } from './count_sheet';
-import { type CountBin, type CountTap, type Stone, stonesField, stonesIn } from './count_tally';
+import { Beginning, type CountDraft, sentenceOf } from './begin_count';
+import { type CountTap, type Stone, stonesField, stonesIn } from './count_tally';
 import { LiveLot } from './live_lot';
 import { observer } from './task_form';
 import { OutcomeMark } from '../outcome_mark';
 
 const words = strings.count;
-
-/** What a draft of a count holds beside its taps. */
-interface CountDraft {
-  lot: string;
-  look: string;
-  picking: string;
-  bins: CountBin[];
-  place: string;
-}
-
-/** What the user reads where something could not be kept. */
-function sentenceOf(error: unknown): string {
-  return strings.record.troubles[error instanceof RecordFailure ? error.trouble : 'not written'];
-}
 
 /** The look that the stones make; nothing before the first stone. */
 function lookOf(draft: Draft, stones: readonly Stone[]): Change[] {
@@ -63,73 +40,6 @@ function lookOf(draft: Draft, stones: readonly Stone[]): Change[] {
       },
     },
   ];
-}
-
-function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draft) => void }) {
-  const { told: sheet, problems } = useCountSheet(lot);
-  const [picking, setPicking] = useState('grid');
-  const [place, setPlace] = useState('');
-  const [trouble, setTrouble] = useState('');
-  if (problems.length > 0) return <ProblemLines problems={problems} />;
-  if (!sheet) return <p role="status">{words.preparing}</p>;
-  return (
-    <form
-      class="begin"
-      onSubmit={(event) => {
-        event.preventDefault();
-        const about: CountDraft = {
-          lot,
-          look: freshId('count'),
-          picking,
-          bins: sheet.bins,
-          place: place.trim(),
-        };
-        beginDraft('stone count', about).then(onBegun, (error: unknown) =>
-          setTrouble(sentenceOf(error)),
-        );
-      }}
-    >
-      <p>{words.against(sheet.name, sheet.class)}</p>
-      <fieldset class="choice">
-        <legend>{words.picking}</legend>
-        {sheet.pickings.map(({ word, meaning }) => (
-          <label key={word}>
-            <input
-              type="radio"
-              name="picking"
-              value={word}
-              checked={picking === word}
-              onChange={() => setPicking(word)}
-            />
-            <span>
-              <b>{words.pickings[word] ?? word}</b>
-              <span class="line">{meaning}</span>
-            </span>
-          </label>
-        ))}
-      </fieldset>
-      <label class="field-label">
-        <span>{words.place}</span>
-        <input
-          type="text"
-          name="place"
-          maxLength={200}
-          value={place}
-          onInput={({ currentTarget }) => setPlace(currentTarget.value)}
-        />
-      </label>
-      <AuthorField />
-      <p class="caution">{words.caution}</p>
-      {trouble && (
-        <p class="trouble" role="alert">
-          {trouble}
-        </p>
-      )}
-      <button type="submit" class="button action main">
-        {words.begin}
-      </button>
-    </form>
-  );
 }
 
 async function keptTaps(draft: Draft): Promise<Tap[]> {
@@ -189,7 +99,7 @@ function LiveWords({
   answer: AssessAnswer | undefined;
   stones: number;
 }) {
-  const { lot, look } = draft.about as CountDraft;
+  const { lot, look, by } = draft.about as CountDraft;
   const findings = answer?.findings?.findings ?? [];
   const decision =
     findings.find(({ id }) => id === `count.${lot}.${look}`) ??
@@ -205,14 +115,14 @@ function LiveWords({
           </p>
         </>
       ) : (
-        <p>{stones === 0 ? words.tapFirst : words.more}</p>
+        <p>{stones > 0 ? words.more : by === 'axes' ? words.measureFirst : words.tapFirst}</p>
       )}
     </div>
   );
 }
 
 function Counting({ draft }: { draft: Draft }) {
-  const { lot, bins } = draft.about as CountDraft;
+  const { lot, bins, by = 'bins' } = draft.about as CountDraft;
   const { stones, ready, answer, tap } = useCount(draft);
   const [trouble, setTrouble] = useState('');
   const [asksToDrop, setAsksToDrop] = useState(false);
@@ -237,19 +147,27 @@ function Counting({ draft }: { draft: Draft }) {
         </p>
       )}
       <LiveWords draft={draft} answer={answer} stones={stones.length} />
-      <div class="bins" role="group" aria-label={words.binsLabel}>
-        {bins.map((bin, index) => (
-          <button
-            type="button"
-            class="bin"
-            key={bin.text}
-            disabled={!ready}
-            onClick={() => guarded(() => tap({ bin: index }))}
-          >
-            <span class="size">{bin.text}</span> <span class="number">{count(index)}</span>
-          </button>
-        ))}
-      </div>
+      {by === 'axes' ? (
+        <AxisEntry
+          ready={ready}
+          last={stones.flatMap((stone) => ('axis' in stone ? [stone.axis] : []))}
+          onAxis={(axis) => guarded(() => tap({ axis }))}
+        />
+      ) : (
+        <div class="bins" role="group" aria-label={words.binsLabel}>
+          {bins.map((bin, index) => (
+            <button
+              type="button"
+              class="bin"
+              key={bin.text}
+              disabled={!ready}
+              onClick={() => guarded(() => tap({ bin: index }))}
+            >
+              <span class="size">{bin.text}</span> <span class="number">{count(index)}</span>
+            </button>
+          ))}
+        </div>
+      )}
       <div class="count-bar">
         <button
           type="button"

@@ -4,7 +4,8 @@ import type { UnitSystem } from '../findings';
 import { units } from '../settings';
 import { strings } from '../strings';
 
-const unitNames: Record<'size' | 'mass', Record<UnitSystem, string[]>> = {
+/** Units that are usual for a size and for a mass. */
+export const unitNames: Record<'size' | 'mass', Record<UnitSystem, string[]>> = {
   size: { us: ['in', 'ft'], si: ['mm', 'm'] },
   mass: { us: ['ton', 'lb'], si: ['t', 'kg'] },
 };
