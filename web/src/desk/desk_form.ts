@@ -2,7 +2,7 @@
  * A form at the desk: what it holds, what would follow, what is wrong with it, and how it is kept.
  * It edits values at pointers of the site; what is kept is one revision of the fields that differ.
  */
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { engine, failureFrom } from '../engine';
 import type { NamedText, Problem } from '../findings';
 import { type Change, pointerTo, stepsOf } from '../record/revision';
@@ -13,7 +13,7 @@ import { useChoices } from './choices';
 import type { FormContext } from './form_context';
 import { changesBetween, idFromName, sameValue, withoutEmpty } from './item_changes';
 import { placedProblems, type Trial, trialRequest, useTrial } from './trial';
-import { noteTyped, readTyped } from './typed_draft';
+import { noteTyped, readTyped, type TypedDraft } from './typed_draft';
 
 /** One value that a form edits. */
 export interface FormPart {
@@ -136,8 +136,18 @@ export function useDeskForm(key: string, parts: readonly FormPart[]): DeskForm {
   }, [standing]);
 
   useEffect(() => {
-    noteTyped(draftKey, edited ? { values, files } : undefined);
-  }, [draftKey, edited, values, files]);
+    if (!edited) noteTyped(draftKey, undefined);
+  }, [draftKey, edited]);
+
+  // Noted at once, not after the next paint: the page may be gone by then.
+  const typed = useRef<TypedDraft>({ values, files });
+  typed.current = { values, files };
+  const type = (next: Partial<TypedDraft>) => {
+    typed.current = { ...typed.current, ...next };
+    noteTyped(draftKey, typed.current);
+    setValues(typed.current.values);
+    setFiles(typed.current.files);
+  };
 
   const choicesFor = useChoices();
   const siteFiles = openedSite.value?.files ?? [];
@@ -155,7 +165,7 @@ export function useDeskForm(key: string, parts: readonly FormPart[]): DeskForm {
       // What is not kept yet may change under its own name.
       const own = files.some((file) => file.name === name);
       const free = own ? name : freeFileName(name, text, allFiles);
-      setFiles([...files.filter((file) => file.name !== free), { name: free, text }]);
+      type({ files: [...files.filter((file) => file.name !== free), { name: free, text }] });
       return free;
     },
   };
@@ -207,7 +217,7 @@ export function useDeskForm(key: string, parts: readonly FormPart[]): DeskForm {
 
   return {
     values,
-    set: (pointer, value) => setValues((now) => ({ ...now, [pointer]: value })),
+    set: (pointer, value) => type({ values: { ...typed.current.values, [pointer]: value } }),
     context,
     trial,
     problems,

@@ -42,6 +42,7 @@ export function AxisEntry({
             type="text"
             inputMode="decimal"
             autocomplete="off"
+            aria-label={words.axis}
             maxLength={12}
             value={number}
             onInput={({ currentTarget }) => setNumber(currentTarget.value)}
