@@ -12,7 +12,7 @@ struct SiteConflict {
     std::string time;
     std::string what;  ///< "set to …", "removed"
   };
-  std::string place;  ///< what both touch, by name
+  std::string pointer;
   Side stands;
   Side passed_over;
 };
