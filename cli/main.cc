@@ -7,6 +7,7 @@
 
 #include "cli/arguments.h"
 #include "cli/exit_codes.h"
+#include "cli/outline_command.h"
 #include "cli/output.h"
 #include "cli/site_folder.h"
 #include "cli/survey_commands.h"
@@ -63,6 +64,8 @@ constexpr const char* help_text =
       --layer L --name-field F --left-bank-field F --right-bank-field F --surface S
   proofstone read-centreline FILE --out FOLDER --runs downstream|upstream   lines in plan as courses
                                      of channels (--layer L, --name-field F)
+  proofstone outline PHOTO…          the stones on photographs (JPEG, PNG), found by a small network,
+      --out FILE                     as the pictures of a photo look, in JSON
   proofstone prove                   every published check value against this engine
   proofstone handbook FOLDER         the handbook, made from the code and the checks
   proofstone about                   version and cautions
@@ -374,6 +377,7 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"sample-water", 1, 1, sample_water_command},
                                 {"read-sections", 1, 1, read_sections_command},
                                 {"read-centreline", 1, 1, read_centreline_command},
+                                {"outline", 1, 100, outline_command},
                                 {"prove", 0, 0, prove_command},
                                 {"handbook", 1, 1, handbook_command},
                                 {"about", 0, 0, about_command}};

@@ -41,6 +41,14 @@ mark_as_advanced(XLSXWRITER_LIBRARY)
 add_source_library(office DEPENDS engine)
 target_link_libraries(proofstone_office PUBLIC ${XLSXWRITER_LIBRARY})
 
+# Photographs are read by libjpeg and libpng, on this machine only; a page in a browser asks the browser.
+find_package(JPEG REQUIRED)
+find_package(PNG REQUIRED)
+add_source_library(photography DEPENDS engine)
+target_link_libraries(proofstone_photography PUBLIC JPEG::JPEG PNG::PNG)
+embed_bytes(catalog/outline-network.weights FUNCTION embedded_outline_weights OUTPUT embedded_weights_source)
+target_sources(proofstone_photography PRIVATE "${embedded_weights_source}")
+
 find_package(Threads REQUIRED)
-add_program(proofstone cli LIBRARIES proofstone_formats proofstone_geodata proofstone_office proofstone_report)
+add_program(proofstone cli LIBRARIES proofstone_photography proofstone_formats proofstone_geodata proofstone_office proofstone_report)
 add_program(proofstone-server server LIBRARIES cpp-httplib Threads::Threads)

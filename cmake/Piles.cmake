@@ -17,7 +17,7 @@ target_include_directories(bullet_physics SYSTEM INTERFACE ${BULLET_INCLUDE_DIRS
 target_link_libraries(bullet_physics INTERFACE ${BULLET_LIBRARIES})
 
 add_program(piles piles LIBRARIES
-  proofstone_simulation proofstone_engine bullet_physics embree PNG::PNG JPEG::JPEG Threads::Threads)
+  proofstone_simulation proofstone_photography proofstone_engine bullet_physics embree PNG::PNG JPEG::JPEG Threads::Threads)
 if(TARGET test_framework)
   add_test_program(piles)
 endif()

@@ -22,8 +22,13 @@ else()
   find_library(GLPK_LIBRARY glpk)
   find_library(GSL_LIBRARY gsl)
   find_library(GSL_CBLAS_LIBRARY gslcblas)
-  mark_as_advanced(GLPK_LIBRARY GSL_LIBRARY GSL_CBLAS_LIBRARY)
-  if(GTest_FOUND AND rapidcheck_FOUND AND GLPK_LIBRARY AND GSL_LIBRARY AND GSL_CBLAS_LIBRARY)
+  # The outline network is held against the same one in a general library.
+  find_path(OPENCV_INCLUDE opencv2/dnn.hpp PATH_SUFFIXES opencv4)
+  find_library(OPENCV_DNN_LIBRARY opencv_dnn)
+  find_library(OPENCV_CORE_LIBRARY opencv_core)
+  mark_as_advanced(GLPK_LIBRARY GSL_LIBRARY GSL_CBLAS_LIBRARY OPENCV_INCLUDE OPENCV_DNN_LIBRARY OPENCV_CORE_LIBRARY)
+  if(GTest_FOUND AND rapidcheck_FOUND AND GLPK_LIBRARY AND GSL_LIBRARY AND GSL_CBLAS_LIBRARY AND OPENCV_INCLUDE
+      AND OPENCV_DNN_LIBRARY AND OPENCV_CORE_LIBRARY)
     add_library(test_framework INTERFACE)
     target_link_libraries(test_framework INTERFACE
       GTest::gtest GTest::gtest_main rapidcheck ${GLPK_LIBRARY} ${GSL_LIBRARY} ${GSL_CBLAS_LIBRARY})
@@ -70,9 +75,14 @@ endforeach()
 if(EMSCRIPTEN)
   return()
 endif()
-foreach(folder IN ITEMS geodata office cli server)
+foreach(folder IN ITEMS geodata office photography cli server)
   add_test_program(${folder})
 endforeach()
+
+if(TARGET photography_tests)
+  target_include_directories(photography_tests SYSTEM PRIVATE "${OPENCV_INCLUDE}")
+  target_link_libraries(photography_tests PRIVATE "${OPENCV_DNN_LIBRARY}" "${OPENCV_CORE_LIBRARY}")
+endif()
 
 # Piles whose rock is known, against which what the engine states is held. Their handbook page is written by simulate.
 if(NOT PROOFSTONE_SANITIZE)
@@ -85,7 +95,7 @@ if(NOT PROOFSTONE_SANITIZE)
 endif()
 
 set(product_libraries proofstone_engine proofstone_formats proofstone_report)
-set(fuzzed_libraries ${product_libraries} proofstone_geodata)
+set(fuzzed_libraries ${product_libraries} proofstone_geodata proofstone_photography)
 
 # The native side of tests/agreement.mjs.
 add_executable(ask EXCLUDE_FROM_ALL "${PROJECT_SOURCE_DIR}/tests/ask.cc")
@@ -95,7 +105,7 @@ add_dependencies(tests ask)
 # A fuzzer is named after its file; its seeds are in fuzz_corpus/<name>/.
 if(PROOFSTONE_SANITIZE AND CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
   add_custom_target(fuzzers)
-  foreach(folder IN ITEMS engine formats report geodata cli)
+  foreach(folder IN ITEMS engine formats report geodata photography cli)
     files_ending(sources ${folder} _fuzz.cc)
     foreach(source IN LISTS sources)
       get_filename_component(program "${source}" NAME_WE)

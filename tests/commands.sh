@@ -71,6 +71,14 @@ gives 3 'velocity' evaluate isbash 'velocity=10 lb'
 gives 3 'velocity' evaluate isbash
 gives 2 'is not an input' evaluate isbash velocity
 gives 0 'published check values kept' prove
+gives 0 'stones on' outline photography/pictures/gravel.png --out "$work/outlines.json"
+grep -q '"outlines":\[\[\[' "$work/outlines.json" || wrong "outline wrote no outlines."
+gives 3 'This is no photograph' outline photography/pictures/gravel.png README.md --out "$work/none.json"
+[ ! -e "$work/none.json" ] || wrong "outline wrote what it found of photographs that it refused."
+head -c 90000 photography/pictures/gravel.png >"$work/cut.png"
+gives 3 'cut off or damaged' outline "$work/cut.png"
+gives 1 'does not exist' outline "$work/absent.jpg"
+gives 2 'takes other words' outline
 gives 1 'absent.json' sample-water "$work/absent.json"
 printf '{"from": "model"}' >"$work/grids.json"
 gives 3 'The field "depth" is missing' sample-water "$work/grids.json"

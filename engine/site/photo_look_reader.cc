@@ -148,6 +148,10 @@ Photo read_photo_of(FieldReader& picture, Problems& problems) {
   photo.off_square = picture.optional_quantity<Angle>("off_square");
   photo.focal_length = picture.optional_quantity<Length>("focal_length");
   read_scale(picture, photo, problems);
+  if (picture.has("smallest_drawn")) {
+    photo.smallest_drawn =
+        std::max(8.0, read_pixels(picture.required("smallest_drawn"), picture, "smallest_drawn"));
+  }
   read_outlines(picture, photo);
   each_of(picture, "pieces", problems, [&](FieldReader& row) {
     VisiblePiece piece;

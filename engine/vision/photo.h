@@ -53,6 +53,8 @@ struct Photo {
   /// Standard deviation of the scale over the scale, as the observer states it.
   std::optional<Dimensionless> scale_error = {};
   std::vector<std::vector<PhotoPoint>> outlines = {};
+  /// Diameter in pixels below which who drew the outlines may have lost stones.
+  double smallest_drawn = 8;
   std::vector<VisiblePiece> pieces = {};
   std::vector<TappedStone> tapped = {};
 };

@@ -11,7 +11,6 @@
 namespace proofstone {
 namespace {
 
-constexpr double smallest_resolved_pixels = 8;
 constexpr std::size_t blocks_along = 4;
 constexpr std::size_t blocks_across = 3;
 /// A piece this wide would be seen whole by so few pictures that one stands for very many.
@@ -125,7 +124,7 @@ class PhotoReading {
     } else {
       seen_.stones.push_back({size, weight, first_block_ + block_at(at, photo_.size)});
       seen_.sizes_in_pixels.push_back(pixels);
-      seen_.smallest_resolved = std::max(seen_.smallest_resolved, smallest_resolved_pixels * pixel);
+      seen_.smallest_resolved = std::max(seen_.smallest_resolved, photo_.smallest_drawn * pixel);
     }
   }
 

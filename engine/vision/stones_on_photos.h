@@ -14,7 +14,7 @@ struct StonesOnPhotos {
   std::vector<PhotoScale> scales;  ///< of each photo
   SizeFactors factors;             ///< mean of those of the photos, by what each one counts
   double scale_error = 0;          ///< of all photos together, standard deviation over the size
-  Length smallest_resolved;        ///< 8 pixels where a pixel shows most
+  Length smallest_resolved;        ///< 8 pixels, or what was drawn, where a pixel shows most
   std::vector<double> sizes_in_pixels;
   int cut_by_edge = 0;
   int mostly_hidden = 0;

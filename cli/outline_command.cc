@@ -1,0 +1,80 @@
+#include "cli/outline_command.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "cli/exit_codes.h"
+#include "cli/output.h"
+#include "cli/site_folder.h"
+#include "engine/vision/outline_photo.h"
+#include "photography/outline_weights.h"
+#include "photography/photo_digest.h"
+#include "photography/photograph_file.h"
+
+namespace proofstone {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// Stones of fewer pixels of the working picture are lost (reference study of rendered piles).
+constexpr double least_pixels = 8;
+
+/// A tenth of a pixel is finer than anything that was seen.
+Json pixels(double value) { return std::round(value * 10) / 10; }
+
+Json picture_json(const Photograph& photograph, const OutlinedPhoto& found,
+                  const std::string& digest) {
+  Json outlines = Json::array();
+  for (const auto& outline : found.outlines) {
+    Json corners = Json::array();
+    for (const auto& point : outline) {
+      corners.push_back(Json::array({pixels(point.x), pixels(point.y)}));
+    }
+    outlines.push_back(std::move(corners));
+  }
+  Json picture = {
+      {"file", digest}, {"width", photograph.pixels.width}, {"height", photograph.pixels.height}};
+  if (photograph.focal_length) {
+    picture["focal_length"] = fmt::format("{:g} mm", *photograph.focal_length);
+  }
+  picture["smallest_drawn"] = pixels(least_pixels * found.working_pixel);
+  picture["outlines"] = std::move(outlines);
+  return picture;
+}
+
+constexpr const char* what_is_left =
+    "Look at the outlines over the photograph before they count. To make them a look of a site, "
+    "state for each picture its view and its scale (balls, staffs), and how the rock lies.\n";
+
+}  // namespace
+
+int outline_command(const Arguments& arguments) {
+  const auto network = OutlineNetwork::read(embedded_outline_weights());
+  if (!network) return refuse(network.problems(), exit_failed);
+  Json pictures = Json::array();
+  std::string summary;
+  for (const auto& path : arguments.words) {
+    const auto bytes = read_text_file(path);
+    if (!bytes) return refuse(bytes.problems(), exit_failed);
+    const auto photograph = read_photograph(*bytes, path);
+    if (!photograph) return refuse(photograph.problems(), exit_problems);
+    const auto found = outline_photo(photograph->pixels, *network, path);
+    if (!found) return refuse(found.problems(), exit_problems);
+    pictures.push_back(picture_json(*photograph, *found, photo_digest(*bytes)));
+    summary += fmt::format("{}: {} stones on {:.0f} % of the picture; none under {:.0f} pixels.\n",
+                           path, found->outlines.size(), 100 * found->rock_share,
+                           least_pixels * found->working_pixel);
+  }
+  const Json answer = {{"pictures", std::move(pictures)}};
+  if (const auto path = arguments.value("out"); !path.empty()) {
+    const auto problems = write_text_file(path, answer.dump() + "\n");
+    if (!problems.empty()) return refuse(problems, exit_failed);
+    summary += fmt::format("The outlines stand in {}.\n", path);
+  }
+  print(arguments.has("json") ? answer.dump() + "\n" : summary + what_is_left);
+  return exit_done;
+}
+
+}  // namespace proofstone

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "engine/vision/photo.h"
+#include "engine/vision/stone_regions.h"
+
+namespace proofstone::piles {
+
+/// A picture of a pile as `piles make` left it, with what is true of it.
+struct TrialPicture {
+  std::string name;  ///< of its file, without its ending
+  PhotoPixels pixels;
+  StoneRegions stones;  ///< as they are seen, numbered as in the pile
+  Photo photo;          ///< with its exact scale by two staffs, and nothing drawn on it
+  std::string weather;  ///< "sun" or "overcast"
+  double dust = 0;
+};
+
+/// A pile with its pictures.
+struct TrialPile {
+  std::string name;
+  std::string rock;
+  bool heap = false;
+  std::map<int, double> sizes;  ///< of the whole pile in metres, by percent
+  std::vector<TrialPicture> pictures;
+};
+
+/// Reads a folder that `piles make` wrote. Problems name the file that is missing or spoiled.
+Expected<TrialPile> read_trial_pile(const std::string& folder);
+
+/// What each stone of regions shows, its number its place less one; stones not seen have no area.
+std::vector<VisiblePiece> pieces_of(const StoneRegions& regions);
+
+}  // namespace proofstone::piles
