@@ -46,6 +46,13 @@ constexpr const char* help_text =
   proofstone quantities SITE         what the zones take: areas, rock, loads, excavation, cost
       --xlsx FILE, --csv FILE        also write them as a workbook, as comma-separated values
   proofstone specification SITE --out FILE  what quarry and contractor must deliver, as HTML
+  proofstone report SITE KIND --out FILE  a paper to print and sign, as HTML. KIND is one of
+                                     findings, design-book, lot-acceptance, placing-record,
+                                     daily-report
+      --lot ID                       the lot of a lot acceptance
+      --zone ID                      one zone alone, of a design book or placing record
+      --day 2026-05-28, --clock -06:00   the day of a daily report, and how far the clock on the
+                                     site is ahead of UTC
   proofstone substitution SITE --zone ID  other rock for a zone beside the rock specified:
       --source ID, --class ID, --angularity rounded|angular, --specific-gravity 2.45
   proofstone validate SITE           what is wrong with a document, if anything
@@ -203,22 +210,37 @@ int quantities_command(const Arguments& arguments) {
               [](const json& all) { return quantities_text(all["quantities"]); });
 }
 
-int specification_command(const Arguments& arguments) {
+/// Writes the page that a request asks for to --out.
+int write_page(const Expected<json>& request, const Arguments& arguments, std::string_view name) {
   const auto path = arguments.value("out");
   if (path.empty()) {
-    return refuse({{"usage", "The specification sheet is a page.", "", "", "--out FILE.html"}},
+    return refuse({{"usage", fmt::format("The {} is a page.", name), "", "", "--out FILE.html"}},
                   exit_usage);
   }
-  const auto request = site_request("specification", arguments);
   if (!request) return refuse(request.problems(), code_of(request.problems()));
   const auto answer = ask(*request);
   if (!answer.contains("problems")) {
     const auto problems = write_text_file(path, answer["html"].get<std::string>());
     if (!problems.empty()) return refuse(problems, exit_failed);
   }
-  return show(answer, arguments, [&path](const json&) {
-    return fmt::format("The specification sheet stands in {}.\n", path);
-  });
+  return show(answer, arguments,
+              [&](const json&) { return fmt::format("The {} stands in {}.\n", name, path); });
+}
+
+int specification_command(const Arguments& arguments) {
+  return write_page(site_request("specification", arguments), arguments, "specification sheet");
+}
+
+int report_command(const Arguments& arguments) {
+  auto request = site_request("report", arguments);
+  if (request) {
+    auto& paper = (*request)["paper"];
+    paper["kind"] = arguments.words.back();
+    for (const char* option : {"lot", "zone", "day", "clock"}) {
+      if (const auto value = arguments.value(option); !value.empty()) paper[option] = value;
+    }
+  }
+  return write_page(request, arguments, "paper");
 }
 
 int substitution_command(const Arguments& arguments) {
@@ -369,6 +391,7 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"count-plan", 1, 1, count_plan_command},
                                 {"quantities", 1, 1, quantities_command},
                                 {"specification", 1, 1, specification_command},
+                                {"report", 2, 2, report_command},
                                 {"substitution", 1, 1, substitution_command},
                                 {"validate", 1, 1, validate_command},
                                 {"methods", 0, 1, methods_command},

@@ -42,6 +42,13 @@ std::string with_capital(std::string text) {
   return text;
 }
 
+std::string lower_case_first(std::string text) {
+  if (!text.empty() && text.front() >= 'A' && text.front() <= 'Z') {
+    text.front() = static_cast<char>(text.front() - 'A' + 'a');
+  }
+  return text;
+}
+
 /// An id of the document as words: "outer-bank" is "outer bank".
 std::string readable(std::string id) {
   std::replace(id.begin(), id.end(), '-', ' ');
@@ -118,10 +125,13 @@ std::string counts_text(const Findings& findings) {
   return parts.empty() ? "none" : fmt::format("{}", fmt::join(parts, " · "));
 }
 
-std::string opening(const Findings& findings) {
-  std::string html = "<header>\n<p class=\"kind\">Rock protection: findings</p>\n";
-  html += fmt::format("<h1>{}</h1>\n",
-                      escaped(findings.site_name.empty() ? "Unnamed site" : findings.site_name));
+std::string opening(const Paper& paper) {
+  const Findings& findings = paper.findings;
+  std::string html = fmt::format("<header>\n<p class=\"kind\">Rock protection: {}</p>\n",
+                                 escaped(lower_case_first(paper.title)));
+  html += fmt::format("<h1>{}{}</h1>\n",
+                      escaped(findings.site_name.empty() ? "Unnamed site" : findings.site_name),
+                      paper.about.empty() ? "" : ": " + escaped(paper.about));
   html += "<div class=\"headline\">\n" + outcome_html(findings.headline_outcome, 30) + "\n";
   html += paragraph("sentence", findings.headline) + "</div>\n";
   html += fmt::format(
@@ -260,30 +270,33 @@ std::string article(const Finding& finding, UnitSystem units) {
   return html + unfolding(finding, units) + "</article>\n";
 }
 
-constexpr std::string_view signatures = R"html(<section>
-<h2>Review</h2>
-<p>These findings support, and never replace, the judgement of the licensed engineer responsible and local criteria.
-A margin is what is there over what is needed; 1.00 just holds. A confidence is how strongly the evidence shows that
-what is asked for holds.</p>
-<div class="signatures">
-<div>Prepared by</div><div>Date</div>
-<div>Reviewed by the licensed engineer responsible; licence no.</div><div>Date</div>
-</div>
-</section>
-)html";
+std::string signatures(const Paper& paper) {
+  std::string html =
+      "<section>\n<h2>Review</h2>\n<p>These findings support, and never replace, the judgement of "
+      "the licensed engineer responsible and local criteria. A margin is what is there over what "
+      "is "
+      "needed; 1.00 just holds. A confidence is how strongly the evidence shows that what is asked "
+      "for holds.</p>\n<div class=\"signatures\">\n";
+  for (const auto& signer : paper.signers) {
+    html += fmt::format("<div>{}</div><div>Date</div>\n", escaped(signer));
+  }
+  return html + "</div>\n</section>\n";
+}
 
 }  // namespace
 
-std::string html_report(const Findings& findings) {
+std::string html_report(const Paper& paper) {
+  const Findings& findings = paper.findings;
   const auto groups = groups_of(findings);
   std::string html =
       "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
       "style-src 'unsafe-inline'\">\n";
-  html += fmt::format("<title>{}: findings</title>\n<style>\n{}</style>\n</head>\n<body>\n",
-                      escaped(findings.site_name), html_style());
-  html += opening(findings) + overview(findings) + pictures(findings) +
+  html += fmt::format("<title>{}: {}</title>\n<style>\n{}</style>\n</head>\n<body>\n",
+                      escaped(findings.site_name), escaped(lower_case_first(paper.title)),
+                      html_style());
+  html += opening(paper) + entries_html(paper) + overview(findings) + pictures(findings) +
           quantities_html(findings.quantities, findings.units) + "<main>\n";
   for (const auto& group : groups) {
     html += fmt::format("<section>\n<h2>{}</h2>\n", escaped(group.heading));
@@ -291,7 +304,7 @@ std::string html_report(const Findings& findings) {
     html += "</section>\n";
   }
   html += "</main>\n" + placing_record_html(findings) + cautions_section(findings);
-  return html + std::string(signatures) + "</body>\n</html>\n";
+  return html + signatures(paper) + "</body>\n</html>\n";
 }
 
 }  // namespace proofstone

@@ -55,15 +55,23 @@ Findings findings() {
   return all;
 }
 
+Paper paper_of(const Findings& all) {
+  Paper paper;
+  paper.title = "Findings";
+  paper.findings = all;
+  paper.signers = {"Reviewed by the licensed engineer responsible"};
+  return paper;
+}
+
 void expect_whole(const Findings& all) {
-  const auto html = html_report(all);
+  const auto html = html_report(paper_of(all));
   EXPECT_EQ(testing_markup::nesting_problem(html), "");
   EXPECT_EQ(testing_markup::content_problem(html), "");
   EXPECT_EQ(html.find("<script"), std::string::npos);
   EXPECT_EQ(html.find("http://") == std::string::npos ||
                 html.find("http://") == html.find("http://www.w3.org/2000/svg"),
             true);
-  EXPECT_EQ(html, html_report(all));
+  EXPECT_EQ(html, html_report(paper_of(all)));
 }
 
 TEST(HtmlReport, IsWhole) { expect_whole(findings()); }
@@ -76,7 +84,7 @@ TEST(HtmlReport, IsWholeWithNothingToSay) {
 }
 
 TEST(HtmlReport, ShowsEverythingOfAFinding) {
-  const auto html = html_report(findings());
+  const auto html = html_report(paper_of(findings()));
   for (const std::string text : {"Sorrel Creek",
                                  "revision r2",
                                  "Not yet known",
@@ -107,7 +115,7 @@ TEST(HtmlReport, ShowsEverythingOfAFinding) {
 }
 
 TEST(HtmlReport, LinksLeadToFindings) {
-  const auto html = html_report(findings());
+  const auto html = html_report(paper_of(findings()));
   EXPECT_NE(html.find("href=\"#finding-a-c\""), std::string::npos);
   EXPECT_NE(html.find("id=\"finding-a-c\""), std::string::npos);
 }

@@ -43,6 +43,8 @@ th { color: var(--muted); font-weight: 600; }
 td.value { font-variant-numeric: tabular-nums; font-weight: 600; }
 .overview td + td { white-space: nowrap; }
 .steps { table-layout: fixed; }
+.record table { overflow-wrap: break-word; }
+.record td:first-child, .record td:last-child { white-space: nowrap; }
 .placing { table-layout: fixed; margin-bottom: 2rem; }
 .placing td { overflow-wrap: anywhere; }
 .placing th:nth-child(1) { width: 16%; }

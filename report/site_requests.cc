@@ -68,8 +68,11 @@ json state_request(FieldReader& request, Problems& problems) {
 
 json report_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
+  const auto asked = read_paper(request, problems);
   return answer_on_site(request, problems, [&](const Site& site) {
-    return json{{"html", html_report(assess(site, units))}};
+    const auto paper = paper_of(site, asked, units);
+    if (!paper) return refused(paper.problems());
+    return json{{"html", html_report(*paper)}};
   });
 }
 

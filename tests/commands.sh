@@ -109,6 +109,13 @@ gives 3 'not known here' substitution "$site" --zone outer-bank --angularity squ
 gives 0 'stands in' specification "$site" --out "$work/specification.html"
 grep -qF 'Class III' "$work/specification.html" || wrong "The specification lacks its class."
 gives 2 '--out' specification "$site"
+gives 0 'stands in' report "$site" lot-acceptance --lot first-deliveries --out "$work/paper.html"
+grep -qF 'What was looked at' "$work/paper.html" || wrong "The lot acceptance lacks its looks."
+gives 0 'stands in' report "$site" design-book --out "$work/paper.html"
+gives 3 'first-deliveries' report "$site" lot-acceptance --lot nowhere --out "$work/paper.html"
+gives 3 'Nothing was taken down' report "$site" daily-report --day 1999-01-01 --out "$work/paper.html"
+gives 3 'design-book' report "$site" poem --out "$work/paper.html"
+gives 2 '--out' report "$site" findings
 gives 0 'Steps' explain "$site" class.outer-bank
 gives 0 'Sources' explain "$site" rock-size.outer-bank.design-flood.isbash
 gives 2 'The findings are' explain "$site" no-such-finding

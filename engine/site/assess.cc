@@ -1,14 +1,15 @@
 #include "engine/site/assess.h"
-#include "engine/site/conflict_findings.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
 #include "engine/site/compared_rock.h"
+#include "engine/site/conflict_findings.h"
 #include "engine/site/counted_so_far.h"
 #include "engine/site/extents_in_zone.h"
 #include "engine/site/frequent_water.h"
+#include "engine/site/headline.h"
 #include "engine/site/lining_of_zone.h"
 #include "engine/site/loads_within_limits.h"
 #include "engine/site/look_findings.h"
@@ -16,7 +17,6 @@
 #include "engine/site/lot_on_filter.h"
 #include "engine/site/lots_in_zones.h"
 #include "engine/site/method_sizes.h"
-#include "engine/site/outcome_order.h"
 #include "engine/site/placed_layer.h"
 #include "engine/site/placing_findings.h"
 #include "engine/site/profile_picture_of.h"
@@ -106,55 +106,6 @@ void note_what_is_missing(const Site& site, Findings& findings) {
         nothing_to_size("zone", "The parts of the works",
                         "Add a zone: a section, a bank or bed, a class and a layer."));
   }
-}
-
-/// The findings that speak for a whole zone or lot; a remedy or a single method does not.
-bool is_verdict(const Finding& finding) {
-  switch (finding.topic) {
-    case Topic::rock_class:
-    case Topic::layer:
-    case Topic::placing:
-    case Topic::document:
-      return true;
-    case Topic::toe:
-    case Topic::filter:
-    case Topic::mix:
-    case Topic::kind:
-    case Topic::cover:
-    case Topic::gradation:
-    case Topic::rock_in_zone:
-    case Topic::placing_check:
-      return finding.governs;
-    default:
-      return false;
-  }
-}
-
-void write_headline(Findings& findings) {
-  findings.headline_outcome = Outcome::meets;
-  std::vector<std::string> sentences;
-  bool any = false;
-  for (const auto& finding : findings.findings) {
-    if (!is_verdict(finding)) continue;
-    any = true;
-    if (weight(finding.outcome) > weight(findings.headline_outcome)) {
-      findings.headline_outcome = finding.outcome;
-    }
-    // A lot and its rock in a zone are always told; a class or a layer only when it does not hold.
-    const bool always_told = finding.governs && finding.topic != Topic::rock_class;
-    if (always_told || finding.outcome != Outcome::meets) {
-      sentences.push_back(fmt::format("{}: {}", finding.title, outcome_phrase(finding.outcome)));
-    }
-  }
-  if (!any) {
-    findings.headline_outcome = Outcome::not_yet_known;
-    findings.headline = "There is nothing to judge yet.";
-    return;
-  }
-  for (const auto& sentence : sentences) {
-    findings.headline += (findings.headline.empty() ? "" : " ") + sentence + ".";
-  }
-  if (sentences.empty()) findings.headline = "Every class and layer holds.";
 }
 
 /// What the looks at a lot say of its rock.

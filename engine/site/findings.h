@@ -50,16 +50,7 @@ enum class Topic {
   placing_check,  ///< "placing check"
   mix
 };
-/// "document", "water", "rock size", "class", "layer", "toe", "soil", "filter", "extent",
-/// "gradation", "rock in the zone", "remedy", "chance of instability", "supply", "placing".
-/// "document", "water", "rock size", "class", "layer", "kind of rock", "cover", "toe", "extent",
-/// "gradation", "rock in the zone", "remedy", "chance of instability".
-/// "document", "water", "rock size", "class", "layer", "toe", "extent", "gradation",
-/// "rock in the zone", "remedy", "chance of instability".
-/// "gradation", "rock in the zone", "remedy", "chance of instability", "supply", "placing", "mix".
-/// "document", "water", "rock size", "class", "layer", "toe", "extent", "quantities", "submittal",
-/// "substitution", "gradation", "rock in the zone", "remedy", "chance of instability", "supply",
-/// "placing".
+/// "document", "rock size", "placing check": as findings and screens write it.
 std::string_view topic_name(Topic topic);
 
 /// A ratio of what is there to what is needed, with its limits; 1 just holds.

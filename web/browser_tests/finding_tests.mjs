@@ -44,6 +44,29 @@ export function findingTests(world) {
       });
     }
 
+    it('go out as papers to print and sign', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.getByText('Papers to print and sign').tap();
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Lot acceptance: First deliveries' }).tap(),
+      ]);
+      const paper = await readFile(await download.path(), 'utf8');
+      assert.match(paper, /What was looked at/);
+      assert.match(paper, /licensed engineer/);
+      await page.getByLabel('Day').fill('1999-01-01');
+      await page.getByRole('button', { name: 'Daily report' }).tap();
+      await page.getByText('Nothing was taken down on 1999-01-01').waitFor();
+      await page.getByLabel('Day').fill('2026-05-26');
+      const [daily] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Daily report' }).tap(),
+      ]);
+      assert.match(await readFile(await daily.path(), 'utf8'), /Load, ticket 4411/);
+      assert.deepEqual(page.complaints, []);
+      await page.context().close();
+    });
+
     it('change their texts with the units, and not one value in SI', async () => {
       const page = await openApplication(world, postures.phone);
       await page.locator('.finding > summary').first().tap();

@@ -2,6 +2,7 @@
 import type { Findings } from './findings';
 import { openedSite } from './record/site_record';
 import { saveFile } from './save_file';
+import { Papers } from './papers';
 import { archiveOf } from './site_archive';
 import { writePage } from './site_assessment';
 import { strings } from './strings';
@@ -33,31 +34,34 @@ function fileNameOf(name: string): string {
 
 export function SaveFindings({ findings }: { findings: Findings }) {
   return (
-    <div class="save">
-      <button
-        type="button"
-        class="button quiet"
-        onClick={() =>
-          saveFile('findings.json', 'application/json', `${JSON.stringify(findings, null, 2)}\n`)
-        }
-      >
-        {strings.save.findings}
-      </button>
-      <button
-        type="button"
-        class="button quiet"
-        onClick={() => {
-          const site = openedSite.peek();
-          if (site) {
-            const archive = archiveOf(site) as Uint8Array<ArrayBuffer>;
-            saveFile(`${fileNameOf(findings.site.name)}.zip`, 'application/zip', archive);
+    <>
+      <div class="save">
+        <button
+          type="button"
+          class="button quiet"
+          onClick={() =>
+            saveFile('findings.json', 'application/json', `${JSON.stringify(findings, null, 2)}\n`)
           }
-        }}
-      >
-        {strings.save.site}
-      </button>
-      <SavePage ask="report" label={strings.save.report} />
-      <SavePage ask="specification" label={strings.save.specification} />
-    </div>
+        >
+          {strings.save.findings}
+        </button>
+        <button
+          type="button"
+          class="button quiet"
+          onClick={() => {
+            const site = openedSite.peek();
+            if (site) {
+              const archive = archiveOf(site) as Uint8Array<ArrayBuffer>;
+              saveFile(`${fileNameOf(findings.site.name)}.zip`, 'application/zip', archive);
+            }
+          }}
+        >
+          {strings.save.site}
+        </button>
+        <SavePage ask="report" label={strings.save.report} />
+        <SavePage ask="specification" label={strings.save.specification} />
+      </div>
+      <Papers />
+    </>
   );
 }

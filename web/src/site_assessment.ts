@@ -178,6 +178,24 @@ export async function askOpenSite<Answer extends { problems?: Problem[] }>(
   return undefined;
 }
 
+/** What a paper is about, as the engine's request `report` takes it. */
+export interface PaperAsked {
+  kind: 'design-book' | 'lot-acceptance' | 'placing-record' | 'daily-report';
+  lot?: string;
+  day?: string;
+  clock?: string;
+}
+
+/** A paper about the open site, or why there is none. */
+export async function writePaper(
+  paper: PaperAsked,
+): Promise<{ html?: string; problems?: Problem[] }> {
+  const asked = question.peek();
+  if (!asked) return {};
+  const { document, files, units } = asked.request;
+  return engine.ask({ ask: 'report', paper, document, files, units });
+}
+
 /** A printable page of the open site as the engine writes it. */
 export async function writePage(ask: 'report' | 'specification'): Promise<string | undefined> {
   return (await askOpenSite<PageAnswer>(ask))?.html;

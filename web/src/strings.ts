@@ -344,6 +344,16 @@ const english = {
     site: 'Save the whole site (ZIP)',
   },
 
+  papers: {
+    heading: 'Papers to print and sign',
+    'design-book': 'Design book',
+    'placing-record': 'Placing record',
+    lotAcceptance: (lot: string) => `Lot acceptance: ${lot}`,
+    day: 'Day',
+    'daily-report': 'Daily report',
+    failed: 'The paper could not be written. Try again.',
+  },
+
   quantities: {
     heading: 'Quantities and cost',
     counting: 'Counting …',
