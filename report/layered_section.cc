@@ -91,8 +91,10 @@ void write_notes(const TypicalSectionPicture& picture, const TypicalSectionDrawi
     if (std::isfinite(level.level.si()))
       notes.push_back({{edge, level.level.meters()}, level.label});
   }
-  notes.push_back({section.thickness_to, "thickness " + section.thickness_text});
-  if (!section.level) {
+  if (!section.in_plan) {
+    notes.push_back({section.thickness_to, "thickness " + section.thickness_text});
+  }
+  if (!section.slope_text.empty()) {
     notes.push_back({section.slope_middle, "slope " + section.slope_text + "H:1V"});
   }
   std::sort(notes.begin(), notes.end(), [](const Note& a, const Note& b) {
@@ -123,8 +125,10 @@ std::optional<LayeredDrawing> layered_section(const TypicalSectionPicture& pictu
   for (const auto& shape : section->shapes) {
     writer.line(drawing_layer_name(shape.role), shape.points, shape.closed);
   }
-  writer.line(drawing_layer_name(SectionRole::dimension),
-              {section->thickness_from, section->thickness_to}, false);
+  if (!section->in_plan) {
+    writer.line(drawing_layer_name(SectionRole::dimension),
+                {section->thickness_from, section->thickness_to}, false);
+  }
   write_stones(picture, *section, writer);
   write_notes(picture, *section, writer);
   return drawing;

@@ -91,8 +91,10 @@ json drawing_of_zone(const Site& site, const std::string& zone, UnitSystem units
   if (drawing) return {{"drawing", layered_drawing_json(*drawing)}};
   return refused(
       {{"no-section", fmt::format("There is no typical section of \"{}\".", zone), "", "/zone",
-        known.empty() ? "a zone whose lines the document gives: a bank or bed with a "
-                        "section, a shore with its slope, an outfall with its apron"
+        known.empty() ? "a zone whose lines the document gives: a bank or bed with a section, a "
+                        "shore, chute or drop with its slope, an outfall with its apron, a pier "
+                        "with its pier_width; methods give the apron of an abutment and the pool "
+                        "of a basin"
                       : known}});
 }
 

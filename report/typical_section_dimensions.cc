@@ -45,7 +45,7 @@ void draw_slope(SvgCanvas& canvas, const TypicalSectionDrawing& drawing, const S
                 LabelPlacement& placement) {
   const double rise = std::clamp(60 * drawing.rise_per_run, 8.0, 30.0);
   const double run = rise / std::max(drawing.rise_per_run, 1e-3);
-  if (drawing.level || !(run < view.width() / 2)) return;
+  if (drawing.slope_text.empty() || !(run < view.width() / 2)) return;
   const double toward = drawing.channel_on_right ? 1 : -1;
   const PixelPoint middle = view.at(drawing.slope_middle);
   const PixelPoint high{middle.x - toward * (run / 2 + 34), middle.y + 20};

@@ -64,16 +64,19 @@ void add_under(const TypicalSectionPicture& picture, const BuiltSlope& slope, Dr
   double share = 0.12;
   for (const auto& under : picture.under) {
     const double thickness = under.thickness.meters();
+    const double from = std::clamp(under.short_of_ends.meters(), 0.0, 0.45 * slope.length());
+    const double to = slope.length() - from;
     if (thickness > 0) {
       drawing.shapes.push_back(
-          {SectionRole::bedding, true, slope.area(0, slope.length(), down, down + thickness)});
+          {SectionRole::bedding, true, slope.area(from, to, down, down + thickness)});
     } else {
-      auto line = slope.area(0, slope.length(), down, down);
+      auto line = slope.area(from, to, down, down);
       line.resize(line.size() / 2);
       drawing.shapes.push_back({SectionRole::fabric, false, std::move(line)});
     }
     drawing.notes.push_back({thickness > 0 ? SectionRole::bedding : SectionRole::fabric,
-                             slope.at(share * slope.length(), down + thickness / 2), under.label});
+                             slope.at(from + share * (to - from), down + thickness / 2),
+                             under.label});
     down += thickness;
     share += 0.08;
   }
@@ -114,6 +117,20 @@ void add_dimension(const TypicalSectionPicture::Dimension& dimension, Drawing& d
   drawing.shapes.push_back({SectionRole::dimension, false, {from, to}});
   drawing.notes.push_back(
       {SectionRole::dimension, {(from.x + to.x) / 2, (from.z + to.z) / 2}, dimension.label});
+}
+
+void add_structures(const TypicalSectionPicture& picture, Drawing& drawing) {
+  for (const auto& structure : picture.structures) {
+    std::vector<SectionPlace> outline;
+    for (const auto& point : structure.outline) outline.push_back(place_of(point));
+    if (outline.size() < 3 || !std::all_of(outline.begin(), outline.end(), finite)) continue;
+    // Named in its upper part, clear of the rock.
+    auto at = middle_of(outline);
+    for (const auto& place : outline) at.z = std::max(at.z, place.z);
+    at.z = picture.in_plan ? middle_of(outline).z : 0.25 * middle_of(outline).z + 0.75 * at.z;
+    drawing.notes.push_back({SectionRole::structure, at, structure.label});
+    drawing.shapes.push_back({SectionRole::structure, true, std::move(outline)});
+  }
 }
 
 /// As long as it is high, on the side away from the foot of the rock.
@@ -162,17 +179,51 @@ void add_lines_of_the_place(const TypicalSectionPicture& picture, Drawing& drawi
   drawing.shapes.insert(drawing.shapes.begin(), {SectionRole::ground, false, std::move(ground)});
 }
 
+/// An arrow beside the works in the direction of the flow, which goes to the right.
+void add_flow_arrow(Drawing& drawing) {
+  const auto& works = drawing.works;
+  const double length = 0.18 * (works.right - works.left);
+  const double z = works.top + 0.06 * (works.right - works.left);
+  const SectionPlace tip{works.left + length, z};
+  drawing.shapes.push_back({SectionRole::flow,
+                            false,
+                            {{works.left, z},
+                             tip,
+                             {tip.x - 0.25 * length, z + 0.1 * length},
+                             tip,
+                             {tip.x - 0.25 * length, z - 0.1 * length}}});
+  drawing.notes.push_back({SectionRole::flow, {works.left + 0.4 * length, z}, "flow"});
+  drawing.works.top = z + 0.1 * length;
+}
+
+/// Rock seen from above.
+std::optional<Drawing> drawing_in_plan(const TypicalSectionPicture& picture) {
+  Drawing drawing;
+  drawing.title = picture.title;
+  drawing.level = true;
+  drawing.in_plan = true;
+  add_blocks(picture, drawing);
+  if (drawing.rocks.empty()) return std::nullopt;
+  add_structures(picture, drawing);
+  for (const auto& dimension : picture.dimensions) add_dimension(dimension, drawing);
+  drawing.works = window_round(drawing, picture);
+  add_flow_arrow(drawing);
+  return drawing;
+}
+
 }  // namespace
 
 std::string_view drawing_layer_name(SectionRole role) {
   constexpr std::string_view names[] = {
-      "GROUND",       "WATER",  "ROCK-BARE", "ROCK-SOIL-FILLED", "ROCK-VOID-FILLED",
-      "ROCK-GROUTED", "STONES", "BEDDING",   "GEOTEXTILE",       "TOPSOIL",
-      "BLANKET",      "STAKES", "TRENCHES",  "STRUCTURES",       "DIMENSIONS"};
+      "GROUND",           "WATER",        "ROCK-BARE", "ROCK-SOIL-FILLED",
+      "ROCK-VOID-FILLED", "ROCK-GROUTED", "STONES",    "BEDDING",
+      "GEOTEXTILE",       "TOPSOIL",      "BLANKET",   "STAKES",
+      "TRENCHES",         "STRUCTURES",   "FLOW",      "DIMENSIONS"};
   return names[static_cast<std::size_t>(role)];
 }
 
 std::optional<TypicalSectionDrawing> typical_section_drawing(const TypicalSectionPicture& picture) {
+  if (picture.in_plan) return drawing_in_plan(picture);
   SectionPicture::RockLayer layer;
   layer.surface = picture.surface;
   layer.thickness = picture.thickness;
@@ -188,6 +239,7 @@ std::optional<TypicalSectionDrawing> typical_section_drawing(const TypicalSectio
   if (drawing.rocks.empty()) return std::nullopt;
   add_blocks(picture, drawing);
   add_cover(picture, slope, drawing);
+  add_structures(picture, drawing);
   if (picture.conduit) add_conduit(*picture.conduit, drawing);
   if (picture.toe_depth) add_dimension(*picture.toe_depth, drawing);
   for (const auto& dimension : picture.dimensions) add_dimension(dimension, drawing);
@@ -203,6 +255,10 @@ std::optional<TypicalSectionDrawing> typical_section_drawing(const TypicalSectio
   drawing.thickness_to = slope.at(at, thickness);
   drawing.thickness_text = picture.thickness_text;
   drawing.slope_middle = slope.at(0.4 * slope.length(), thickness);
+  if (picture.slope_at && finite(place_of(*picture.slope_at))) {
+    drawing.slope_middle = place_of(*picture.slope_at);
+    drawing.slope_middle.z -= 1.2 * thickness;
+  }
   drawing.rise_per_run = picture.rise_per_run;
   drawing.slope_text = picture.slope_text;
   add_lines_of_the_place(picture, drawing);

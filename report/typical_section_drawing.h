@@ -26,6 +26,7 @@ enum class SectionRole {
   stake,
   trench,
   structure,
+  flow,
   dimension,
 };
 
@@ -64,13 +65,14 @@ struct TypicalSectionDrawing {
   std::vector<RockStretch> rocks;
   SectionWindow works;  ///< round everything that is built
   bool channel_on_right = true;
-  bool level = false;           ///< no slope is told
+  bool level = false;           ///< as much is seen on the one side as on the other
+  bool in_plan = false;         ///< from above: there is no ground, thickness or slope
   SectionPlace thickness_from;  ///< dimension of the layer, square to it
   SectionPlace thickness_to;
   std::string thickness_text;
   SectionPlace slope_middle;  ///< below the layer, where the slope is told
   double rise_per_run = 0;    ///< falls toward the channel
-  std::string slope_text;
+  std::string slope_text;     ///< empty: none is told
 };
 
 /// Nothing where the surface has no length, or the layer no thickness.

@@ -140,7 +140,10 @@ void draw_shape(SvgCanvas& canvas, const SectionShape& shape, const SectionView&
       canvas.polygon(points, {Ink::paper, 1, Ink::ink, 1, {}, "stake"});
       break;
     case SectionRole::structure:
-      canvas.polygon(points, {Ink::none, 1, Ink::ink, 2, {}, "structure"});
+      canvas.polygon(points, {Ink::stone_1, 1, Ink::ink, 2, {}, "structure"});
+      break;
+    case SectionRole::flow:
+      canvas.polyline(points, {Ink::none, 1, Ink::river, 2, {}, "flow"});
       break;
     case SectionRole::trench:
       canvas.polygon(points, {Ink::stone_2, 1, Ink::ink, 1, "3 2", "trench"});

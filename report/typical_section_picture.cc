@@ -156,13 +156,15 @@ std::string draw(const TypicalSectionPicture& picture, UnitSystem units, double 
   SvgCanvas canvas(fmt::format("{}-{}", picture.id, svg_number(width)), width);
   const auto drawing = typical_section_drawing(picture);
   const auto section = ground_and_water(picture, units);
-  if (!drawing || section.ground.size() < 2) {
+  if (!drawing || (!drawing->in_plan && section.ground.size() < 2)) {
     canvas.text({4, 18}, "There is nothing to show.", quiet_text);
     return canvas.finish(28, "typical-section-picture", picture.title, picture.description);
   }
   const auto layout = layout_of(*drawing, width);
   const auto& view = layout.view;
-  draw_view(canvas, section, view, SectionWords::dimensions, picture.id);
+  if (!drawing->in_plan) {
+    draw_view(canvas, section, view, SectionWords::dimensions, picture.id);
+  }
   canvas.begin_clipped_group("works", corners_of(view.box()));
   const double median = std::max(0.0, picture.median_stone.meters());
   for (std::size_t i = 0; i < drawing->rocks.size(); ++i) {
@@ -173,7 +175,7 @@ std::string draw(const TypicalSectionPicture& picture, UnitSystem units, double 
   for (const auto& shape : drawing->shapes) draw_shape(canvas, shape, view, seeded);
   LabelPlacement placement(view.box());
   draw_slope(canvas, *drawing, view, placement);
-  draw_thickness(canvas, *drawing, view, placement);
+  if (!drawing->in_plan) draw_thickness(canvas, *drawing, view, placement);
   for (const auto& shape : drawing->shapes) {
     if (shape.role != SectionRole::dimension) continue;
     draw_dimension(canvas, view.at(shape.points[0]), view.at(shape.points[1]));

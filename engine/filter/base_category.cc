@@ -122,8 +122,11 @@ Length max_filter_d90(Length min_d10) {
   return millimeters(60);
 }
 
-Expected<FilterLimits> filter_limits(const FilterBase& base, const FilterChoices& choices,
-                                     Steps& steps) {
+namespace {
+
+/// Category, d85 and the largest D15 of one sample.
+Expected<FilterLimits> retention_limits(const FilterBase& base, const FilterChoices& choices,
+                                        Steps& steps) {
   const auto passing_no_4 = known_percent(base.finest, sieve::no_4);
   if (!passing_no_4 && choices.regrading == Regrading::by_rule) {
     return does_not_reach("The curve does not tell what passes the No. 4 sieve.",
@@ -161,7 +164,44 @@ Expected<FilterLimits> filter_limits(const FilterBase& base, const FilterChoices
   steps.computed_grain("D15F", "largest, to hold the soil",
                        retention_formula(limits.category, choices.dispersion), limits.max_d15,
                        procedure);
-  limits.permeable_d15 = permeable_d15(base.coarsest, choices.edition, steps);
+  return limits;
+}
+
+}  // namespace
+
+Expected<FilterLimits> filter_limits(const FilterBase& base, const FilterChoices& choices,
+                                     Steps& steps) {
+  return filter_limits(std::vector<FilterBase>{base}, choices, steps);
+}
+
+Expected<FilterLimits> filter_limits(const std::vector<FilterBase>& samples,
+                                     const FilterChoices& choices, Steps& steps) {
+  std::optional<FilterLimits> strictest;
+  Steps retention;
+  Steps drainage;
+  Length least;
+  std::size_t drained = 0;
+  for (std::size_t i = 0; i < samples.size(); ++i) {
+    Steps own;
+    auto limits = retention_limits(samples[i], choices, own);
+    if (!limits) return limits.problems();
+    limits->retained = i;
+    if (!strictest || limits->max_d15 < strictest->max_d15) {
+      strictest = *limits;
+      retention = std::move(own);
+    }
+    Steps permeability;
+    const Length permeable = permeable_d15(samples[i].coarsest, choices.edition, permeability);
+    if (i > 0 && permeable <= least) continue;
+    least = permeable;
+    drained = i;
+    drainage = std::move(permeability);
+  }
+  FilterLimits limits = strictest.value_or(FilterLimits{});
+  limits.permeable_d15 = least;
+  limits.drained = drained;
+  steps.append(retention);
+  steps.append(drainage);
   if (limits.permeable_d15 > limits.max_d15) {
     return Problem{
         "no-filter-fits",

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "engine/finding/steps.h"
 #include "engine/rock/gradation_band.h"
@@ -48,6 +49,8 @@ struct FilterLimits {
   Length max_d90;        ///< control point 7
   Length min_d10;
   Length max_d10;
+  std::size_t retained = 0;  ///< the sample that decides what holds the soil
+  std::size_t drained = 0;   ///< the sample that decides what lets the water out
 };
 
 /// The curve of what passes the No. 4 sieve alone: P(d)·100/P(No. 4). The same curve where nothing
@@ -65,6 +68,12 @@ Length max_filter_d90(Length min_d10);
 /// share. Problems: a curve that does not reach d85 or the No. 200 sieve; no room for a filter.
 Expected<FilterLimits> filter_limits(const FilterBase& base, const FilterChoices& choices,
                                      Steps& steps);
+
+/// The same for several samples of one ground, at least one: the least of what may hold each, the
+/// most of what lets the water out of each. The finest sample need not be the one that asks for
+/// most: a fine sand may ask for less D15 than a silt.
+Expected<FilterLimits> filter_limits(const std::vector<FilterBase>& samples,
+                                     const FilterChoices& choices, Steps& steps);
 
 /// The band of those limits, its fine side drawn on to 100 %.
 Expected<GradationBand> filter_band_of(const FilterLimits& limits);

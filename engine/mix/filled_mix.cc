@@ -20,10 +20,10 @@ Problems problems_of(const FilledMix& mix) {
       problems.push_back({"not-positive", "Its parts are not above zero.", "", where, "above 0"});
     }
   };
-  positive(mix.rock_parts, "rock");
+  positive(mix.rock_parts, of_rock);
   if (!is_share(mix.rock.voids)) {
     problems.push_back(
-        {"voids-outside", "No rock has this share of voids.", "", "rock", "0.1 to 0.7"});
+        {"voids-outside", "No rock has this share of voids.", "", of_rock, "0.1 to 0.7"});
   }
   if (mix.fills.empty()) {
     problems.push_back({"no-fill", "The mix has no fill.", "", "", "at least one fill"});
@@ -96,7 +96,11 @@ void weigh_volumes(const FilledMix& mix, MixBalance& balance) {
   if (mix.fills.size() == 1) balance.compaction_that_fits = n / balance.loose_ratio;
 }
 
+constexpr double rounding = 1e-6;
+
 }  // namespace
+
+bool is_full(const MixBalance& balance) { return balance.filling >= least_filling - rounding; }
 
 Expected<MixBalance> balance_of(const FilledMix& mix) {
   if (auto problems = problems_of(mix); !problems.empty()) return problems;
@@ -117,7 +121,7 @@ Expected<MixBalance> balance_of(const FilledMix& mix) {
   }
   if (several) balance.fill_in_place = all_solids / density_together(materials, balance.solids);
   weigh_volumes(mix, balance);
-  auto rock = beyond_packing("rock", mix.rock.gradation, mix.rock.voids, rodded_index);
+  auto rock = beyond_packing(of_rock, mix.rock.gradation, mix.rock.voids, rodded_index);
   if (rock) balance.beyond_packing.push_back(std::move(*rock));
   const bool known = materials.size() == mix.fills.size();
   if (!known || !balance.beyond_packing.empty()) return balance;

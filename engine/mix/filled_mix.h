@@ -52,8 +52,15 @@ struct MixBalance {
 
 /// Contact of the rock is being lost above this dilation (common practice).
 inline constexpr double most_dilation = 1.05;
+/// Fill that leaves a tenth of the voids open is not full (common practice).
+inline constexpr double least_filling = 0.9;
+/// What a problem of the rock of a mix names as its place.
+inline constexpr const char* of_rock = "rock";
 /// Fill up to this share of the rock's size can be washed in (geometry of throats, rounded).
 inline constexpr double washed_in_ratio = 0.15;
+
+/// Whether the fill leaves less than a tenth of the voids open.
+bool is_full(const MixBalance& balance);
 
 /// Volume balance, and dilation by the compressible packing model at K = 4.5 with the sizes of all
 /// curves. Several fills lie in one another's voids: their volume in place is that of their solids

@@ -151,7 +151,7 @@ TEST(MixRecipes, TheRecalledVoidFilledRecipeForcesTheRockApart) {
   EXPECT_GT(balance->dilation.value_or(0), 1.25);
   const auto corrected = design_mix(mix);
   ASSERT_TRUE(corrected);
-  EXPECT_LE(corrected->balance.dilation.value_or(9), most_dilation);
+  EXPECT_LE(corrected->recipe.balance.dilation.value_or(9), most_dilation);
 }
 
 TEST(MixRecipes, AreReadAndServeTheirSizes) {

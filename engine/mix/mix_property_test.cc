@@ -78,14 +78,14 @@ TEST(MixProperty, ADesignFitsAndItsBucketsAreWhole) {
       RC_ASSERT(recipe.problems().front().code == "no-recipe");
       return;
     }
-    RC_ASSERT(recipe->balance.filling <= 1 + 1e-9);
-    RC_ASSERT(recipe->buckets() <= 8);
-    RC_ASSERT(recipe->rock_buckets >= 1);
+    RC_ASSERT(recipe->recipe.balance.filling <= 1 + 1e-9);
+    RC_ASSERT(recipe->recipe.buckets() <= 8);
+    RC_ASSERT(recipe->recipe.rock_buckets >= 1);
     if (mix.placing == MixPlacing::mixed) {
-      RC_ASSERT(*recipe->balance.dilation <= most_dilation + 1e-9);
+      RC_ASSERT(*recipe->recipe.balance.dilation <= most_dilation + 1e-9);
     }
-    const auto again = balance_of(with_recipe(mix, *recipe));
-    RC_ASSERT(std::abs(again->filling - recipe->balance.filling) < 1e-6);
+    const auto again = balance_of(with_recipe(mix, recipe->recipe));
+    RC_ASSERT(std::abs(again->filling - recipe->recipe.balance.filling) < 1e-6);
   }));
 }
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/finding/outcome_order.h"
 #include "engine/site/compared_rock.h"
 #include "engine/site/conflict_findings.h"
 #include "engine/site/counted_so_far.h"
@@ -151,6 +152,8 @@ void add_zone(const Site& site, ZoneWork& one, const Wording& wording, Findings&
   move_into(all, lining_findings(site, zone, one.water, wording));
   auto typical = typical_section(site, zone, one.water, one.sizing, wording);
   if (typical) findings.typical_sections.push_back(std::move(*typical));
+  auto plan = plan_view(site, zone, one.sizing, wording);
+  if (plan) findings.typical_sections.push_back(std::move(*plan));
   auto keys = end_key_section(site, zone, one.water, one.sizing, wording);
   if (keys) findings.typical_sections.push_back(std::move(*keys));
   if (!zone.section.empty()) {

@@ -5,8 +5,9 @@
 #include <algorithm>
 #include <set>
 
+#include "engine/finding/outcome_order.h"
 #include "engine/quantities/ordered_measure.h"
-#include "engine/site/outcome_order.h"
+#include "engine/site/mended_filter.h"
 
 namespace proofstone {
 namespace {
@@ -51,6 +52,22 @@ void compare_rock(Substitution& study, const ComparedColumns& columns, const Wor
           [&](const SizedSite& sized) { return required_cell(sized, wording); });
   add_row(study, columns, "Layer thickness",
           [&](const SizedSite& sized) { return wording.rock(sized.zone.layer_thickness); });
+  const auto any = [&](const auto& has) {
+    return std::any_of(columns.begin(), columns.end(),
+                       [&](const SizedSite* column) { return has(*column); });
+  };
+  if (any([](const SizedSite& sized) { return sized.zone.filter.has_value(); })) {
+    add_row(study, columns, "Filter, from the soil up", [&](const SizedSite& sized) {
+      return sized.zone.filter ? layers_text(sized.site, *sized.zone.filter, wording)
+                               : std::string("not stated");
+    });
+  }
+  if (any([](const SizedSite& sized) { return !sized.zone.mix.empty(); })) {
+    add_row(study, columns, "Proportions of the mix", [&](const SizedSite& sized) {
+      return sized.zone.mix.empty() ? std::string("no mix")
+                                    : proportions_text(sized.site, sized.zone.mix);
+    });
+  }
 }
 
 std::string judged_matter(const Finding& finding) {
@@ -120,6 +137,18 @@ bool hangs_on_the_rock(const Finding& finding) {
     default:
       return false;
   }
+}
+
+std::string proportions_text(const Site& site, const std::string& id) {
+  const auto& mix = site.mixes.at(id);
+  if (!mix.recipe.empty()) return "published recipe " + mix.recipe;
+  if (mix.parts.empty()) return "to be found";
+  std::vector<std::string> fills;
+  for (const auto& part : mix.parts) {
+    fills.push_back(
+        fmt::format("{} of {}", significant(part.parts, 4), site.materials.at(part.material).name));
+  }
+  return fmt::format("{} of the rock to {}", significant(mix.rock_parts, 4), listed(fills));
 }
 
 void compare_designs(Substitution& study, const ComparedColumns& columns, const Wording& wording) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "engine/site/substituted_site.h"
@@ -15,6 +16,10 @@ bool hangs_on_the_rock(const Finding& finding);
 
 /// Every row of the comparison: the rock, what is judged, what is ordered.
 void compare_designs(Substitution& study, const ComparedColumns& columns, const Wording& wording);
+
+/// "9 of the rock to 4 of Loam", by the parts or the recipe of a mix; "to be found" where it has
+/// neither.
+std::string proportions_text(const Site& site, const std::string& mix);
 
 /// What of `other` stops more than it does in `original`, by the findings of `other`.
 std::vector<const Finding*> made_worse(const SizedSite& original, const SizedSite& other);

@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "engine/cover/cover_line.h"
-#include "engine/site/outcome_order.h"
+#include "engine/finding/outcome_order.h"
 #include "engine/sizing/hec15_curves.h"
 
 namespace proofstone {

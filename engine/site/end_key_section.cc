@@ -70,6 +70,7 @@ std::optional<Picture> end_key_section(const Site& site, const Zone& zone,
   picture.surface = {{stretch, zero}, {zero, zero}};
   picture.ground = {{-0.3 * stretch, zero}, {stretch, zero}};
   add_whole_part(picture, zone, sizing.specified->name, wording);
+  add_under(picture, site, zone, wording);
   draw_key(picture, keys, wording);
   draw_thicker_end(picture, *extents, keys.top_width, wording);
   picture.notes.push_back({"the layer goes on; its other end is the mirror of this",

@@ -89,15 +89,18 @@ void put_fabric_outcome(const GeotextileFilterResult& needed, const Missing& mis
 
 }  // namespace
 
-std::optional<GeotextileFilterResult> fabric_needed(const SoilBelow& soil,
-                                                    const GeotextileFilter& fabric,
-                                                    const RockAbove& rock, Steps& steps) {
-  const auto& curve = soil.curves.fine();
+namespace {
+
+/// For one sample of the soil.
+std::optional<GeotextileFilterResult> needed_for(const SoilBelow& soil, const LayerCurves& sample,
+                                                 const GeotextileFilter& fabric,
+                                                 const RockAbove& rock, Steps& steps) {
+  const auto& curve = sample.fine();
   const auto fines = known_percent(curve, sieve::no_200);
-  const auto d85 = soil.curves.finest(85);
+  const auto d85 = sample.finest(85);
   if (!fines || !d85) return std::nullopt;
   GeotextileFilterInputs inputs;
-  inputs.soil_d15 = soil.curves.coarsest(15).value_or(std::min(*d85, curve.front().size));
+  inputs.soil_d15 = sample.coarsest(15).value_or(std::min(*d85, curve.front().size));
   inputs.soil_d85 = *d85;
   if (const auto cu = uniformity(curve)) inputs.uniformity = Dimensionless::number(*cu);
   inputs.fines = Dimensionless::of(*fines, unit::percent);
@@ -116,6 +119,34 @@ std::optional<GeotextileFilterResult> fabric_needed(const SoilBelow& soil,
   const auto needed = geotextile_filter(inputs, steps);
   if (!needed) return std::nullopt;
   return *needed;
+}
+
+}  // namespace
+
+std::optional<GeotextileFilterResult> fabric_needed(const SoilBelow& soil,
+                                                    const GeotextileFilter& fabric,
+                                                    const RockAbove& rock, Steps& steps) {
+  auto strictest = needed_for(soil, soil.curves, fabric, rock, steps);
+  if (!strictest) return std::nullopt;
+  for (const auto& sample : soil.further) {
+    Steps own;
+    const auto needed = needed_for(soil, sample, fabric, rock, own);
+    if (!needed) return std::nullopt;
+    const auto permittivity = std::max(strictest->least_permittivity, needed->least_permittivity);
+    auto excluded = strictest->excluded_because;
+    for (const auto& words : needed->excluded_because) {
+      if (std::find(excluded.begin(), excluded.end(), words) == excluded.end()) {
+        excluded.push_back(words);
+      }
+    }
+    if (needed->most_opening < strictest->most_opening) {
+      strictest = needed;
+      steps.append(own);
+    }
+    strictest->least_permittivity = permittivity;
+    strictest->excluded_because = std::move(excluded);
+  }
+  return strictest;
 }
 
 PairVerdict judge_fabric(const SoilBelow& soil, const GeotextileFilter& fabric,

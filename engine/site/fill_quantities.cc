@@ -1,10 +1,14 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <functional>
 
-#include "engine/site/prepared_mix.h"
+#include "engine/site/designed_mix.h"
 #include "engine/site/quantity_counting.h"
 #include "engine/site/quantity_totals.h"
+#include "engine/site/shore_slope.h"
+#include "engine/site/slope_parts.h"
+#include "engine/site/zone_slope.h"
 
 namespace proofstone {
 namespace {
@@ -12,15 +16,76 @@ namespace {
 /// Water of 62.4 lb/ft³, as quantities of rock are worked out elsewhere.
 constexpr Density water = Density::pounds_mass_per_cubic_foot(62.4);
 
-/// Whether the mix fills the layer from its toe to its top.
-bool fills_all(const Zone& zone) {
-  return zone.kinds.empty() || (zone.kinds.size() == 1 && is_filled(zone.kinds.front().kind));
+/// What of a slope the mix fills, as a share of its length along the ground.
+struct FilledShare {
+  double share = 1;
+  std::string why_not;  ///< empty: known
+};
+
+bool filled_by(const Zone& zone, const SiteMix& mix, RockKind kind) {
+  const bool soil = mix.kind == MixKind::soil_filled;
+  // One kind alone is filled with the mix of the zone, whatever it is called.
+  return zone.kinds.size() == 1 ? is_filled(kind)
+                                : kind == (soil ? RockKind::soil_filled : RockKind::void_filled);
+}
+
+/// A slope between two elevations and the length of its ground between any two on it.
+struct CountedSlope {
+  Length foot;
+  Length top;
+  std::function<Length(Length, Length)> length_between;
+};
+
+std::optional<CountedSlope> counted_slope(const Counting& counting) {
+  const auto& zone = counting.zone;
+  if (zone.place == ZonePlace::shore) {
+    const auto shore = slope_of_shore(zone, counting.water, nullptr);
+    if (!shore || !shore->level_stated) return std::nullopt;
+    return CountedSlope{shore->foot, shore->top,
+                        [](Length low, Length high) { return high - low; }};
+  }
+  const auto section = counting.site.sections.find(zone.section);
+  if (section == counting.site.sections.end()) return std::nullopt;
+  const auto slope = slope_of_zone(zone, section->second);
+  if (!slope) return std::nullopt;
+  return CountedSlope{slope->toe_elevation, slope->top_elevation,
+                      [&zone, section, slope](Length low, Length high) {
+                        return slope_length_between(zone, section->second, *slope, low, high);
+                      }};
+}
+
+FilledShare filled_share(const Counting& counting) {
+  const auto& zone = counting.zone;
+  const auto& mix = counting.site.mixes.at(zone.mix);
+  if (zone.kinds.empty()) return {};
+  if (zone.kinds.size() == 1 && is_filled(zone.kinds.front().kind)) return {};
+  const auto slope = counted_slope(counting);
+  if (!slope) {
+    return {0,
+            "The fill is not counted where the zone is filled on a part of a slope that the "
+            "document does not give: make that part a zone of its own."};
+  }
+  Length filled;
+  for (const auto& kind : stated_kinds(zone, slope->foot, slope->top, counting.water)) {
+    if (!kind.top) {
+      return {0,
+              "The fill is not counted: how far up the slope it goes hangs on a water level that "
+              "is not known."};
+    }
+    if (filled_by(zone, mix, kind.stated->kind) && *kind.top > kind.bottom) {
+      filled = filled + slope->length_between(kind.bottom, *kind.top);
+    }
+  }
+  const Length whole = slope->length_between(slope->foot, slope->top);
+  return {whole.meters() > 0 ? filled / whole : 0, ""};
 }
 
 Expected<PreparedMix> mix_to_count(const Site& site, const Zone& zone) {
   auto prepared = prepare_mix(site, zone);
-  if (prepared && prepared->mix.fills.empty()) return designed_mix(site, *prepared);
-  return prepared;
+  if (!prepared || !prepared->mix.fills.empty()) return prepared;
+  auto designed = designed_mix(site, zone, *prepared);
+  if (!designed) return designed.problems();
+  return std::move(designed->mix);
 }
 
 /// Dry mass of one fill; absent without its specific gravity or its porosity.
@@ -81,10 +146,9 @@ void cannot_count(Counting& counting, std::string why) {
 void count_fill(Counting& counting) {
   const auto& zone = counting.zone;
   if (zone.mix.empty()) return;
-  if (!fills_all(zone)) {
-    cannot_count(counting,
-                 "The fill is not counted where the zone is filled on a part of its slope: make "
-                 "that part a zone of its own.");
+  const auto filled = filled_share(counting);
+  if (!filled.why_not.empty()) {
+    cannot_count(counting, filled.why_not);
     return;
   }
   const auto prepared = mix_to_count(counting.site, zone);
@@ -98,11 +162,17 @@ void count_fill(Counting& counting) {
                                    : balance.problems().front().sentence());
     return;
   }
-  const auto layer =
-      Volume::cubic_meters(counting.part.area->square_meters() * zone.layer_thickness.meters());
-  const auto rock = layer / balance->bulking;
   auto& steps = counting.counted.steps;
-  steps.computed("V_R", "bulk volume of the rock in the mix", "V/volume of the mix over its rock",
+  if (filled.share < 1) {
+    steps.computed("p", "part of the slope that is filled", "its length along the ground over all",
+                   measure(filled.share));
+  }
+  const auto layer = Volume::cubic_meters(filled.share * counting.part.area->square_meters() *
+                                          zone.layer_thickness.meters());
+  const auto rock = layer / balance->bulking;
+  steps.computed("V_R", "bulk volume of the rock in the mix",
+                 filled.share < 1 ? "p·V/volume of the mix over its rock"
+                                  : "V/volume of the mix over its rock",
                  measure(rock));
   const auto in_place = balance->fill_in_place * rock;
   steps.computed("V_F", "fill in place", "V_R·fill in place for each volume of rock",
@@ -114,7 +184,8 @@ void count_fill(Counting& counting) {
     count_fill_of(counting, *prepared, *balance, i, rock);
   }
   counting.counted.notes.emplace_back(
-      "The layer is counted as filled, the rock of the toe as bare. Where the fill forces the rock "
+      "The layer is counted as filled where the mix is, the rock of the toe as bare. Where the "
+      "fill forces the rock "
       "apart, less rock is taken than is counted here.");
 }
 

@@ -5,8 +5,8 @@
 
 #include "engine/filter/beddings.h"
 #include "engine/filter/filter_band.h"
+#include "engine/finding/outcome_order.h"
 #include "engine/rock/size_and_mass.h"
-#include "engine/site/outcome_order.h"
 
 namespace proofstone {
 namespace {
@@ -46,7 +46,9 @@ bool is_worse(Outcome one, Outcome other) { return weight(one) > weight(other); 
 std::optional<SoilBelow> soil_below(const Site& site, const Zone& zone) {
   if (zone.soil.empty()) return std::nullopt;
   const auto& soil = site.soils.at(zone.soil);
-  return SoilBelow{LayerCurves(soil.name, soil.gradation), soil.dispersion, soil.plasticity_index};
+  SoilBelow below{LayerCurves(soil.name, soil.gradation), soil.dispersion, soil.plasticity_index};
+  for (const auto& sample : soil.further) below.further.emplace_back(sample.name, sample.gradation);
+  return below;
 }
 
 LayerCurves bedding_curves(const Site& site, const std::string& bedding) {

@@ -13,20 +13,6 @@ namespace {
 
 constexpr double rounding = 1e-9;
 
-Length least_thickness(const Zone& zone, const LayerCurves& layer, Steps& steps) {
-  const auto& layers = layers_of(zone);
-  const auto granular = std::count_if(layers.begin(), layers.end(), [](const FilterLayer& one) {
-    return std::holds_alternative<GranularFilter>(one);
-  });
-  FilterThicknessInputs inputs;
-  inputs.layers = granular > 1 ? FilterLayers::several : FilterLayers::single;
-  inputs.placing =
-      zone.placement == Placement::dry ? FilterPlacing::dry : FilterPlacing::under_water;
-  if (!layer.coarse().empty()) inputs.largest_grain = layer.coarse().back().size;
-  const auto least = filter_thickness(inputs, steps);
-  return least ? least->thickness : Length::inches(6);
-}
-
 }  // namespace
 
 Finding begin_filter_finding(const Zone& zone, const std::string& id, const std::string& title) {
@@ -44,6 +30,17 @@ const std::vector<FilterLayer>& layers_of(const Zone& zone) {
   return zone.filter ? zone.filter->layers : none;
 }
 
+Length least_filter_thickness(const Zone& zone, std::size_t granular, const LayerCurves& layer,
+                              Steps& steps) {
+  FilterThicknessInputs inputs;
+  inputs.layers = granular > 1 ? FilterLayers::several : FilterLayers::single;
+  inputs.placing =
+      zone.placement == Placement::dry ? FilterPlacing::dry : FilterPlacing::under_water;
+  if (!layer.coarse().empty()) inputs.largest_grain = layer.coarse().back().size;
+  const auto least = filter_thickness(inputs, steps);
+  return least ? least->thickness : Length::inches(6);
+}
+
 Finding thickness_finding(const Site& site, const Zone& zone, const GranularFilter& layer,
                           std::size_t number, const Wording& wording) {
   const auto curves = bedding_curves(site, layer.bedding);
@@ -52,7 +49,12 @@ Finding thickness_finding(const Site& site, const Zone& zone, const GranularFilt
   finding.about.method = "filter-thickness";
   finding.sources = filter_thickness_method().description().sources;
   finding.steps.given_rock("t", "thickness of the layer", layer.thickness, "document");
-  const Length least = least_thickness(zone, curves, finding.steps);
+  const auto& layers = layers_of(zone);
+  const auto granular = std::count_if(layers.begin(), layers.end(), [](const FilterLayer& one) {
+    return std::holds_alternative<GranularFilter>(one);
+  });
+  const Length least =
+      least_filter_thickness(zone, static_cast<std::size_t>(granular), curves, finding.steps);
   finding.margin = Margin{layer.thickness / least, std::nullopt, std::nullopt};
   finding.sentence = fmt::format("{} is {} thick; at least {} is asked{}.", curves.name(),
                                  wording.rock(layer.thickness), wording.rock(least),

@@ -21,6 +21,10 @@ bool all_filled(const Zone& zone);
 /// The layers of a zone's filter; none where none is stated.
 const std::vector<FilterLayer>& layers_of(const Zone& zone);
 
+/// The least thickness of a layer among so many granular ones.
+Length least_filter_thickness(const Zone& zone, std::size_t granular, const LayerCurves& layer,
+                              Steps& steps);
+
 /// Whether a granular layer, the `number`th from the soil, is thick enough.
 Finding thickness_finding(const Site& site, const Zone& zone, const GranularFilter& layer,
                           std::size_t number, const Wording& wording);

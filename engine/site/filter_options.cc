@@ -4,6 +4,7 @@
 
 #include "engine/filter/beddings.h"
 #include "engine/filter/filter_band.h"
+#include "engine/filter/filter_bands.h"
 #include "engine/filter/filter_thickness.h"
 #include "engine/filter/geotextile_strength.h"
 #include "engine/site/filter_chain.h"
@@ -11,46 +12,52 @@
 namespace proofstone {
 namespace {
 
-/// Chains of standard beddings and materials that were tried.
+/// Chains of standard beddings and materials that were tried, by their ids from the soil up.
 struct Tried {
-  std::vector<std::string> serve;
-  std::vector<std::string> serve_in_the_middle;
+  std::vector<std::vector<std::string>> serve;
+  std::vector<std::vector<std::string>> serve_in_the_middle;
 };
-
-std::vector<std::string> candidates(const Site& site) {
-  std::vector<std::string> ids;
-  for (const auto& [id, material] : site.materials) ids.push_back(id);
-  for (const auto& bedding : bedding_catalog()) ids.push_back(bedding.id);
-  return ids;
-}
-
-FilterLayer layer_of(const std::string& id) { return GranularFilter{id, Length::inches(6)}; }
 
 Tried try_chains(const Site& site, const Zone& zone, const LayerCurves& rock,
                  const Wording& wording) {
   Tried tried;
-  const auto note = [&](const std::vector<FilterLayer>& layers, const std::string& words) {
+  const auto note = [&](const std::vector<std::string>& ids) {
+    std::vector<FilterLayer> layers;
+    for (const auto& id : ids) layers.emplace_back(GranularFilter{id, Length::inches(6)});
     const auto outcome = judge_chain(site, zone, layers, rock, wording).outcome;
-    if (outcome == Outcome::meets) tried.serve.push_back(words);
-    if (outcome == Outcome::ask_the_designer) tried.serve_in_the_middle.push_back(words);
+    if (outcome == Outcome::meets) tried.serve.push_back(ids);
+    if (outcome == Outcome::ask_the_designer) tried.serve_in_the_middle.push_back(ids);
   };
-  const auto ids = candidates(site);
+  const auto ids = bedding_ids(site);
   for (const auto& lower : ids) {
-    const auto name = bedding_curves(site, lower).name();
-    note({layer_of(lower)}, name);
+    note({lower});
     for (const auto& upper : ids) {
-      if (upper == lower) continue;
-      note({layer_of(lower), layer_of(upper)},
-           fmt::format("{} under {}", name, bedding_curves(site, upper).name()));
+      if (upper != lower) note({lower, upper});
     }
   }
   return tried;
 }
 
-std::string either(const std::vector<std::string>& words) {
+/// "Type I under Type II; Surge".
+std::string either(const Site& site, const std::vector<std::vector<std::string>>& chains) {
   std::string text;
-  for (const auto& word : words) text += (text.empty() ? "" : "; ") + word;
+  for (const auto& chain : chains) {
+    if (!text.empty()) text += "; ";
+    for (std::size_t i = 0; i < chain.size(); ++i) {
+      text += (i == 0 ? "" : " under ") + bedding_curves(site, chain[i]).name();
+    }
+  }
   return text;
+}
+
+/// "D15 between 1 mm and 5 mm, D60 between …".
+std::string band_text(const FilterLimits& limits, const Wording& wording) {
+  return fmt::format(
+      "D15 between {} and {}, D60 between {} and {}, at most 5 % passing the No. "
+      "200 sieve and not plastic, D90 at most {}, no grain above {}",
+      grain_text(limits.min_d15, wording), grain_text(limits.max_d15, wording),
+      grain_text(limits.min_d60, wording), grain_text(limits.max_d60, wording),
+      grain_text(limits.max_d90, wording), grain_text(limits.max_d100, wording));
 }
 
 void put_band(const FilterLimits& limits, Finding& finding, const Wording& wording) {
@@ -64,12 +71,29 @@ void put_band(const FilterLimits& limits, Finding& finding, const Wording& wordi
   state("min_d5", "D5F", "least, control point 5", limits.min_d5);
   state("max_d90", "D90F", "largest, control point 7", limits.max_d90);
   state("max_d100", "D100F", "largest, control point 6", limits.max_d100);
-  finding.reasons.push_back(fmt::format(
-      "The lowest layer: D15 between {} and {}, D60 between {} and {}, at most 5 % passing the No. "
-      "200 sieve and not plastic, D90 at most {}, no grain above {}.",
-      grain_text(limits.min_d15, wording), grain_text(limits.max_d15, wording),
-      grain_text(limits.min_d60, wording), grain_text(limits.max_d60, wording),
-      grain_text(limits.max_d90, wording), grain_text(limits.max_d100, wording)));
+  finding.reasons.push_back(fmt::format("The lowest layer: {}.", band_text(limits, wording)));
+}
+
+/// The bands above the lowest, each made for the one below it, until the rock serves.
+void put_bands_above(const SoilBelow& soil, const LayerCurves& rock, const FilterChoices& choices,
+                     Finding& finding, const Wording& wording) {
+  const auto bands = filter_bands(soil.samples(), rock, choices);
+  for (std::size_t i = 1; i < bands.layers.size(); ++i) {
+    finding.reasons.push_back(
+        fmt::format("Layer {} from the soil, on a lower one that keeps its "
+                    "band: {}.",
+                    i + 1, band_text(bands.layers[i], wording)));
+  }
+  if (!bands.why_not.empty()) {
+    finding.reasons.push_back("Layer on layer no band reaches the rock. " + bands.why_not);
+  } else if (bands.layers.size() > 1) {
+    finding.reasons.push_back(
+        fmt::format("On {} such layers the rock serves with every gradation that its class allows.",
+                    bands.layers.size()));
+  } else if (bands.layers.size() == 1) {
+    finding.reasons.emplace_back(
+        "On that one layer the rock serves with every gradation that its class allows.");
+  }
 }
 
 void put_fabric(const Site& site, const Zone& zone, const SoilBelow& soil, const LayerCurves& rock,
@@ -112,6 +136,19 @@ void put_thickness(const Zone& zone, Finding& finding, const Wording& wording) {
 
 }  // namespace
 
+std::vector<std::string> bedding_ids(const Site& site) {
+  std::vector<std::string> ids;
+  for (const auto& [id, material] : site.materials) ids.push_back(id);
+  for (const auto& bedding : bedding_catalog()) ids.push_back(bedding.id);
+  return ids;
+}
+
+std::vector<std::vector<std::string>> beddings_that_serve(const Site& site, const Zone& zone,
+                                                          const LayerCurves& rock,
+                                                          const Wording& wording) {
+  return try_chains(site, zone, rock, wording).serve;
+}
+
 std::optional<Finding> filter_options(const Site& site, const Zone& zone, const LayerCurves& rock,
                                       const Wording& wording) {
   const auto soil = soil_below(site, zone);
@@ -127,8 +164,7 @@ std::optional<Finding> filter_options(const Site& site, const Zone& zone, const 
   finding.sources.insert(finding.sources.end(), thickness.begin(), thickness.end());
   auto choices = filter_choices(zone);
   choices.dispersion = soil->dispersion;
-  const auto limits =
-      filter_limits({soil->curves.fine(), soil->curves.coarse()}, choices, finding.steps);
+  const auto limits = filter_limits(soil->samples(), choices, finding.steps);
   if (!limits) {
     finding.outcome = Outcome::not_yet_known;
     finding.sentence =
@@ -138,10 +174,11 @@ std::optional<Finding> filter_options(const Site& site, const Zone& zone, const 
     return finding;
   }
   put_band(*limits, finding, wording);
+  put_bands_above(*soil, rock, choices, finding, wording);
   const auto tried = try_chains(site, zone, rock, wording);
   finding.outcome = tried.serve.empty() ? Outcome::ask_the_designer : Outcome::meets;
   if (!tried.serve.empty()) {
-    finding.sentence = fmt::format("From the soil up, these serve: {}.", either(tried.serve));
+    finding.sentence = fmt::format("From the soil up, these serve: {}.", either(site, tried.serve));
     finding.next = "Choose one and state it as the filter of the zone.";
   } else {
     finding.sentence =
@@ -149,8 +186,8 @@ std::optional<Finding> filter_options(const Site& site, const Zone& zone, const 
     finding.next = "Ask for a gradation in the band given here, or for a geotextile.";
   }
   if (!tried.serve_in_the_middle.empty()) {
-    finding.reasons.push_back(
-        fmt::format("In the middle of their bands only: {}.", either(tried.serve_in_the_middle)));
+    finding.reasons.push_back(fmt::format("In the middle of their bands only: {}.",
+                                          either(site, tried.serve_in_the_middle)));
   }
   put_thickness(zone, finding, wording);
   put_fabric(site, zone, *soil, rock, finding, wording);

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "engine/filter/layer_curves.h"
 #include "engine/site/findings.h"
@@ -14,5 +16,14 @@ namespace proofstone {
 /// states no soil.
 std::optional<Finding> filter_options(const Site& site, const Zone& zone, const LayerCurves& rock,
                                       const Wording& wording);
+
+/// Ids of everything that may be bedding: the materials of the document and the standard beddings.
+std::vector<std::string> bedding_ids(const Site& site);
+
+/// Ids of beddings from the soil up, alone and in pairs, that serve between a zone's soil and its
+/// rock with every gradation that they allow.
+std::vector<std::vector<std::string>> beddings_that_serve(const Site& site, const Zone& zone,
+                                                          const LayerCurves& rock,
+                                                          const Wording& wording);
 
 }  // namespace proofstone

@@ -64,13 +64,15 @@ void put_outcome(PairVerdict& pair, bool middle_holds, bool worst_holds, const s
 void note_exception(const SoilBelow& soil, const Upper& upper, FilterChoices choices,
                     PairVerdict& pair) {
   if (pair.outcome != Outcome::falls_short || choices.regrading == Regrading::never) return;
-  const auto& curve = soil.curves.fine();
-  const bool few_fines = known_percent(curve, sieve::no_200).value_or(100) < steep_gravel_fines;
-  const bool even = !size_gap(curve) && uniformity(curve).value_or(1e9) <= broad_from;
-  if (!few_fines || !even) return;
+  for (const auto& sample : soil.samples()) {
+    const auto& curve = sample.finest;
+    const bool few_fines = known_percent(curve, sieve::no_200).value_or(100) < steep_gravel_fines;
+    const bool even = !size_gap(curve) && uniformity(curve).value_or(1e9) <= broad_from;
+    if (!few_fines || !even) return;
+  }
   choices.regrading = Regrading::never;
   Steps other;
-  const auto limits = filter_limits({soil.curves.fine(), soil.curves.coarse()}, choices, other);
+  const auto limits = filter_limits(soil.samples(), choices, other);
   if (!limits || upper.coarsest > limits->max_d15 || upper.finest < limits->permeable_d15) return;
   pair.outcome = Outcome::ask_the_designer;
   pair.reasons.push_back(
@@ -101,7 +103,24 @@ void note_band(const FilterLimits& limits, const Upper& upper, PairVerdict& pair
                   grain_text(upper.finest, wording), grain_text(limits.min_d15, wording)));
 }
 
+/// Which of several samples decides.
+void note_samples(const SoilBelow& soil, const FilterLimits& limits, PairVerdict& pair) {
+  if (soil.further.empty()) return;
+  const auto name = [&](std::size_t i) {
+    return i == 0 ? soil.curves.name() : soil.further[i - 1].name();
+  };
+  pair.reasons.push_back(
+      fmt::format("Of {} samples {} decides what holds the soil and {} what lets the water out.",
+                  soil.further.size() + 1, name(limits.retained), name(limits.drained)));
+}
+
 }  // namespace
+
+std::vector<FilterBase> SoilBelow::samples() const {
+  std::vector<FilterBase> all{{curves.fine(), curves.coarse()}};
+  for (const auto& sample : further) all.push_back({sample.fine(), sample.coarse()});
+  return all;
+}
 
 std::string grain_text(Length size, const Wording& wording) {
   return size < Length::inches(1) ? wording.shown(measure(size), LengthUse::grain)
@@ -112,8 +131,7 @@ PairVerdict judge_on_soil(const SoilBelow& soil, const LayerCurves& upper, Filte
                           const Wording& wording) {
   auto pair = begin(soil.curves, upper, filter_band_method());
   choices.dispersion = soil.dispersion;
-  const auto limits =
-      filter_limits({soil.curves.fine(), soil.curves.coarse()}, choices, pair.steps);
+  const auto limits = filter_limits(soil.samples(), choices, pair.steps);
   if (!limits) {
     const auto& problem = limits.problems().front();
     not_known(pair, problem.what, fmt::format("Give {}.", problem.allowed));
@@ -149,6 +167,7 @@ PairVerdict judge_on_soil(const SoilBelow& soil, const LayerCurves& upper, Filte
   note_exception(soil, *d15, choices, pair);
   note_dispersion(soil, *limits, *d15, pair, wording);
   note_band(*limits, *d15, pair, wording);
+  note_samples(soil, *limits, pair);
   return pair;
 }
 

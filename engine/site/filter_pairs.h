@@ -34,6 +34,10 @@ struct SoilBelow {
   LayerCurves curves;
   Dispersion dispersion = Dispersion::not_tested;
   std::optional<Dimensionless> plasticity_index;
+  std::vector<LayerCurves> further = {};  ///< further samples of the same ground
+
+  /// Every sample as a base soil; the first is `curves`.
+  std::vector<FilterBase> samples() const;
 };
 
 /// The rock above a fabric, and whether bedding lies between.

@@ -31,11 +31,11 @@ std::optional<FilterPicture> filter_picture(const Site& site, const Zone& zone) 
   };
   if (const auto soil = soil_below(site, zone)) {
     put(soil->curves, FilterPicture::Part::soil);
+    for (const auto& sample : soil->further) put(sample, FilterPicture::Part::soil);
     auto choices = filter_choices(zone);
     choices.dispersion = soil->dispersion;
     Steps not_shown;
-    const auto limits =
-        filter_limits({soil->curves.fine(), soil->curves.coarse()}, choices, not_shown);
+    const auto limits = filter_limits(soil->samples(), choices, not_shown);
     if (limits) put_control_points(*limits, picture);
   }
   if (zone.filter) {

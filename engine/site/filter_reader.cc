@@ -149,6 +149,26 @@ std::optional<Gradation> read_gradation(FieldReader& reader, const GradationBasi
   return std::nullopt;
 }
 
+namespace {
+
+/// Further samples of one ground, each with a name of its own.
+std::vector<SoilSample> read_samples(FieldReader& reader, Problems& problems) {
+  std::vector<SoilSample> samples;
+  const auto* list = reader.optional_list("further_samples");
+  if (list == nullptr) return samples;
+  for (std::size_t i = 0; i < list->size(); ++i) {
+    FieldReader one((*list)[i], fmt::format("{}/further_samples/{}", reader.pointer(), i),
+                    problems);
+    const auto name = one.required_text("name");
+    const auto gradation = read_gradation(one, sieved_by_mass, problems);
+    one.finish();
+    if (gradation) samples.push_back({name, *gradation});
+  }
+  return samples;
+}
+
+}  // namespace
+
 std::optional<Soil> read_soil(FieldReader& reader, const std::string& id, Problems& problems) {
   const auto name = reader.required_text("name");
   auto gradation = read_gradation(reader, sieved_by_mass, problems);
@@ -160,9 +180,17 @@ std::optional<Soil> read_soil(FieldReader& reader, const std::string& id, Proble
       Dispersion::not_tested);
   const auto specific_gravity = within(reader, "specific_gravity", 1.5, 4, "1.5 to 4");
   const auto porosity = within(reader, "porosity", 0.1, 0.9, "0.1 to 0.9");
+  auto further = read_samples(reader, problems);
   if (!gradation) return std::nullopt;
-  return Soil{
-      id, name, *gradation, liquid_limit, plasticity_index, dispersion, specific_gravity, porosity};
+  return Soil{id,
+              name,
+              *gradation,
+              liquid_limit,
+              plasticity_index,
+              dispersion,
+              specific_gravity,
+              porosity,
+              std::move(further)};
 }
 
 void read_soil_and_filter(FieldReader& zone_reader, Zone& zone, Problems& problems) {

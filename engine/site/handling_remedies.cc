@@ -6,7 +6,7 @@
 
 #include "engine/evidence/scalped_evidence.h"
 #include "engine/rock/size_and_mass.h"
-#include "engine/site/outcome_order.h"
+#include "engine/finding/outcome_order.h"
 #include "engine/site/remedy_order.h"
 
 namespace proofstone {

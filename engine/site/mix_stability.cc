@@ -4,29 +4,27 @@
 
 #include "engine/quantity/measure.h"
 #include "engine/site/filter_chain.h"
-#include "engine/soil/internal_stability.h"
 
 namespace proofstone {
 namespace {
 
+/// The criteria look at the fine end: a curve that stops above it shows nothing good.
+constexpr double fine_end = 5;  // percent
+
 /// What the mix does over the soil of the zone, and what that changes.
-void judge_over_soil(const Site& site, const Zone& zone, const Gradation& curve,
-                     const PreparedMix& prepared, const Wording& wording, Finding& finding) {
-  const auto soil = soil_below(site, zone);
-  if (!soil) {
+void take_soil(const std::optional<PairVerdict>& pair, Finding& finding) {
+  if (!pair) {
     finding.reasons.push_back(
         "Whether the mix keeps the ground below is not known: the zone states no soil.");
     return;
   }
-  const auto pair = judge_on_soil(*soil, LayerCurves(prepared.site_mix->name, curve),
-                                  filter_choices(zone), wording);
-  finding.sentence += " " + pair.sentence;
-  finding.steps.append(pair.steps);
-  finding.sources.insert(finding.sources.end(), pair.sources.begin(), pair.sources.end());
-  finding.reasons.insert(finding.reasons.end(), pair.reasons.begin(), pair.reasons.end());
-  if (!is_worse(pair.outcome, finding.outcome)) return;
-  finding.outcome = pair.outcome;
-  finding.next = pair.next;
+  finding.sentence += " " + pair->sentence;
+  finding.steps.append(pair->steps);
+  finding.sources.insert(finding.sources.end(), pair->sources.begin(), pair->sources.end());
+  finding.reasons.insert(finding.reasons.end(), pair->reasons.begin(), pair->reasons.end());
+  if (!is_worse(pair->outcome, finding.outcome)) return;
+  finding.outcome = pair->outcome;
+  finding.next = pair->next;
 }
 
 std::string what_next(Outcome outcome) {
@@ -47,6 +45,21 @@ std::string what_next(Outcome outcome) {
 
 }  // namespace
 
+MixAsFilter mix_as_filter(const Site& site, const Zone& zone, const std::string& name,
+                          const Gradation& curve, const Wording& wording) {
+  MixAsFilter filter;
+  filter.stability = internal_stability(curve.points(), filter.steps);
+  filter.stability_outcome = filter.stability.outcome;
+  if (curve.points().front().percent_smaller > fine_end &&
+      filter.stability_outcome == Outcome::meets) {
+    filter.stability_outcome = Outcome::not_yet_known;
+  }
+  if (const auto soil = soil_below(site, zone)) {
+    filter.on_soil = judge_on_soil(*soil, LayerCurves(name, curve), filter_choices(zone), wording);
+  }
+  return filter;
+}
+
 std::optional<Finding> mix_stability(const Site& site, const Zone& zone,
                                      const PreparedMix& prepared, const MixBalance& balance,
                                      const Wording& wording) {
@@ -57,26 +70,23 @@ std::optional<Finding> mix_stability(const Site& site, const Zone& zone,
   finding.about.zone = zone.id;
   finding.id = "mix-stability." + zone.id;
   finding.title = fmt::format("{} as its own filter in {}", prepared.site_mix->name, zone.name);
-  const auto stability = internal_stability(curve->points(), finding.steps);
-  finding.outcome = stability.outcome;
-  finding.sentence = stability.sentence;
-  finding.next = what_next(stability.outcome);
-  // The criteria look at the fine end: a curve that stops above it shows nothing good.
-  constexpr double fine_end = 5;  // percent
-  if (curve->points().front().percent_smaller > fine_end && finding.outcome == Outcome::meets) {
-    finding.outcome = Outcome::not_yet_known;
+  const auto filter = mix_as_filter(site, zone, prepared.site_mix->name, *curve, wording);
+  finding.steps = filter.steps;
+  finding.outcome = filter.stability_outcome;
+  finding.sentence = filter.stability.sentence;
+  finding.next = what_next(finding.outcome);
+  if (filter.stability_outcome != filter.stability.outcome) {
     finding.sentence = fmt::format(
         "Whether the mix holds its own fine grains is not known: the class limits the rock only "
         "down "
         "to a size of which {} % of the mix is smaller.",
         significant(curve->points().front().percent_smaller, 2));
-    finding.next = what_next(finding.outcome);
   }
-  for (const auto& verdict : stability.verdicts) finding.reasons.push_back(verdict.sentence);
+  for (const auto& verdict : filter.stability.verdicts) finding.reasons.push_back(verdict.sentence);
   finding.sources.push_back({"volume balance of rock, voids and fill",
                              "curve of the mix by the volume of its solids",
                              SourceStanding::computed});
-  judge_over_soil(site, zone, *curve, prepared, wording, finding);
+  take_soil(filter.on_soil, finding);
   finding.cautions.push_back(
       "Criteria were made for soils: in filled rock the fill can wash out of the face until plants "
       "or a cover hold it.");

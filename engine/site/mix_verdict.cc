@@ -102,7 +102,7 @@ void judge_mix(const PreparedMix& prepared, const MixBalance& balance, const std
   finding.sentence += fmt::format(" It fills {} of the voids.", two(balance.filling));
   const bool washed = prepared.mix.placing == MixPlacing::washed_in;
   if (washed ? !washes_in(prepared, finding) : !lies_in_contact(prepared, balance, finding)) return;
-  if (balance.filling < least_filling - rounding) {
+  if (!is_full(balance)) {
     finding.outcome = Outcome::ask_the_designer;
     finding.sentence +=
         " The rest stays open, and what lies under the rock can wash out through it.";

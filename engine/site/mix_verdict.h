@@ -5,9 +5,6 @@
 
 namespace proofstone {
 
-/// Fill that leaves a tenth of the voids open is not full (common practice).
-inline constexpr double least_filling = 0.9;
-
 /// What to do about rock and fills that the packing model does not reach, with what is allowed.
 /// Nothing where other problems stand among them.
 std::string advice_beyond_packing(const Problems& problems);

@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "engine/mix/mix_design.h"
 #include "engine/rock/middle_curve.h"
 #include "engine/rock/size_and_mass.h"
 
@@ -14,12 +13,6 @@ MixFill fill_of(const Material& material) {
                material.state.in_place_over_loose()};
   if (material.state.porosity) fill.porosity = material.state.porosity->number();
   return fill;
-}
-
-void add_fill(PreparedMix& prepared, const Material& material, double parts) {
-  prepared.mix.fills.push_back(fill_of(material));
-  prepared.mix.fill_parts.push_back(parts);
-  prepared.materials.push_back(&material);
 }
 
 void take_recipe(const Site& site, PreparedMix& prepared) {
@@ -47,6 +40,12 @@ Expected<Gradation> rock_curve(const RockClass& rock_class) {
 }
 
 }  // namespace
+
+void add_fill(PreparedMix& prepared, const Material& material, double parts) {
+  prepared.mix.fills.push_back(fill_of(material));
+  prepared.mix.fill_parts.push_back(parts);
+  prepared.materials.push_back(&material);
+}
 
 Expected<PreparedMix> prepare_mix(const Site& site, const Zone& zone) {
   const auto& stated = site.mixes.at(zone.mix);
@@ -77,39 +76,6 @@ Expected<PreparedMix> prepare_mix(const Site& site, const Zone& zone) {
     add_fill(prepared, site.materials.at(part.material), part.parts);
   }
   return prepared;
-}
-
-PreparedMix for_design(const Site& site, const PreparedMix& prepared) {
-  PreparedMix wanted = prepared;
-  const auto& named = prepared.site_mix->on_offer;
-  if (!named.empty()) {
-    wanted.mix.fills.clear();
-    wanted.mix.fill_parts.clear();
-    wanted.materials.clear();
-    for (const auto& id : named) add_fill(wanted, site.materials.at(id), 1);
-  }
-  if (wanted.mix.fills.empty()) {
-    for (const auto& [id, material] : site.materials) {
-      const auto& state = material.state;
-      if (state.porosity && state.in_place_over_loose()) add_fill(wanted, material, 1);
-    }
-  }
-  wanted.mix.rock_parts = 1;
-  return wanted;
-}
-
-Expected<PreparedMix> designed_mix(const Site& site, const PreparedMix& prepared) {
-  const auto wanted = for_design(site, prepared);
-  const auto recipe = design_mix(wanted.mix, prepared.site_mix->most_buckets);
-  if (!recipe) return recipe.problems();
-  PreparedMix made = wanted;
-  made.recipe = nullptr;
-  made.mix = with_recipe(wanted.mix, *recipe);
-  made.materials.clear();
-  for (std::size_t i = 0; i < recipe->fill_buckets.size(); ++i) {
-    if (recipe->fill_buckets[i] > 0) made.materials.push_back(wanted.materials[i]);
-  }
-  return made;
 }
 
 }  // namespace proofstone

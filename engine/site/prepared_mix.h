@@ -18,12 +18,7 @@ struct PreparedMix {
 /// a curve through, no material to fill with. Precondition: the zone names a mix of the site.
 Expected<PreparedMix> prepare_mix(const Site& site, const Zone& zone);
 
-/// The same mix with the materials to design with: those the mix names as on offer, else those of
-/// its parts, else all of the document whose porosity and shrinking are stated.
-PreparedMix for_design(const Site& site, const PreparedMix& prepared);
-
-/// The mix with proportions in whole buckets found for the materials to design with. Problems:
-/// those of design_mix.
-Expected<PreparedMix> designed_mix(const Site& site, const PreparedMix& prepared);
+/// Adds a material of the document to the fills.
+void add_fill(PreparedMix& prepared, const Material& material, double parts);
 
 }  // namespace proofstone

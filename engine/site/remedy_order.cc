@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "engine/finding/stable_order.h"
-#include "engine/site/outcome_order.h"
+#include "engine/finding/outcome_order.h"
 
 namespace proofstone {
 namespace {

@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "engine/site/certified_gradation.h"
-#include "engine/site/outcome_order.h"
+#include "engine/finding/outcome_order.h"
 
 namespace proofstone {
 namespace {

@@ -6,6 +6,10 @@
 
 #include "engine/site/assess.h"
 #include "engine/site/class_choice.h"
+#include "engine/site/compared_designs.h"
+#include "engine/site/designed_mix.h"
+#include "engine/site/filter_chain.h"
+#include "engine/site/mended_filter.h"
 #include "engine/site/weighted_size.h"
 #include "engine/site/zone_layer.h"
 
@@ -146,6 +150,56 @@ std::optional<Site> made_as_safe(const SizedSite& original, const SizedSite& off
   // A layer that is thin already is no thinner in proportion.
   if (least && zone.layer_thickness < least->least) zone.layer_thickness = least->least;
   return safe;
+}
+
+namespace {
+
+/// Whether something of the zone is judged worse than with the original rock.
+bool is_worse_than(const SizedSite& original, const SizedSite& other, const std::string& id) {
+  const auto* before = original.findings.find(id);
+  const auto* after = other.findings.find(id);
+  return before != nullptr && after != nullptr && is_worse(after->outcome, before->outcome);
+}
+
+void mend_filter(const SizedSite& other, MendedSite& mended, const Wording& wording) {
+  auto filter = mended_filter(other.site, other.zone, wording);
+  if (!filter) return;
+  mended.changes.push_back("the filter, from the soil up: " + filter->words);
+  for (auto& material : filter->made) mended.site.materials.insert_or_assign(material.id, material);
+  mended.site.zones.at(other.zone.id).filter = std::move(filter->filter);
+}
+
+/// Proportions found anew take the place of stated ones or of a recipe.
+void mend_mix(const SizedSite& other, MendedSite& mended) {
+  const auto prepared = prepare_mix(other.site, other.zone);
+  if (!prepared) return;
+  const auto made = designed_mix(other.site, other.zone, *prepared);
+  if (!made) return;
+  auto& mix = mended.site.mixes.at(other.zone.mix);
+  mix.recipe.clear();
+  mix.soil.clear();
+  mix.rock_parts = made->mix.mix.rock_parts;
+  mix.parts.clear();
+  for (std::size_t i = 0; i < made->mix.mix.fills.size(); ++i) {
+    if (made->mix.materials[i] == nullptr) return;  // of a recipe, not of the document
+    mix.parts.push_back({made->mix.materials[i]->id, made->mix.mix.fill_parts[i]});
+  }
+  mended.changes.push_back("the mix: " + proportions_text(mended.site, other.zone.mix));
+}
+
+}  // namespace
+
+std::optional<MendedSite> mended(const SizedSite& original, const SizedSite& other,
+                                 const Wording& wording) {
+  MendedSite mended{other.site, {}};
+  if (is_worse_than(original, other, "filter." + other.zone.id)) {
+    mend_filter(other, mended, wording);
+  }
+  const bool mix = is_worse_than(original, other, "mix." + other.zone.id) ||
+                   is_worse_than(original, other, "mix-stability." + other.zone.id);
+  if (mix) mend_mix(other, mended);
+  if (mended.changes.empty()) return std::nullopt;
+  return mended;
 }
 
 }  // namespace proofstone

@@ -44,4 +44,13 @@ bool leaves_no_less(double margin, double other);
 /// The substitute with the class and the layer that leave what the original leaves.
 std::optional<Site> made_as_safe(const SizedSite& original, const SizedSite& offered);
 
+/// A site whose filter and mix serve again where other rock made them worse than with the original;
+/// what was changed, in words. Nothing where nothing could be mended.
+struct MendedSite {
+  Site site;
+  std::vector<std::string> changes;  ///< "the filter: Coarse bedding, 9 in"
+};
+std::optional<MendedSite> mended(const SizedSite& original, const SizedSite& other,
+                                 const Wording& wording);
+
 }  // namespace proofstone

@@ -4,8 +4,8 @@
 
 #include <algorithm>
 
+#include "engine/finding/outcome_order.h"
 #include "engine/site/compared_designs.h"
-#include "engine/site/outcome_order.h"
 #include "engine/site/substituted_site.h"
 
 namespace proofstone {
@@ -28,15 +28,24 @@ std::vector<const Finding*> beside_stones_and_layer(std::vector<const Finding*> 
   return findings;
 }
 
-std::string what_it_takes(const SizedSite& original, const SizedSite& safe, bool nothing_changed,
+/// The substitute made as safe, where that can be, with what was changed beside class and layer.
+struct MadeSafe {
+  const SizedSite* site = nullptr;
+  const std::vector<std::string>& changes;
+};
+
+std::string what_it_takes(const SizedSite& original, const MadeSafe& made, bool same_stones,
                           const Wording& wording) {
+  const auto& safe = *made.site;
   const auto left = beside_stones_and_layer(made_worse(original, safe));
-  if (nothing_changed && left.empty()) return "Nothing to change: the other rock leaves no less.";
-  std::string text =
-      nothing_changed
-          ? "Class and layer may stay."
-          : fmt::format("For the same safety specify {} in a layer of {}.",
-                        safe.sizing.specified->name, wording.rock(safe.zone.layer_thickness));
+  if (same_stones && made.changes.empty() && left.empty()) {
+    return "Nothing to change: the other rock leaves no less.";
+  }
+  std::string text = same_stones ? "Class and layer may stay."
+                                 : fmt::format("For the same safety specify {} in a layer of {}.",
+                                               safe.sizing.specified->name,
+                                               wording.rock(safe.zone.layer_thickness));
+  if (!made.changes.empty()) text += fmt::format(" Change {}.", listed(made.changes));
   if (!left.empty()) {
     text += fmt::format(" With that these are still worse than as specified: {}. {}",
                         listed(named(left)), left.front()->next);
@@ -45,7 +54,7 @@ std::string what_it_takes(const SizedSite& original, const SizedSite& safe, bool
 }
 
 void conclude(Finding& finding, const SizedSite& original, const SizedSite& offered,
-              const SizedSite* safe, const Wording& wording) {
+              const MadeSafe& safe, const Wording& wording) {
   const auto before = margin_of(*original.sizing.specified, original.sizing);
   const auto after = margin_of(*offered.sizing.specified, offered.sizing);
   if (!before || !after) {
@@ -73,12 +82,12 @@ void conclude(Finding& finding, const SizedSite& original, const SizedSite& offe
   for (const auto* one : worse) {
     if (weight(one->outcome) > weight(finding.outcome)) finding.outcome = one->outcome;
   }
-  if (safe == nullptr) {
+  if (safe.site == nullptr) {
     finding.next = "No class of this family leaves the original margin: keep the rock specified.";
     return;
   }
   const bool nothing_changed = leaves_no_less(*after, *before) && layer_holds;
-  finding.next = what_it_takes(original, *safe, nothing_changed, wording);
+  finding.next = what_it_takes(original, safe, nothing_changed, wording);
 }
 
 }  // namespace
@@ -97,7 +106,14 @@ Expected<Substitution> study_substitution(const Site& site, const SubstituteRock
                           substitute.zone, wording);
   const auto safe_site = made_as_safe(original, offered);
   std::optional<SizedSite> safe;
+  std::vector<std::string> changes;
   if (safe_site) safe.emplace(*safe_site, substitute.zone, wording);
+  if (safe) {
+    if (auto serving = mended(original, *safe, wording)) {
+      changes = std::move(serving->changes);
+      safe.emplace(std::move(serving->site), substitute.zone, wording);
+    }
+  }
   finding.title = fmt::format("Other rock for {}", original.zone.name);
   finding.about.rock_class = offered.sizing.specified->id;
   ComparedColumns columns{&original, &offered};
@@ -107,7 +123,7 @@ Expected<Substitution> study_substitution(const Site& site, const SubstituteRock
     study.columns.emplace_back("Substitute made as safe");
   }
   compare_designs(study, columns, wording);
-  conclude(finding, original, offered, safe ? &*safe : nullptr, wording);
+  conclude(finding, original, offered, {safe ? &*safe : nullptr, changes}, wording);
   if (offered.sizing.governing) {
     const auto& asked = offered.sizing.asked[*offered.sizing.governing];
     finding.sources = asked.method->description().sources;

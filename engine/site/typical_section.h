@@ -10,8 +10,9 @@
 namespace proofstone {
 
 /// A zone as it is built, seen where the trade draws it: a bank or shore up its slope, a bed across
-/// the stream, an apron along the flow, a key along the bank. In quantities; report/ draws it and
-/// writes it as shapes for drawing programs. Points go from the foot of the rock up.
+/// the stream, an apron, chute, drop or basin along the flow, a pier or abutment across it, a key
+/// along the bank, an apron from above. In quantities; report/ draws it and writes it as shapes for
+/// drawing programs. Points go from the foot of the rock up.
 struct TypicalSectionPicture {
   std::string id;  ///< "typical.outer-bank", "keys.outer-bank"
   std::string title;
@@ -22,11 +23,15 @@ struct TypicalSectionPicture {
   std::string thickness_text;
   Length median_stone;
   Angularity angularity = Angularity::angular;
-  /// Seen across a bed or along rock that lies level: each part goes from end to end, and no slope
-  /// is told.
+  /// Seen across a bed, along the flow or along rock that lies level: each part goes from end to
+  /// end.
   bool level = false;
-  double rise_per_run = 0;  ///< of the slope
-  std::string slope_text;   ///< "2.0"; horizontal for 1 vertical
+  /// Seen from above: stations go along the flow, elevations are distances to the left of its
+  /// middle, rock is in blocks. There is no ground, water, slope or thickness.
+  bool in_plan = false;
+  double rise_per_run = 0;              ///< of the slope
+  std::string slope_text;               ///< "2.0"; horizontal for 1 vertical; empty: none is told
+  std::optional<GroundPoint> slope_at;  ///< on the surface; absent: in its lower half
 
   struct WaterLevel {
     std::string label;  ///< "Design flood, 114.52 ft"
@@ -46,7 +51,8 @@ struct TypicalSectionPicture {
   /// Under the rock, from it down.
   struct Under {
     std::string label;
-    Length thickness;  ///< 0 for a fabric
+    Length thickness;           ///< 0 for a fabric
+    Length short_of_ends = {};  ///< how far from each end of the rock it ends
   };
   std::vector<Under> under;
 
@@ -73,6 +79,14 @@ struct TypicalSectionPicture {
     GroundPoint at;
   };
   std::vector<Note> notes;
+
+  /// What is built there beside the rock: a pier, a wall, a conduit seen from above. Outlines run
+  /// round.
+  struct Structure {
+    std::string label;
+    std::vector<GroundPoint> outline;
+  };
+  std::vector<Structure> structures;
 
   /// A conduit that ends at the rock and comes from the side away from its foot.
   struct Conduit {

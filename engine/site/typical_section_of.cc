@@ -30,51 +30,6 @@ std::vector<GroundPoint> slope_line(const Section& survey, const ZoneSlope& slop
   return line;
 }
 
-const char* stake_word(StakeForm form) {
-  switch (form) {
-    case StakeForm::wedge:
-      return "wedge stakes";
-    case StakeForm::staple:
-      return "staples";
-    case StakeForm::pin:
-      break;
-  }
-  return "pins";
-}
-
-std::optional<Picture::Cover> drawn_cover(const Zone& zone, const ZoneSlope& slope,
-                                          const std::vector<ZoneWater>& waters,
-                                          const Wording& wording) {
-  if (!zone.cover) return std::nullopt;
-  const ZoneCover& stated = *zone.cover;
-  const auto from = elevation_of(stated.from, waters, slope.toe_elevation);
-  if (!from || !(*from < slope.top_elevation)) return std::nullopt;
-  Picture::Cover cover;
-  cover.from = std::max(*from, slope.toe_elevation);
-  cover.seeded = !stated.seed.empty();
-  if (stated.topsoil) {
-    cover.topsoil = *stated.topsoil;
-    cover.topsoil_label = fmt::format("topsoil {}{}", wording.rock(*stated.topsoil),
-                                      cover.seeded ? ", seeded: " + stated.seed : "");
-  }
-  if (stated.blanket) cover.blanket_label = "blanket, type " + stated.blanket->type;
-  if (stated.stakes) {
-    cover.stakes_label = fmt::format("{} {} long", stake_word(stated.stakes->form),
-                                     wording.rock(stated.stakes->length));
-    cover.stake_length = stated.stakes->length;
-    if (stated.stakes->spacing) {
-      cover.stake_spacing = *stated.stakes->spacing;
-      cover.stakes_label += fmt::format(", every {}", wording.ground(*stated.stakes->spacing));
-    }
-  }
-  if (stated.top_trench) {
-    cover.top_trench = stated.top_trench->depth;
-    cover.back_from_crest = stated.top_trench->back_from_crest.value_or(Length::meters(0));
-  }
-  if (stated.water_edge_trench) cover.water_edge_trench = stated.water_edge_trench->depth;
-  return cover;
-}
-
 void take_survey(Picture& picture, const Section& survey) {
   for (const auto& point : survey.points()) {
     picture.ground.push_back({point.station, point.elevation});
@@ -95,7 +50,7 @@ std::optional<Picture> bank_section(const Site& site, const Zone& zone,
   add_toe_and_key(picture, zone, wording);
   add_parts_by_level(picture, zone, waters, class_name, wording);
   add_under(picture, site, zone, wording);
-  picture.cover = drawn_cover(zone, *slope, waters, wording);
+  picture.cover = drawn_cover(zone, slope->toe_elevation, slope->top_elevation, waters, wording);
   describe(picture, fmt::format("slope {}H:1V, from the toe up", picture.slope_text));
   return picture;
 }
@@ -140,9 +95,23 @@ std::optional<Picture> typical_section(const Site& site, const Zone& zone,
       return shore_section(site, zone, waters, sizing, std::move(picture), wording);
     case ZonePlace::outfall:
       return apron_section(site, zone, waters, sizing, std::move(picture), wording);
-    default:
-      return std::nullopt;
+    case ZonePlace::chute:
+    case ZonePlace::drop:
+      return chute_section(site, zone, waters, sizing, std::move(picture), wording);
+    case ZonePlace::basin:
+      return basin_section(site, zone, waters, sizing, std::move(picture), wording);
+    case ZonePlace::pier:
+      return pier_section(site, zone, waters, sizing, std::move(picture), wording);
+    case ZonePlace::abutment:
+      return abutment_section(site, zone, waters, sizing, std::move(picture), wording);
   }
+  return std::nullopt;
+}
+
+std::optional<Picture> plan_view(const Site& site, const Zone& zone, const ZoneSizing& sizing,
+                                 const Wording& wording) {
+  if (zone.place != ZonePlace::outfall) return std::nullopt;
+  return apron_plan(site, zone, sizing, wording);
 }
 
 }  // namespace proofstone

@@ -2,9 +2,11 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <variant>
 
 #include "engine/filter/beddings.h"
+#include "engine/quantity/measure.h"
 #include "engine/site/slope_parts.h"
 #include "engine/site/zone_slope.h"
 
@@ -77,7 +79,75 @@ std::string part_label(const Zone& zone, const std::string& class_name, RockKind
                      wording.rock(zone.layer_thickness));
 }
 
+const char* stake_word(StakeForm form) {
+  switch (form) {
+    case StakeForm::wedge:
+      return "wedge stakes";
+    case StakeForm::staple:
+      return "staples";
+    case StakeForm::pin:
+      break;
+  }
+  return "pins";
+}
+
 }  // namespace
+
+const SizeAsked* governing_of(const ZoneSizing& sizing) {
+  return sizing.governing ? &sizing.asked[*sizing.governing] : nullptr;
+}
+
+std::optional<Length> output_of(const SizeAsked* asked, const char* key) {
+  if (asked == nullptr) return std::nullopt;
+  const auto& outputs = asked->evaluation.outputs;
+  const auto at = std::find_if(outputs.begin(), outputs.end(),
+                               [&](const OutputValue& output) { return output.key == key; });
+  if (at == outputs.end()) return std::nullopt;
+  return at->value.unchecked_as<Length>();
+}
+
+std::optional<Picture::Cover> drawn_cover(const Zone& zone, Length foot, Length top,
+                                          const std::vector<ZoneWater>& waters,
+                                          const Wording& wording) {
+  if (!zone.cover) return std::nullopt;
+  const ZoneCover& stated = *zone.cover;
+  const auto from = elevation_of(stated.from, waters, foot);
+  if (!from || !(*from < top)) return std::nullopt;
+  Picture::Cover cover;
+  cover.from = std::max(*from, foot);
+  cover.seeded = !stated.seed.empty();
+  if (stated.topsoil) {
+    cover.topsoil = *stated.topsoil;
+    cover.topsoil_label = fmt::format("topsoil {}{}", wording.rock(*stated.topsoil),
+                                      cover.seeded ? ", seeded: " + stated.seed : "");
+  }
+  if (stated.blanket) cover.blanket_label = "blanket, type " + stated.blanket->type;
+  if (stated.stakes) {
+    cover.stakes_label = fmt::format("{} {} long", stake_word(stated.stakes->form),
+                                     wording.rock(stated.stakes->length));
+    cover.stake_length = stated.stakes->length;
+    if (stated.stakes->spacing) {
+      cover.stake_spacing = *stated.stakes->spacing;
+      cover.stakes_label += fmt::format(", every {}", wording.ground(*stated.stakes->spacing));
+    }
+  }
+  if (stated.top_trench) {
+    cover.top_trench = stated.top_trench->depth;
+    cover.back_from_crest = stated.top_trench->back_from_crest.value_or(Length::meters(0));
+  }
+  if (stated.water_edge_trench) cover.water_edge_trench = stated.water_edge_trench->depth;
+  return cover;
+}
+
+void add_tailwaters(Picture& picture, const std::vector<ZoneWater>& waters, Length bed,
+                    const Wording& wording) {
+  for (const auto& at : waters) {
+    if (!at.setting || !at.setting->stated.tailwater_depth) continue;
+    const Length depth = *at.setting->stated.tailwater_depth;
+    picture.water_levels.push_back(
+        {fmt::format("{}, tailwater {}", at.flow_case->name, wording.ground(depth)), bed + depth});
+  }
+}
 
 Picture begin_typical_section(const Site& site, const Zone& zone, const ZoneSizing& sizing,
                               const Wording& wording) {
@@ -139,9 +209,10 @@ void add_under(Picture& picture, const Site& site, const Zone& zone, const Wordi
                        material == site.materials.end() ? find_bedding(granular->bedding)->name
                                                         : material->second.name,
                        wording.rock(granular->thickness)),
-           granular->thickness});
+           granular->thickness,
+           {}});
     } else {
-      picture.under.push_back({"geotextile", Length::meters(0)});
+      picture.under.push_back({"geotextile", Length::meters(0), {}});
     }
   }
 }
@@ -165,6 +236,7 @@ void describe(Picture& picture, const std::string& seen) {
   std::vector<std::string> words;
   for (const auto& part : picture.parts) words.push_back(part.label);
   for (const auto& under : picture.under) words.push_back(under.label);
+  for (const auto& structure : picture.structures) words.push_back(structure.label);
   for (const auto& block : picture.blocks) words.push_back(block.label);
   if (picture.toe_depth) words.push_back(picture.toe_depth->label);
   for (const auto& dimension : picture.dimensions) words.push_back(dimension.label);

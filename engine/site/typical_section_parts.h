@@ -31,6 +31,21 @@ void add_levels(TypicalSectionPicture& picture, const std::vector<ZoneWater>& wa
 /// Toe and key of a zone up a slope. Precondition: surface and slope of the picture are set.
 void add_toe_and_key(TypicalSectionPicture& picture, const Zone& zone, const Wording& wording);
 
+/// The size that governs the zone; nullptr where none does.
+const SizeAsked* governing_of(const ZoneSizing& sizing);
+
+/// A length that a method gives; absent where it has no such output.
+std::optional<Length> output_of(const SizeAsked* asked, const char* key);
+
+/// Cover above `foot` and below `top`, as far as it is drawn; nothing where it is not.
+std::optional<TypicalSectionPicture::Cover> drawn_cover(const Zone& zone, Length foot, Length top,
+                                                        const std::vector<ZoneWater>& waters,
+                                                        const Wording& wording);
+
+/// The water below a structure by its stated depth over `bed`.
+void add_tailwaters(TypicalSectionPicture& picture, const std::vector<ZoneWater>& waters,
+                    Length bed, const Wording& wording);
+
 /// Puts into words what the picture shows; `seen` ends with where it is seen from: "slope 2H:1V,
 /// from the toe up".
 void describe(TypicalSectionPicture& picture, const std::string& seen);

@@ -25,4 +25,42 @@ std::optional<TypicalSectionPicture> apron_section(const Site& site, const Zone&
                                                    TypicalSectionPicture picture,
                                                    const Wording& wording);
 
+/// The same apron from above: as wide at its end as its governing method asks, else as the zone
+/// states across the flow. Nothing where neither gives a width.
+std::optional<TypicalSectionPicture> apron_plan(const Site& site, const Zone& zone,
+                                                const ZoneSizing& sizing, const Wording& wording);
+
+/// A chute or drop along the flow from its crest: at the slope that its method is given, as long as
+/// the zone states or the height of the drop asks, with the apron and the crest wall of its method.
+/// Nothing where no slope is given.
+std::optional<TypicalSectionPicture> chute_section(const Site& site, const Zone& zone,
+                                                   const std::vector<ZoneWater>& waters,
+                                                   const ZoneSizing& sizing,
+                                                   TypicalSectionPicture picture,
+                                                   const Wording& wording);
+
+/// A basin along the flow, as deep and long as its governing method asks. Nothing where that method
+/// shapes no pool.
+std::optional<TypicalSectionPicture> basin_section(const Site& site, const Zone& zone,
+                                                   const std::vector<ZoneWater>& waters,
+                                                   const ZoneSizing& sizing,
+                                                   TypicalSectionPicture picture,
+                                                   const Wording& wording);
+
+/// Rock round a pier, across the flow, as the method pier-riprap-layout asks. Nothing where the
+/// designer gives no pier_width.
+std::optional<TypicalSectionPicture> pier_section(const Site& site, const Zone& zone,
+                                                  const std::vector<ZoneWater>& waters,
+                                                  const ZoneSizing& sizing,
+                                                  TypicalSectionPicture picture,
+                                                  const Wording& wording);
+
+/// Rock at an abutment, across the flow: its apron, and the fill of a spill-through abutment or the
+/// wall of another. Nothing where no method asks for an apron.
+std::optional<TypicalSectionPicture> abutment_section(const Site& site, const Zone& zone,
+                                                      const std::vector<ZoneWater>& waters,
+                                                      const ZoneSizing& sizing,
+                                                      TypicalSectionPicture picture,
+                                                      const Wording& wording);
+
 }  // namespace proofstone

@@ -67,8 +67,8 @@ Finding not_placed(const Zone& zone) {
   state_source(finding);
   finding.outcome = Outcome::not_yet_known;
   finding.sentence =
-      "The cover is judged on banks and beds with a section, where the level it begins at is "
-      "known.";
+      "The cover is judged on banks and beds with a section, and on shores, where the level it "
+      "begins at is known.";
   finding.next = "Give the zone a section, and a level of known water to begin the cover at.";
   return finding;
 }
@@ -109,6 +109,7 @@ Finding cover_bottom_finding(const Zone& zone, const CoveredSlope& slope,
 std::vector<Finding> cover_findings(const Zone& zone, const SiteSection* section,
                                     const std::vector<ZoneWater>& waters, const Wording& wording) {
   if (!zone.cover) return {};
+  if (zone.place == ZonePlace::shore) return shore_cover_findings(zone, waters, wording);
   const auto slope = covered_slope(zone, section, waters);
   if (!slope) return {not_placed(zone)};
   std::vector<Finding> findings{cover_bottom_finding(zone, *slope, waters, wording)};

@@ -12,6 +12,11 @@ namespace proofstone {
 std::vector<Finding> cover_findings(const Zone& zone, const SiteSection* section,
                                     const std::vector<ZoneWater>& waters, const Wording& wording);
 
+/// The same of a shore: whether it begins above the reach of the waves, blanket, stakes, trenches
+/// and quantities. Precondition: the zone has a cover.
+std::vector<Finding> shore_cover_findings(const Zone& zone, const std::vector<ZoneWater>& waters,
+                                          const Wording& wording);
+
 /// Whether the cover begins where the stream lets it: above the water that always runs, or across
 /// the bottom of a dry swale.
 Finding cover_bottom_finding(const Zone& zone, const CoveredSlope& slope,

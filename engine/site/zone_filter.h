@@ -10,6 +10,12 @@
 
 namespace proofstone {
 
+/// Another sample of the same ground.
+struct SoilSample {
+  std::string name;  ///< "Boring B-2, 4 ft"
+  Gradation gradation;
+};
+
 /// The ground that rock lies on, as it was tested.
 struct Soil {
   std::string id;
@@ -20,6 +26,7 @@ struct Soil {
   Dispersion dispersion = Dispersion::not_tested;
   std::optional<Dimensionless> specific_gravity;
   std::optional<Dimensionless> porosity;
+  std::vector<SoilSample> further = {};  ///< beside the one above; a filter serves all of them
 };
 
 /// A layer of granular filter or bedding.

@@ -6,10 +6,10 @@
 #include <cmath>
 #include <numeric>
 
+#include "engine/site/designed_mix.h"
 #include "engine/site/mix_picture_of.h"
 #include "engine/site/mix_stability.h"
 #include "engine/site/mix_verdict.h"
-#include "engine/site/prepared_mix.h"
 
 namespace proofstone {
 namespace {
@@ -177,11 +177,11 @@ Finding mix_finding(const Site& site, const Zone& zone, const PreparedMix& prepa
 }
 
 /// Proportions in whole buckets that fit, of the materials to design with.
-Finding design_finding(const Site& site, const Zone& zone, const PreparedMix& prepared) {
+Finding design_finding(const Site& site, const Zone& zone, const PreparedMix& prepared,
+                       const Expected<DesignedMix>& made, const Wording& wording) {
   auto finding =
       begin_finding(zone, "mix-proposed", fmt::format("Proportions that fit in {}", zone.name));
   add_sources(prepared, finding);
-  const auto made = designed_mix(site, prepared);
   if (!made) {
     finding.outcome = Outcome::not_yet_known;
     finding.sentence = "No proportions could be found.";
@@ -192,14 +192,14 @@ Finding design_finding(const Site& site, const Zone& zone, const PreparedMix& pr
     }
     return finding;
   }
-  const auto balance = balance_of(made->mix);
+  const auto balance = balance_of(made->mix.mix);
   if (!balance) return finding;
-  state_balance(*made, *balance, finding);
-  judge_mix(*made, *balance, ratio_text(*made), finding);
-  finding.sentence += made->mix.placing == MixPlacing::mixed
-                          ? " Of all whole buckets to a batch this fills most without forcing the "
-                            "rock apart."
-                          : " Of all whole buckets to a batch this fills most.";
+  state_balance(made->mix, *balance, finding);
+  judge_mix(made->mix, *balance, ratio_text(made->mix), finding);
+  finding.sentence += what_is_kept(site, zone, *made, wording);
+  const auto advice = advice_on_kept(zone, made->design);
+  if (finding.outcome == Outcome::meets && !advice.empty()) finding.next += " " + advice;
+  finding.reasons.insert(finding.reasons.end(), made->left_out.begin(), made->left_out.end());
   return finding;
 }
 
@@ -231,9 +231,17 @@ ZoneMix mix_in_zone(const Site& site, const Zone& zone, const Wording& wording) 
     }
     if (result.findings.front().outcome == Outcome::meets) return result;
   }
-  auto proposed = design_finding(site, zone, *prepared);
+  const auto made = designed_mix(site, zone, *prepared);
+  auto proposed = design_finding(site, zone, *prepared, made, wording);
   proposed.governs = to_design;
   result.findings.push_back(std::move(proposed));
+  if (!to_design || !made) return result;
+  const auto balance = balance_of(made->mix.mix);
+  if (!balance) return result;
+  result.picture = mix_picture(zone, made->mix, *balance);
+  if (auto stability = mix_stability(site, zone, made->mix, *balance, wording)) {
+    result.findings.push_back(std::move(*stability));
+  }
   return result;
 }
 

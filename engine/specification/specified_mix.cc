@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "engine/site/designed_mix.h"
 #include "engine/site/mix_verdict.h"
-#include "engine/site/prepared_mix.h"
 
 namespace proofstone {
 namespace {
@@ -89,32 +89,37 @@ SpecifiedMix begin_mix(const Site& site, const SiteMix& stated, const std::strin
 }
 
 /// Proportions that are found for the materials on offer, beside stated ones that do not meet.
-void offer_beside(const Site& site, const PreparedMix& stated, SpecifiedMix& specified) {
+void offer_beside(const Site& site, const Zone& zone, const PreparedMix& stated,
+                  SpecifiedMix& specified) {
   const auto take_reasons = [&](const Problems& problems) {
     for (const auto& problem : problems) specified.none_beside.push_back(problem.sentence());
   };
-  const auto found = designed_mix(site, stated);
+  const auto found = designed_mix(site, zone, stated);
   if (!found) return take_reasons(found.problems());
-  const auto balance = balance_of(found->mix);
+  const auto balance = balance_of(found->mix.mix);
   if (!balance) return take_reasons(balance.problems());
   auto beside = begin_mix(site, *stated.site_mix, specified.rock_class);
   beside.designed = true;
-  fill_in(*found, *balance, beside);
+  fill_in(found->mix, *balance, beside);
   specified.beside.push_back(std::move(beside));
 }
 
 SpecifiedMix specify(const Site& site, const Zone& zone, const std::string& class_id) {
   auto specified = begin_mix(site, site.mixes.at(zone.mix), class_id);
+  specified.soil = zone.soil;
   auto prepared = prepare_mix(site, zone);
   if (failed(prepared, specified)) return specified;
   specified.designed = prepared->mix.fills.empty();
-  if (specified.designed) prepared = designed_mix(site, *prepared);
-  if (failed(prepared, specified)) return specified;
+  if (specified.designed) {
+    const auto made = designed_mix(site, zone, *prepared);
+    if (failed(made, specified)) return specified;
+    prepared = made->mix;
+  }
   const auto balance = balance_of(prepared->mix);
   if (failed(balance, specified)) return specified;
   fill_in(*prepared, *balance, specified);
   if (!specified.designed && specified.outcome != Outcome::meets) {
-    offer_beside(site, *prepared, specified);
+    offer_beside(site, zone, *prepared, specified);
   }
   return specified;
 }
@@ -130,7 +135,10 @@ std::vector<SpecifiedMix> specified_mixes(const Site& site) {
     const auto& class_id = stated.empty() ? zone.rock_class : stated;
     if (find_class(site, class_id) == nullptr) continue;
     auto found = std::find_if(mixes.begin(), mixes.end(), [&](const SpecifiedMix& known) {
-      return known.id == zone.mix && known.rock_class == class_id;
+      // Proportions are found for the soil that the mix lies on.
+      const bool found_here = known.designed || !known.beside.empty();
+      return known.id == zone.mix && known.rock_class == class_id &&
+             (!found_here || known.soil == zone.soil);
     });
     if (found == mixes.end()) {
       mixes.push_back(specify(site, zone, class_id));

@@ -37,6 +37,7 @@ struct SpecifiedMix {
   std::string rock_name;
   std::vector<std::string> zones;     ///< names
   std::vector<std::string> problems;  ///< why nothing can be specified; empty otherwise
+  std::string soil;                   ///< id, below the first of the zones; empty: not stated
   bool designed = false;              ///< proportions found, none being stated or none that serve
   std::optional<Volume> bucket;
   MixPlacing placing = MixPlacing::mixed;
