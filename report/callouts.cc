@@ -2,7 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
+#include <vector>
 
 #include "report/text_width.h"
 
@@ -31,21 +33,49 @@ void draw_badge(SvgCanvas& canvas, PixelPoint centre, std::size_t number) {
               {11, TextAnchor::middle, Ink::ink, true, false, "badge"});
 }
 
-/// A free place for a number beside the place it means.
-PixelPoint badge_place(LabelPlacement& placement, PixelPoint at) {
+PixelBox badge_box(PixelPoint centre) {
+  return {centre.x - badge - 2, centre.y - badge - 2, centre.x + badge + 2, centre.y + badge + 2};
+}
+
+/// Places for a number beside the place it means, the best first.
+std::vector<PixelPoint> badge_places(const Callout& callout) {
+  std::vector<PixelPoint> places;
+  const auto add = [&](double away, double x, double y) {
+    places.push_back({callout.at.x + away * x, callout.at.y + away * y});
+  };
+  if (callout.away.x != 0 || callout.away.y != 0) {
+    for (const double away : {18.0, 22.0, 30.0}) add(away, callout.away.x, callout.away.y);
+  }
   for (const double away : {22.0, 34.0, 48.0, 64.0, 82.0, 110.0}) {
     for (const auto& [x, y] :
          {std::pair(0.7, -0.7), std::pair(-0.7, -0.7), std::pair(0.7, 0.7), std::pair(-0.7, 0.7),
           std::pair(0.0, -1.0), std::pair(0.0, 1.0), std::pair(1.0, 0.0), std::pair(-1.0, 0.0)}) {
-      const PixelPoint centre{at.x + away * x, at.y + away * y};
-      const PixelBox box{centre.x - badge - 2, centre.y - badge - 2, centre.x + badge + 2,
-                         centre.y + badge + 2};
-      if (!placement.is_free(box)) continue;
-      placement.take(box);
-      return centre;
+      add(away, x, y);
     }
   }
-  return at;
+  return places;
+}
+
+/// A free place for a number; where there is none, one that is at least clear of other numbers.
+PixelPoint badge_place(LabelPlacement& placement, const Callout& callout,
+                       std::vector<PixelBox>& badges) {
+  const auto clear_of_badges = [&](PixelPoint centre) {
+    return std::none_of(badges.begin(), badges.end(),
+                        [&](const PixelBox& other) { return badge_box(centre).overlaps(other); });
+  };
+  const auto places = badge_places(callout);
+  const auto take = [&](PixelPoint centre) {
+    badges.push_back(badge_box(centre));
+    placement.take(badges.back());
+    return centre;
+  };
+  for (const auto& centre : places) {
+    if (placement.is_free(badge_box(centre))) return take(centre);
+  }
+  for (const auto& centre : places) {
+    if (placement.holds(badge_box(centre)) && clear_of_badges(centre)) return take(centre);
+  }
+  return take(callout.at);
 }
 
 }  // namespace
@@ -53,7 +83,10 @@ PixelPoint badge_place(LabelPlacement& placement, PixelPoint at) {
 double draw_callouts(SvgCanvas& canvas, const std::vector<Callout>& callouts,
                      LabelPlacement& placement, const CalloutList& list) {
   std::vector<PixelPoint> centres;
-  for (const auto& callout : callouts) centres.push_back(badge_place(placement, callout.at));
+  std::vector<PixelBox> badges;
+  for (const auto& callout : callouts) {
+    centres.push_back(badge_place(placement, callout, badges));
+  }
   for (std::size_t i = 0; i < callouts.size(); ++i) {
     draw_leader(canvas, centres[i], callouts[i].at);
   }

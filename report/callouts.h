@@ -12,6 +12,7 @@ namespace proofstone {
 struct Callout {
   PixelPoint at;
   std::string text;
+  PixelPoint away = {};  ///< the way in which its number had best stand; none where both are 0
 };
 
 /// Where a list of callouts is written.

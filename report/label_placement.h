@@ -45,6 +45,8 @@ class LabelPlacement {
   std::optional<LabelPlace> place(double width, double font_size,
                                   const std::vector<LabelPlace>& candidates);
   bool is_free(const PixelBox& box) const;
+  /// Whether it lies in the room, taken or not.
+  bool holds(const PixelBox& box) const { return room_.holds(box); }
 
  private:
   PixelBox room_;

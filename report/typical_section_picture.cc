@@ -45,8 +45,8 @@ Layout layout_of(const TypicalSectionDrawing& drawing, double width) {
   const double highest = wide ? 460 : 300;
   const double scale =
       std::min(room / std::max(window.right - window.left, 0.02), (highest - 70) / up);
-  // Air above and soil below for the slope and the dimension.
-  window.top += 22 / scale;
+  // Air above and soil below for the slope, the dimensions and their numbers.
+  window.top += (drawing.level ? 34 : 22) / scale;
   window.bottom -= 48 / scale;
   const double spare = room - (window.right - window.left) * scale;
   window.left -= spare / 2 / scale;
@@ -115,13 +115,34 @@ bool name_level(SvgCanvas& canvas, const std::string& label, PixelPoint edge, bo
   return true;
 }
 
+/// The lowest and the highest place of all rock.
+std::pair<double, double> rock_heights(const TypicalSectionDrawing& drawing) {
+  double lowest = drawing.works.top;
+  double highest = drawing.works.bottom;
+  for (const auto& rock : drawing.rocks) {
+    for (const auto& place : rock.outline) {
+      lowest = std::min(lowest, place.z);
+      highest = std::max(highest, place.z);
+    }
+  }
+  return {lowest, highest};
+}
+
 /// What is named by numbers, from left to right, and the levels for which there was no room.
 std::vector<Callout> callouts_of(SvgCanvas& canvas, const TypicalSectionDrawing& drawing,
                                  const std::vector<TypicalSectionPicture::WaterLevel>& levels,
                                  const DrawnSection& section, const SectionView& view,
                                  LabelPlacement& placement) {
   std::vector<Callout> callouts;
-  for (const auto& note : drawing.notes) callouts.push_back({view.at(note.at), note.text});
+  const auto [lowest, highest] = rock_heights(drawing);
+  for (const auto& note : drawing.notes) {
+    Callout callout{view.at(note.at), note.text};
+    // The number of a dimension stands on the far side of it from the rock.
+    const bool apart = note.role == SectionRole::dimension || note.role == SectionRole::flow;
+    if (apart && note.at.z > highest) callout.away = {0, -1};
+    if (apart && note.at.z < lowest) callout.away = {0, 1};
+    callouts.push_back(std::move(callout));
+  }
   std::sort(callouts.begin(), callouts.end(), [](const Callout& a, const Callout& b) {
     return std::tie(a.at.x, a.at.y, a.text) < std::tie(b.at.x, b.at.y, b.text);
   });

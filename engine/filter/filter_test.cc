@@ -4,9 +4,11 @@
 #include "engine/filter/base_category.h"
 #include "engine/filter/beddings.h"
 #include "engine/filter/cistin_ziems.h"
+#include "engine/filter/filter_bands.h"
 #include "engine/filter/geotextile_strength.h"
 #include "engine/filter/layer_curves.h"
 #include "engine/rock/rock_class.h"
+#include "engine/soil/soil_curve.h"
 
 namespace proofstone {
 namespace {
@@ -148,6 +150,73 @@ TEST(GeotextileStrength, ClassesAreInWords) {
             "grab 900 N, sewn seam 810 N, tear 350 N, puncture 1925 N");
   EXPECT_EQ(strength_text(2, Fabric::woven_monofilament),
             "grab 1100 N, sewn seam 990 N, tear 250 N, puncture 2200 N");
+}
+
+CurvePoints even_sand() {
+  return {{Length::millimeters(0.06), 2},
+          {Length::millimeters(0.075), 10},
+          {Length::millimeters(0.12), 85},
+          {Length::millimeters(0.15), 97},
+          {Length::millimeters(4.75), 100}};
+}
+
+CurvePoints sandy_silt() {
+  return {{Length::millimeters(0.005), 16},
+          {Length::millimeters(0.075), 62},
+          {Length::millimeters(0.425), 95},
+          {Length::millimeters(4.75), 100}};
+}
+
+// The finer of two samples is not the one that asks for the finer filter.
+TEST(FilterLimitsOfSamples, TakeTheLeastThatHoldsAndTheMostThatDrains) {
+  Steps steps;
+  const FilterBase silt{sandy_silt(), sandy_silt()};
+  const FilterBase sand{even_sand(), even_sand()};
+  const auto of_silt = filter_limits(silt, {}, steps);
+  const auto of_sand = filter_limits(sand, {}, steps);
+  const auto both = filter_limits(std::vector<FilterBase>{silt, sand}, {}, steps);
+  ASSERT_TRUE(of_silt && of_sand && both);
+  EXPECT_NEAR(of_silt->max_d15.millimeters(), 0.7, 1e-12);
+  EXPECT_NEAR(of_sand->max_d15.millimeters(), 0.48, 1e-9);
+  EXPECT_EQ(both->max_d15, of_sand->max_d15);
+  EXPECT_EQ(both->permeable_d15, std::max(of_silt->permeable_d15, of_sand->permeable_d15));
+  EXPECT_EQ(both->retained, 1U);
+  EXPECT_EQ(both->drained, 1U);
+  EXPECT_EQ(both->category, 4);
+}
+
+TEST(FilterBands, LeadFromTheSoilToTheRockLayerOnLayer) {
+  const auto rock =
+      GradationBand::from_size_windows({{15, Length::millimeters(60), Length::millimeters(100)},
+                                        {50, Length::millimeters(150), Length::millimeters(200)},
+                                        {100, Length::millimeters(300), Length::millimeters(400)}},
+                                       sieved_by_mass);
+  ASSERT_TRUE(rock);
+  const auto bands = filter_bands({{sandy_silt(), sandy_silt()}}, {"rock", *rock}, {});
+  EXPECT_EQ(bands.why_not, "");
+  ASSERT_GE(bands.layers.size(), 2U);
+  for (std::size_t i = 1; i < bands.layers.size(); ++i) {
+    const auto below = filter_band_of(bands.layers[i - 1]);
+    ASSERT_TRUE(below);
+    const LayerCurves lower("lower", *below);
+    // Held by the finest below, drained by the coarsest.
+    EXPECT_LE(bands.layers[i].max_d15, 4.001 * *lower.finest(85));
+    EXPECT_GE(bands.layers[i].permeable_d15, 4.999 * *lower.coarsest(15));
+  }
+  for (const auto& limits : bands.layers) {
+    const auto curve = middle_of(limits);
+    ASSERT_TRUE(curve);
+    EXPECT_GE(*curve->size_at(15), limits.min_d15);
+    EXPECT_LE(*curve->size_at(15), limits.max_d15);
+    EXPECT_GE(*curve->size_at(60), limits.min_d60);
+    EXPECT_LE(*curve->size_at(90), limits.max_d90);
+  }
+  // Rock of which a seventh is smaller than a metre stands on no filter of sizes up to 75 mm.
+  const auto huge = GradationBand::from_size_windows(
+      {{15, Length::meters(1), Length::meters(1.1)}, {100, Length::meters(2), Length::meters(2.2)}},
+      sieved_by_mass);
+  ASSERT_TRUE(huge);
+  EXPECT_NE(filter_bands({{sandy_silt(), sandy_silt()}}, {"huge", *huge}, {}).why_not, "");
 }
 
 }  // namespace

@@ -77,6 +77,10 @@ TypedMethod<Inputs, Result> build() {
       {"UFC 3-270-04 (2001)", "section 12.5: no fabric on soils with 85 % and more of fines",
        SourceStanding::published}};
   about.cautions = {
+      "The retention tree of HEC-23 Design Guideline 16, by clay, currents and waves, is not "
+      "applied: it is recalled with doubt and one of its branches not at all. The rules of "
+      "NHI-07-092 "
+      "and M 288 stand in its place.",
       "An opening is a largest average of rolls; permittivity and strength are least averages.",
       "Fabric lies loose, without stretching; overlap 1 ft dry and 3 ft under water, the upstream "
       "piece on top; key it in at toe and top; never push rock uphill across it (from memory)."};

@@ -98,6 +98,15 @@ void weigh_volumes(const FilledMix& mix, MixBalance& balance) {
 
 constexpr double rounding = 1e-6;
 
+/// Rock to 0 % smaller.
+Gradation to_its_end(const Gradation& rock) {
+  auto points = rock.points();
+  if (points.front().percent_smaller <= 0) return rock;
+  points.insert(points.begin(), {0.5 * points.front().size, 0});
+  const auto ended = Gradation::make(std::move(points), rock.basis());
+  return ended ? *ended : rock;
+}
+
 }  // namespace
 
 bool is_full(const MixBalance& balance) { return balance.filling >= least_filling - rounding; }
@@ -135,12 +144,16 @@ Expected<MixBalance> balance_of(const FilledMix& mix) {
   return balance;
 }
 
+bool rock_is_open_below(const FilledMix& mix) {
+  return mix.rock.gradation.points().front().percent_smaller > 0;
+}
+
 Expected<Gradation> mix_curve(const FilledMix& mix, const MixBalance& balance) {
   if (balance.solids.size() != mix.fills.size()) {
     return Problem{"porosity-not-known", "The porosity of a fill is not known.", "", "",
                    "a porosity of every fill"};
   }
-  std::vector<BlendPart> parts{{mix.rock.gradation, 1 - mix.rock.voids}};
+  std::vector<BlendPart> parts{{to_its_end(mix.rock.gradation), 1 - mix.rock.voids}};
   for (std::size_t i = 0; i < mix.fills.size(); ++i) {
     parts.push_back({mix.fills[i].gradation, balance.solids[i]});
   }

@@ -71,8 +71,13 @@ bool is_full(const MixBalance& balance);
 /// porosities outside what grains can have.
 Expected<MixBalance> balance_of(const FilledMix& mix);
 
-/// The curve of the whole mix by the volume of its solids. Problems as of balance_of, and of curves
-/// that do not meet.
+/// Whether the curve of the rock stops above 0 %, as those of classes do: nothing limits the stones
+/// below it.
+bool rock_is_open_below(const FilledMix& mix);
+
+/// The curve of the whole mix by the volume of its solids. Rock that is open below is taken to end
+/// at half of its smallest size, which leaves the widest gap to the fill. Problems as of
+/// balance_of, and of curves that do not meet.
 Expected<Gradation> mix_curve(const FilledMix& mix, const MixBalance& balance);
 
 /// Whether the fill can be washed into the rock: nine tenths of it smaller than 0.15 of the rock's

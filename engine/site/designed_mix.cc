@@ -83,9 +83,8 @@ Expected<DesignedMix> designed_mix(const Site& site, const Zone& zone,
   const auto wanted = for_design(site, prepared);
   const Wording unread(UnitSystem::si);
   const auto judge = [&](const FilledMix& mix, const MixBalance& balance) {
-    const auto curve = mix_curve(mix, balance);
-    if (!curve) return MixFitness{};
-    return fitness_of(mix_as_filter(site, zone, "", *curve, unread));
+    const auto filter = mix_as_filter(site, zone, "", mix, balance, unread);
+    return filter ? fitness_of(*filter) : MixFitness{};
   };
   const auto design = design_mix(wanted.mix, prepared.site_mix->most_buckets, judge);
   if (!design) return design.problems();
@@ -107,10 +106,10 @@ std::string what_is_kept(const Site& site, const Zone& zone, const DesignedMix& 
   const auto& design = made.design;
   if (design.full == 0) return not_full(made);
   const auto balance = balance_of(made.mix.mix);
-  const auto curve =
-      balance ? mix_curve(made.mix.mix, *balance) : Expected<Gradation>(balance.problems());
-  if (!curve) return "";
-  const auto filter = mix_as_filter(site, zone, made.mix.site_mix->name, *curve, wording);
+  if (!balance) return "";
+  const auto filter =
+      mix_as_filter(site, zone, made.mix.site_mix->name, made.mix.mix, *balance, wording);
+  if (!filter) return "";
   if (design.full_both > 0) {
     return fmt::format(
         " Of {} proportions that fill the voids and leave the stones touching, {} keep{} the soil "
@@ -122,7 +121,7 @@ std::string what_is_kept(const Site& site, const Zone& zone, const DesignedMix& 
                      design.full == 1 ? "One proportion of whole buckets"
                                       : fmt::format("{} proportions of whole buckets", design.full),
                      design.full == 1 ? "s" : "", design.full == 1 ? "s" : "") +
-         soil_words(design, filter) + stability_words(design, filter);
+         soil_words(design, *filter) + stability_words(design, *filter);
 }
 
 std::string advice_on_kept(const Zone& zone, const MixDesign& design) {

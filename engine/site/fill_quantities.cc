@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 
@@ -22,11 +23,19 @@ struct FilledShare {
   std::string why_not;  ///< empty: known
 };
 
+/// Whether a zone is filled in two ways, of which its one mix is but one.
+bool filled_in_two_ways(const Zone& zone) {
+  const auto has = [&](RockKind kind) {
+    return std::any_of(zone.kinds.begin(), zone.kinds.end(),
+                       [&](const KindUpSlope& part) { return part.kind == kind; });
+  };
+  return has(RockKind::soil_filled) && has(RockKind::void_filled);
+}
+
+/// Whether the mix of the zone fills its parts of this kind.
 bool filled_by(const Zone& zone, const SiteMix& mix, RockKind kind) {
-  const bool soil = mix.kind == MixKind::soil_filled;
-  // One kind alone is filled with the mix of the zone, whatever it is called.
-  return zone.kinds.size() == 1 ? is_filled(kind)
-                                : kind == (soil ? RockKind::soil_filled : RockKind::void_filled);
+  if (!filled_in_two_ways(zone)) return is_filled(kind);
+  return kind == (mix.kind == MixKind::soil_filled ? RockKind::soil_filled : RockKind::void_filled);
 }
 
 /// A slope between two elevations and the length of its ground between any two on it.
@@ -161,6 +170,11 @@ void count_fill(Counting& counting) {
     cannot_count(counting, balance ? "The fill is not known without the area of the zone."
                                    : balance.problems().front().sentence());
     return;
+  }
+  if (filled_in_two_ways(zone)) {
+    counting.counted.missing.push_back(
+        "The zone is soil-filled and void-filled, and names the mix of one of them alone: make the "
+        "other part a zone of its own to count its fill.");
   }
   auto& steps = counting.counted.steps;
   if (filled.share < 1) {

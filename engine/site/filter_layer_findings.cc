@@ -7,6 +7,7 @@
 #include "engine/filter/filter_thickness.h"
 #include "engine/site/filter_chain.h"
 #include "engine/soil/internal_stability.h"
+#include "engine/soil/soil_curve.h"
 
 namespace proofstone {
 namespace {
@@ -74,6 +75,38 @@ void note_stability(const Site& site, const GranularFilter& layer, Finding& find
   finding.reasons.push_back(fmt::format("{}: {}", curves.name(), stability.sentence));
   if (stability.outcome == Outcome::meets) return;
   for (const auto& verdict : stability.verdicts) finding.reasons.push_back(verdict.sentence + ".");
+}
+
+void judge_fines(const Site& site, const GranularFilter& layer, Finding& finding) {
+  const auto material = site.materials.find(layer.bedding);
+  if (material == site.materials.end()) return;
+  constexpr double most_fines = 5;  // percent; control point 5 of the procedure
+  const auto& curve = material->second.gradation.points();
+  const auto fines = known_percent(curve, sieve::no_200);
+  const auto& name = material->second.name;
+  const auto worsen = [&](Outcome outcome, std::string sentence, std::string next) {
+    finding.reasons.push_back(sentence);
+    if (!is_worse(outcome, finding.outcome)) return;
+    finding.outcome = outcome;
+    finding.sentence = std::move(sentence);
+    finding.next = std::move(next);
+  };
+  if (fines && *fines > most_fines) {
+    worsen(Outcome::ask_the_designer,
+           fmt::format("{}: {} % of it passes the No. 200 sieve; a filter has 5 % at most.", name,
+                       significant(*fines, 3)),
+           fmt::format("Have {} washed, or take another bedding.", name));
+  } else if (!fines && curve.front().percent_smaller > most_fines) {
+    worsen(
+        Outcome::not_yet_known,
+        fmt::format("{}: its curve ends at {} mm with {} % smaller and does not tell what passes "
+                    "the No. 200 sieve; a filter has 5 % at most.",
+                    name, significant(curve.front().size.millimeters(), 3),
+                    significant(curve.front().percent_smaller, 3)),
+        fmt::format("Wash {} over the No. 200 sieve and add the percent smaller than 0.075 mm "
+                    "(at /materials/{}/gradation).",
+                    name, layer.bedding));
+  }
 }
 
 bool all_filled(const Zone& zone) {

@@ -32,4 +32,8 @@ Finding thickness_finding(const Site& site, const Zone& zone, const GranularFilt
 /// Adds to the reasons whether the bedding holds its own fines, where its curve is known.
 void note_stability(const Site& site, const GranularFilter& layer, Finding& finding);
 
+/// Puts into the finding of a zone what a bedding of the document passes of the No. 200 sieve: more
+/// than 5 % goes to the designer; where its curve does not tell, that is named with its place.
+void judge_fines(const Site& site, const GranularFilter& layer, Finding& finding);
+
 }  // namespace proofstone

@@ -5,8 +5,8 @@
 #include <algorithm>
 
 #include "engine/evidence/scalped_evidence.h"
-#include "engine/rock/size_and_mass.h"
 #include "engine/finding/outcome_order.h"
+#include "engine/rock/size_and_mass.h"
 #include "engine/site/remedy_order.h"
 
 namespace proofstone {

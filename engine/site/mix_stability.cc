@@ -27,6 +27,22 @@ void take_soil(const std::optional<PairVerdict>& pair, Finding& finding) {
   finding.next = pair->next;
 }
 
+/// Fills whose curves stop above their fine ends, with the place and the mend.
+void name_open_curves(const PreparedMix& prepared, Finding& finding) {
+  for (std::size_t i = 0; i < prepared.mix.fills.size(); ++i) {
+    const auto& curve = prepared.mix.fills[i].gradation.points();
+    if (!(curve.front().percent_smaller > fine_end)) continue;
+    const auto* material = prepared.materials[i];
+    finding.reasons.push_back(fmt::format(
+        "{}: its curve ends at {} mm with {} % smaller. Wash it over the No. 200 sieve, test what "
+        "passes by hydrometer, and add those sizes{}.",
+        prepared.mix.fills[i].name, significant(curve.front().size.millimeters(), 3),
+        significant(curve.front().percent_smaller, 3),
+        material == nullptr ? std::string()
+                            : fmt::format(" (at /materials/{}/gradation)", material->id)));
+  }
+}
+
 std::string what_next(Outcome outcome) {
   switch (outcome) {
     case Outcome::meets:
@@ -45,17 +61,24 @@ std::string what_next(Outcome outcome) {
 
 }  // namespace
 
-MixAsFilter mix_as_filter(const Site& site, const Zone& zone, const std::string& name,
-                          const Gradation& curve, const Wording& wording) {
+std::optional<MixAsFilter> mix_as_filter(const Site& site, const Zone& zone,
+                                         const std::string& name, const FilledMix& mix,
+                                         const MixBalance& balance, const Wording& wording) {
+  const auto curve = mix_curve(mix, balance);
+  if (!curve) return std::nullopt;
   MixAsFilter filter;
-  filter.stability = internal_stability(curve.points(), filter.steps);
-  filter.stability_outcome = filter.stability.outcome;
-  if (curve.points().front().percent_smaller > fine_end &&
-      filter.stability_outcome == Outcome::meets) {
-    filter.stability_outcome = Outcome::not_yet_known;
+  filter.from_percent = curve->points().front().percent_smaller;
+  filter.stability = internal_stability(curve->points(), filter.steps);
+  auto& outcome = filter.stability_outcome;
+  outcome = filter.stability.outcome;
+  if (filter.from_percent > fine_end && outcome == Outcome::meets) {
+    outcome = Outcome::not_yet_known;
+  }
+  if (rock_is_open_below(mix) && outcome == Outcome::falls_short) {
+    outcome = Outcome::ask_the_designer;
   }
   if (const auto soil = soil_below(site, zone)) {
-    filter.on_soil = judge_on_soil(*soil, LayerCurves(name, curve), filter_choices(zone), wording);
+    filter.on_soil = judge_on_soil(*soil, LayerCurves(name, *curve), filter_choices(zone), wording);
   }
   return filter;
 }
@@ -63,30 +86,38 @@ MixAsFilter mix_as_filter(const Site& site, const Zone& zone, const std::string&
 std::optional<Finding> mix_stability(const Site& site, const Zone& zone,
                                      const PreparedMix& prepared, const MixBalance& balance,
                                      const Wording& wording) {
-  const auto curve = mix_curve(prepared.mix, balance);
-  if (!curve) return std::nullopt;
+  const auto filter =
+      mix_as_filter(site, zone, prepared.site_mix->name, prepared.mix, balance, wording);
+  if (!filter) return std::nullopt;
   Finding finding;
   finding.topic = Topic::mix;
   finding.about.zone = zone.id;
   finding.id = "mix-stability." + zone.id;
   finding.title = fmt::format("{} as its own filter in {}", prepared.site_mix->name, zone.name);
-  const auto filter = mix_as_filter(site, zone, prepared.site_mix->name, *curve, wording);
-  finding.steps = filter.steps;
-  finding.outcome = filter.stability_outcome;
-  finding.sentence = filter.stability.sentence;
+  finding.steps = filter->steps;
+  finding.outcome = filter->stability_outcome;
+  finding.sentence = filter->stability.sentence;
   finding.next = what_next(finding.outcome);
-  if (filter.stability_outcome != filter.stability.outcome) {
+  if (finding.outcome == Outcome::not_yet_known && filter->from_percent > fine_end) {
     finding.sentence = fmt::format(
-        "Whether the mix holds its own fine grains is not known: the class limits the rock only "
-        "down "
-        "to a size of which {} % of the mix is smaller.",
-        significant(curve->points().front().percent_smaller, 2));
+        "Whether the mix holds its own fine grains is not known: the curves stop where {} % of it "
+        "is smaller.",
+        significant(filter->from_percent, 2));
   }
-  for (const auto& verdict : filter.stability.verdicts) finding.reasons.push_back(verdict.sentence);
+  if (rock_is_open_below(prepared.mix)) {
+    finding.reasons.push_back(
+        "The class does not limit the stones below its smallest stated size: the rock is taken to "
+        "end at half of that, which leaves the widest gap to the fill. Smaller stones among it "
+        "make "
+        "the mix hold its fill the better.");
+  }
+  name_open_curves(prepared, finding);
+  for (const auto& verdict : filter->stability.verdicts)
+    finding.reasons.push_back(verdict.sentence);
   finding.sources.push_back({"volume balance of rock, voids and fill",
                              "curve of the mix by the volume of its solids",
                              SourceStanding::computed});
-  take_soil(filter.on_soil, finding);
+  take_soil(filter->on_soil, finding);
   finding.cautions.push_back(
       "Criteria were made for soils: in filled rock the fill can wash out of the face until plants "
       "or a cover hold it.");

@@ -10,16 +10,20 @@ namespace proofstone {
 
 /// What a mix does with its own fine grains and with the soil below it.
 struct MixAsFilter {
+  double from_percent = 0;  ///< smaller than the smallest size that is known
   InternalStability stability;
-  /// As of `stability`, but not yet known where a curve that seems good stops above its fine end.
+  /// As of `stability`; not yet known where a curve that seems good stops above its fine end, ask
+  /// the designer where one that seems bad may be better for small stones that the class does not
+  /// limit.
   Outcome stability_outcome = Outcome::not_yet_known;
   std::optional<PairVerdict> on_soil;  ///< absent where the zone states no soil
   Steps steps;
 };
 
-/// Judges the curve of a whole mix, called `name`, in a zone.
-MixAsFilter mix_as_filter(const Site& site, const Zone& zone, const std::string& name,
-                          const Gradation& curve, const Wording& wording);
+/// Judges a whole mix, called `name`, in a zone; nothing where its curve is not known.
+std::optional<MixAsFilter> mix_as_filter(const Site& site, const Zone& zone,
+                                         const std::string& name, const FilledMix& mix,
+                                         const MixBalance& balance, const Wording& wording);
 
 /// Whether a mix keeps its own fine grains and, over the soil that the zone states, keeps the soil:
 /// the filled layer is its own filter only where it does both. Nothing where the curve of the whole

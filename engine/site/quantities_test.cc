@@ -203,12 +203,31 @@ TEST(ZoneQuantities, AFillThatCannotBeCountedIsNamed) {
   EXPECT_FALSE(table.complete());
   ASSERT_NE(row(table.totals, "fill"), nullptr);
   EXPECT_FALSE(row(table.totals, "fill")->amount);
-  example = ordered_and_filled();
+}
+
+// The bank goes from 105 to 117 ft at one slope: filled up to 110 ft it takes 5/12 of the fill.
+TEST(ZoneQuantities, AFillOnAPartOfTheSlopeIsCountedThere) {
+  const auto whole = table_of(ordered_and_filled());
+  auto example = ordered_and_filled();
   example.items["zones"]["bank"]["kinds"] = json::array(
       {{{"kind", "void-filled"}, {"up_to", "110 ft"}}, {{"kind", "bare"}, {"up_to", "top"}}});
-  table = table_of(example);
-  ASSERT_FALSE(table.complete());
-  EXPECT_NE(table.zones.front().missing.back().find("part of its slope"), std::string::npos);
+  const auto part = table_of(example);
+  for (const char* item : {"fill", "fill-bank", "fill-in-place"}) {
+    EXPECT_NEAR(amount(part, item, unit::cubic_foot),
+                5.0 / 12 * amount(whole, item, unit::cubic_foot), 1e-6)
+        << item;
+  }
+  EXPECT_NEAR(amount(part, "rock-layer", unit::cubic_foot),
+              amount(whole, "rock-layer", unit::cubic_foot), 1e-9);
+  // Of two fills the mix of the zone is one: the other is named.
+  example.items["zones"]["bank"]["kinds"] =
+      json::array({{{"kind", "void-filled"}, {"up_to", "110 ft"}},
+                   {{"kind", "soil-filled"}, {"up_to", "top"}}});
+  const auto two = table_of(example);
+  EXPECT_NEAR(amount(two, "fill", unit::cubic_foot),
+              7.0 / 12 * amount(whole, "fill", unit::cubic_foot), 1e-6);
+  ASSERT_FALSE(two.complete());
+  EXPECT_NE(two.zones.front().missing.back().find("a zone of its own"), std::string::npos);
 }
 
 TEST(ZoneQuantities, AThickerLayerNeverTakesLess) {

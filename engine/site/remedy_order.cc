@@ -4,8 +4,8 @@
 
 #include <algorithm>
 
-#include "engine/finding/stable_order.h"
 #include "engine/finding/outcome_order.h"
+#include "engine/finding/stable_order.h"
 
 namespace proofstone {
 namespace {

@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/site/certified_gradation.h"
 #include "engine/finding/outcome_order.h"
+#include "engine/site/certified_gradation.h"
 
 namespace proofstone {
 namespace {

@@ -150,21 +150,83 @@ TEST(Substitution, WhatTheRockIsMadeOfLiesOnAndIsCoveredWithStandsSideBySide) {
   EXPECT_TRUE(voids_named);
 }
 
-// Stones so large that the gravel under them washes out: the stones gain, the filter loses.
-TEST(Substitution, AFilterThatTheOtherRockNoLongerSuitsIsNamed) {
-  const auto site = site_from(filled_bank().document());
-  ASSERT_TRUE(site);
+/// The bank of `filled_bank` without its fill, so that its filter decides.
+ExampleDocument bare_bank_on_gravel() {
+  auto example = filled_bank();
+  example.items["zones"]["bank"].erase("mix");
+  example.items["soils"]["sand"]["dispersive"] = "no";
+  example.items["soils"]["sand"]["gradation"].push_back({{"size", "0.02 mm"}, {"smaller", "9 %"}});
+  // A filter sand on the soil, a gravel over it.
+  example.items["materials"]["sand"] = {{"name", "Filter sand"},
+                                        {"gradation",
+                                         {{{"size", "9.5 mm"}, {"smaller", "100 %"}},
+                                          {{"size", "4.75 mm"}, {"smaller", "90 %"}},
+                                          {{"size", "1.5 mm"}, {"smaller", "50 %"}},
+                                          {{"size", "0.5 mm"}, {"smaller", "15 %"}},
+                                          {{"size", "0.2 mm"}, {"smaller", "2 %"}}}}};
+  example.items["materials"]["gravel"]["gradation"] = {{{"size", "75 mm"}, {"smaller", "100 %"}},
+                                                       {{"size", "40 mm"}, {"smaller", "80 %"}},
+                                                       {{"size", "10 mm"}, {"smaller", "18 %"}},
+                                                       {{"size", "4 mm"}, {"smaller", "0 %"}}};
+  example.items["zones"]["bank"]["filter"] =
+      nlohmann::json::array({{{"kind", "granular"}, {"bedding", "sand"}, {"thickness", "6 in"}},
+                             {{"kind", "granular"}, {"bedding", "gravel"}, {"thickness", "6 in"}}});
+  return example;
+}
+
+// Stones so large that the gravel under them washes out: the stones gain, the filter loses, and a
+// filter that serves is offered beside them.
+TEST(Substitution, AFilterThatTheOtherRockNoLongerSuitsIsMended) {
+  const auto site = site_from(bare_bank_on_gravel().document());
+  ASSERT_TRUE(site) << site.problems().front().sentence();
   SubstituteRock rock;
   rock.zone = "bank";
   rock.rock_class = "fhwa-8";
   const auto up = study_substitution(*site, rock, Wording(UnitSystem::us_customary));
   ASSERT_TRUE(up);
   EXPECT_GT(class_margin_in(*up, 1), class_margin_in(*up, 0));
-  EXPECT_EQ(up->finding.outcome, Outcome::falls_short);
   EXPECT_NE(up->finding.sentence.find("Worse than with the rock specified"), std::string::npos)
       << up->finding.sentence;
-  EXPECT_NE(up->finding.next.find("still worse than as specified"), std::string::npos)
+  const auto* filter = row(*up, "Filter, from the soil up");
+  ASSERT_NE(filter, nullptr);
+  ASSERT_EQ(filter->cells.size(), 3U);
+  EXPECT_EQ(filter->cells[0].text, filter->cells[1].text);
+  const auto* judged = row(*up, "Filter of Outer bank");
+  ASSERT_NE(judged, nullptr);
+  EXPECT_TRUE(judged->cells[0].outcome != judged->cells[1].outcome);
+  EXPECT_TRUE(judged->cells[2].outcome == judged->cells[0].outcome ||
+              judged->cells[2].outcome == Outcome::meets)
+      << filter->cells[2].text << " / " << up->finding.next;
+  EXPECT_NE(filter->cells[2].text, filter->cells[1].text);
+  EXPECT_NE(up->finding.next.find("Change the filter, from the soil up:"), std::string::npos)
       << up->finding.next;
+  EXPECT_EQ(up->finding.next.find("Filter of Outer bank ("), std::string::npos) << up->finding.next;
+}
+
+// Smaller stones with smaller voids: loam that was washed in no longer is, and the proportions that
+// serve stand beside those that do not.
+TEST(Substitution, AMixThatTheOtherRockNoLongerTakesIsMended) {
+  auto example = filled_bank();
+  // 65 to 35 by loose volume just fills; a wider share forces smaller-voided rock apart.
+  auto gravel = example.items["materials"]["loam"];
+  gravel["name"] = "Pea gravel";
+  gravel["gradation"] = {{{"size", "12 mm"}, {"smaller", "100 %"}},
+                         {{"size", "6 mm"}, {"smaller", "40 %"}},
+                         {{"size", "2 mm"}, {"smaller", "0 %"}}};
+  example.items["materials"]["pea"] = gravel;
+  example.items["mixes"]["fill"]["parts"][0]["material"] = "pea";
+  example.items["mixes"]["fill"]["on_offer"] = {"loam", "pea"};
+  const auto site = site_from(example.document());
+  ASSERT_TRUE(site) << site.problems().front().sentence();
+  SubstituteRock rock;
+  rock.zone = "bank";
+  rock.rock_class = "fhwa-1";
+  const auto down = study_substitution(*site, rock, Wording(UnitSystem::us_customary));
+  ASSERT_TRUE(down);
+  const auto* parts = row(*down, "Proportions of the mix");
+  ASSERT_NE(parts, nullptr);
+  EXPECT_EQ(parts->cells[0].text, "65 of the rock to 35 of Pea gravel");
+  EXPECT_EQ(parts->cells[1].text, parts->cells[0].text);
 }
 
 TEST(Substitution, WhatCannotBeStudiedIsNamed) {

@@ -159,5 +159,128 @@ TEST(TypicalSectionPlaces, PlacesWithoutLinesHaveNone) {
   EXPECT_FALSE(section_of(with_zone({{"place", "pier"}, {"section", "one"}}), "keys.bank"));
 }
 
+TEST(TypicalSectionPlaces, AnApronIsSeenFromAboveAsWideAsItsMethodAsks) {
+  const auto plan = section_of(with_zone(outfall()), "plan-view.bank");
+  ASSERT_TRUE(plan);
+  EXPECT_TRUE(plan->in_plan);
+  ASSERT_EQ(plan->blocks.size(), 1U);
+  const auto& outline = plan->blocks[0].outline;
+  ASSERT_EQ(outline.size(), 4U);
+  // HEC-14: 3·D at the conduit, 3·D + ⅔·L at the end.
+  const double length = outline[1].station.feet();
+  EXPECT_NEAR((outline[3].elevation - outline[0].elevation).feet(), 15, 1e-9);
+  EXPECT_NEAR((outline[2].elevation - outline[1].elevation).feet(), 15 + 2.0 / 3 * length, 1e-9);
+  ASSERT_EQ(plan->structures.size(), 1U);
+  EXPECT_EQ(plan->dimensions.size(), 3U);
+}
+
+nlohmann::json chute(const char* place) {
+  return {{"place", place},
+          {"water", {{"flood", {{"from", "hydrology report"}, {"discharge", "100 ft³/s"}}}}},
+          {"extent", {{"length", "50 ft"}}},
+          {"method_choices", {{"rock-chute", {{"width", "20 ft"}, {"slope", "0.25"}}}}}};
+}
+
+// 50 ft down a slope of 4H:1V: run 48.51 ft, fall 12.13 ft.
+TEST(TypicalSectionPlaces, AChuteIsSeenAlongTheFlowWithTheApronOfItsMethod) {
+  auto zone = chute("chute");
+  auto section = section_of(with_zone(zone), "typical.bank");
+  ASSERT_TRUE(section);
+  EXPECT_EQ(section->slope_text, "4");
+  ASSERT_EQ(section->surface.size(), 3U);
+  EXPECT_NEAR(section->surface[1].station.feet(), 50 * 4 / std::sqrt(17), 1e-9);
+  EXPECT_NEAR(section->surface[1].elevation.feet(), -50 / std::sqrt(17), 1e-9);
+  EXPECT_GT(section->surface[0].station, section->surface[1].station);
+  EXPECT_EQ(section->dimensions.size(), 3U);
+  zone.erase("extent");
+  section = section_of(with_zone(zone), "typical.bank");
+  ASSERT_TRUE(section);
+  EXPECT_TRUE(notes(*section, "length of the face not stated"));
+  zone.erase("method_choices");
+  EXPECT_FALSE(section_of(with_zone(zone), "typical.bank"));
+}
+
+TEST(TypicalSectionPlaces, ADropShowsItsFallAndTailwater) {
+  nlohmann::json zone = {
+      {"place", "drop"},
+      {"water",
+       {{"flood",
+         {{"from", "channel model"}, {"discharge", "480 ft³/s"}, {"tailwater_depth", "3 ft"}}}}},
+      {"method_choices",
+       {{"sloping-rock-drop", {{"width", "20 ft"}, {"slope", "7H:1V"}}},
+        {"grouted-boulder-drop",
+         {{"width", "20 ft"}, {"slope", "7H:1V"}, {"drop_height", "4 ft"}}}}}};
+  const auto section = section_of(with_zone(zone), "typical.bank");
+  ASSERT_TRUE(section);
+  EXPECT_NEAR(section->surface.front().elevation.feet(), -4, 1e-9);
+  EXPECT_NEAR(section->surface.front().station.feet(), 28, 1e-9);
+  ASSERT_EQ(section->water_levels.size(), 1U);
+  EXPECT_NEAR(section->water_levels[0].level.feet(), -1, 1e-9);
+}
+
+// HEC-14 basin example of checks/outfall-basin.json: hs 6.156 ft, pool 61.6 ft, basin 92.3 ft.
+TEST(TypicalSectionPlaces, ABasinIsAsDeepAndLongAsItsMethodAsks) {
+  const nlohmann::json zone = {
+      {"place", "basin"},
+      {"water",
+       {{"flood",
+         {{"from", "culvert hydraulics"},
+          {"discharge", "800 ft³/s"},
+          {"tailwater_depth", "2 ft"}}}}},
+      {"method_choices",
+       {{"outfall-basin",
+         {{"shape", "box"}, {"width", "8 ft"}, {"brink_depth", "4 ft"}, {"d50", "1.8 ft"}}}}}};
+  const auto section = section_of(with_zone(zone), "typical.bank");
+  ASSERT_TRUE(section);
+  ASSERT_EQ(section->surface.size(), 5U);
+  const double deep = -section->surface[2].elevation.feet();
+  EXPECT_GT(deep, 2 * 1.8);
+  EXPECT_NEAR(section->surface[1].station.feet(), std::max(10 * deep, 24.0), 1e-6);
+  EXPECT_NEAR(section->surface[0].station.feet(), std::max(15 * deep, 32.0), 1e-6);
+  EXPECT_TRUE(notes(*section, "drawn at 2H:1V"));
+  EXPECT_EQ(section->dimensions.size(), 3U);
+}
+
+nlohmann::json bridge(const char* place, const nlohmann::json& choices) {
+  return {{"place", place},
+          {"water",
+           {{"flood", {{"from", "bridge hydraulics"}, {"velocity", "8 ft/s"}, {"depth", "9 ft"}}}}},
+          {"method_choices", choices}};
+}
+
+TEST(TypicalSectionPlaces, APierIsSeenAcrossTheFlowWithRockAndFilterRoundIt) {
+  auto zone =
+      bridge("pier", {{"pier-riprap-layout", {{"pier_width", "4 ft"}, {"pier_length", "30 ft"}}}});
+  zone["filter"] =
+      nlohmann::json::array({{{"kind", "granular"}, {"bedding", "coarse"}, {"thickness", "6 in"}}});
+  const auto pier = section_of(with_zone(zone), "typical.bank");
+  ASSERT_TRUE(pier);
+  // Twice the width on each side: 2 + 8 ft from the middle; the filter two thirds as far.
+  EXPECT_NEAR(pier->surface.front().station.feet(), 10, 1e-9);
+  ASSERT_EQ(pier->structures.size(), 1U);
+  ASSERT_EQ(pier->under.size(), 1U);
+  EXPECT_NEAR(pier->under[0].short_of_ends.feet(), 8.0 / 3, 1e-9);
+  ASSERT_EQ(pier->water_levels.size(), 1U);
+  EXPECT_NEAR(pier->water_levels[0].level.feet(), 9, 1e-9);
+  EXPECT_FALSE(section_of(with_zone(bridge("pier", nlohmann::json::object())), "typical.bank"));
+}
+
+TEST(TypicalSectionPlaces, AnAbutmentStandsAsAWallOrSpillsThrough) {
+  auto zone = bridge("abutment", nlohmann::json::object());
+  auto abutment = section_of(with_zone(zone), "typical.bank");
+  ASSERT_TRUE(abutment);
+  // 2·y_o, at most 25 ft.
+  EXPECT_NEAR(abutment->surface.front().station.feet(), 18, 1e-9);
+  EXPECT_EQ(abutment->structures.size(), 1U);
+  EXPECT_TRUE(abutment->slope_text.empty());
+  zone = bridge("abutment", {{"abutment-riprap", {{"form", "spill-through"}}}});
+  abutment = section_of(with_zone(zone), "typical.bank");
+  ASSERT_TRUE(abutment);
+  // 9 ft of water and 2 ft more.
+  EXPECT_NEAR(abutment->surface.back().elevation.feet(), 11, 1e-9);
+  EXPECT_EQ(abutment->slope_text, "2");
+  EXPECT_TRUE(notes(*abutment, "slope of the fill not stated"));
+}
+
 }  // namespace
 }  // namespace proofstone

@@ -223,5 +223,62 @@ TEST(ZoneCover, OutsideStreamsItIsNotJudged) {
   EXPECT_EQ(finding_of(example, "bottom").outcome, Outcome::not_yet_known);
 }
 
+/// A shore with its water at 100 ft, waves of 2 ft and a slope of 1V:3H of 40 ft of rock.
+ExampleDocument with_shore_cover(const char* from) {
+  auto example = with_cover();
+  auto& zone = example.items["zones"]["bank"];
+  for (const char* field : {"bank", "bend", "section"}) zone.erase(field);
+  zone["place"] = "shore";
+  zone["extent"] = {{"slope_length", "40 ft"}, {"length", "200 ft"}};
+  zone["water"] = {{"flood",
+                    {{"from", "wind record"},
+                     {"wave_height", "2 ft"},
+                     {"depth", "4 ft"},
+                     {"water_level", "100 ft"}}}};
+  zone["method_choices"] = {{"hudson", {{"slope", "1V:3H"}}},
+                            {"revetment-run-up", {{"period", "3 s"}}}};
+  zone["cover"]["from"] = from;
+  zone["cover"].erase("stream");
+  zone["cover"].erase("length");
+  return example;
+}
+
+// ξ = (1/3)/√(2π·2/(32.174·9)) = 1.6; Rmax = 2·1.022·1.6/(1 + 0.247·1.6) = 2.34 ft.
+TEST(CoverOfAShore, LiesAboveTheReachOfTheWaves) {
+  const auto low = finding_of(with_shore_cover("101.5 ft"), "bottom");
+  EXPECT_EQ(low.outcome, Outcome::falls_short) << low.sentence;
+  EXPECT_NE(low.next.find("Begin the cover at 102.3"), std::string::npos) << low.next;
+  const auto high = finding_of(with_shore_cover("102.5 ft"), "bottom");
+  EXPECT_EQ(high.outcome, Outcome::meets) << high.sentence;
+  EXPECT_NE(high.sentence.find("run up to 102.3"), std::string::npos) << high.sentence;
+}
+
+TEST(CoverOfAShore, WithoutAPeriodTheReachIsNotKnownButTheWaveItselfIs) {
+  auto example = with_shore_cover("102.5 ft");
+  example.items["zones"]["bank"]["method_choices"].erase("revetment-run-up");
+  auto edge = finding_of(example, "bottom");
+  EXPECT_EQ(edge.outcome, Outcome::not_yet_known);
+  EXPECT_NE(edge.next.find("period"), std::string::npos);
+  example.items["zones"]["bank"]["cover"]["from"] = "100.5 ft";
+  edge = finding_of(example, "bottom");
+  EXPECT_EQ(edge.outcome, Outcome::falls_short) << edge.sentence;
+}
+
+// The rock ends 40/√10 = 12.65 ft above its foot at 96 ft; from 102.5 ft that leaves 19.4 ft.
+TEST(CoverOfAShore, IsHeldAndCountedLikeThatOfABank) {
+  const auto example = with_shore_cover("102.5 ft");
+  const auto counted = finding_of(example, "quantities");
+  EXPECT_NEAR(value_of(counted, "area"),
+              200 * (96 + 40 / std::sqrt(10.0) - 102.5) * std::sqrt(10.0) * 0.09290304, 0.01);
+  EXPECT_EQ(finding_of(example, "trenches").outcome, Outcome::meets);
+  EXPECT_FALSE(finding_of(example, "stakes").sentence.empty());
+  const auto findings = assessed(example);
+  ASSERT_FALSE(findings.typical_sections.empty());
+  EXPECT_TRUE(findings.typical_sections.front().cover.has_value());
+  auto cut = example;
+  cut.items["zones"]["bank"]["cover"]["water_edge_trench"]["depth"] = "12 in";
+  EXPECT_EQ(finding_of(cut, "trenches").outcome, Outcome::falls_short);
+}
+
 }  // namespace
 }  // namespace proofstone

@@ -136,6 +136,7 @@ std::vector<Finding> filter_findings(const Site& site, const Zone& zone, const W
     if (granular == nullptr) continue;
     findings.push_back(thickness_finding(site, zone, *granular, number, wording));
     take_thickness(findings.back(), whole);
+    judge_fines(site, *granular, whole);
     note_stability(site, *granular, whole);
   }
   if (auto options = filter_options(site, zone, rock, wording);

@@ -357,5 +357,65 @@ TEST(LotOnFilter, AHundredStonesLeaveOpenWhatFourThousandDecide) {
   EXPECT_NEAR(*many.confidence, 0.95, 1e-12);
 }
 
+// A silt allows a D15 of 0.7 mm; a fine even sand, coarser than it, only 4·d85 = 0.48 mm.
+TEST(SeveralSamples, TheStrictestOfAllGovernsAndIsNamed) {
+  auto example = on_soil(silt);
+  example.items["soils"]["bank-soil"]["further_samples"] =
+      json::array({{{"name", "Boring B-2"},
+                    {"gradation", points({{"4.75 mm", "100 %"},
+                                          {"0.15 mm", "97 %"},
+                                          {"0.12 mm", "85 %"},
+                                          {"0.09 mm", "40 %"},
+                                          {"0.075 mm", "10 %"},
+                                          {"0.06 mm", "2 %"}})}}});
+  example.items["zones"]["bank"]["filter"] = json::array({granular("astm-c33-fine", "6 in")});
+  const auto pair = found(assessed(example), "filter.bank.pair.1");
+  EXPECT_TRUE(says(pair, "Of 2 samples Boring B-2 decides what holds the soil")) << pair.sentence;
+  const auto options = found(assessed(example), "filter.bank.options");
+  const auto most = std::find_if(options.values.begin(), options.values.end(),
+                                 [](const StatedValue& value) { return value.key == "max_d15"; });
+  ASSERT_NE(most, options.values.end());
+  EXPECT_NEAR(1000 * most->value.si, 0.48, 1e-9);
+}
+
+TEST(SeveralSamples, AreReadLikeTheFirst) {
+  auto example = on_soil(silt);
+  auto& more = example.items["soils"]["bank-soil"]["further_samples"];
+  more =
+      json::array({{{"name", "B-2"}, {"gradation", points({{"2 mm", "40 %"}, {"9 mm", "30 %"}})}}});
+  const auto site = site_from(example.document());
+  ASSERT_FALSE(site);
+  EXPECT_EQ(site.problems().front().code, "percent-falls");
+  EXPECT_NE(site.problems().front().where.find("/further_samples/0/gradation"), std::string::npos);
+  more = "B-2";
+  EXPECT_FALSE(site_from(example.document()));
+}
+
+TEST(ZoneFilter, ABeddingThatDoesNotTellItsFinesIsNamedWithItsPlaceAndTheMend) {
+  auto example = on_soil();
+  auto open = crushed;
+  open.erase(open.size() - 1);  // without the No. 200 sieve
+  example.items["materials"]["crushed"]["gradation"] = open;
+  auto& zone = example.items["zones"]["bank"];
+  zone["filter"] = json::array({granular("bedding-type-1", "6 in"), granular("crushed", "9 in")});
+  auto whole = found(assessed(example), "filter.bank");
+  EXPECT_TRUE(says(whole, "does not tell what passes the No. 200 sieve"));
+  const auto dirty =
+      points({{"3 in", "100 %"}, {"1 in", "50 %"}, {"4.75 mm", "14 %"}, {"0.075 mm", "8 %"}});
+  example.items["materials"]["crushed"]["gradation"] = dirty;
+  whole = found(assessed(example), "filter.bank");
+  EXPECT_TRUE(says(whole, "8 % of it passes the No. 200 sieve"));
+  example.items["materials"]["crushed"]["gradation"] = crushed;
+  whole = found(assessed(example), "filter.bank");
+  EXPECT_FALSE(says(whole, "No. 200 sieve; a filter"));
+}
+
+// Band on band from a silt up to rock: every layer serves on the one below it.
+TEST(ZoneFilter, BandsAreMadeLayerOnLayerUntilTheRockServes) {
+  const auto options = found(assessed(on_soil(silt)), "filter.bank.options");
+  EXPECT_TRUE(says(options, "The lowest layer: D15 between"));
+  EXPECT_TRUE(says(options, "Layer 2 from the soil, on a lower one that keeps its band"));
+}
+
 }  // namespace
 }  // namespace proofstone

@@ -193,6 +193,103 @@ TEST(ZoneMix, AMixWithoutPartsIsDesigned) {
   EXPECT_EQ(proposed->outcome, Outcome::meets) << proposed->sentence;
 }
 
+json points(const std::vector<std::pair<const char*, const char*>>& curve) {
+  auto list = json::array();
+  for (const auto& [size, smaller] : curve) list.push_back({{"size", size}, {"smaller", smaller}});
+  return list;
+}
+
+/// A mix to be designed, on a silty sand, of the materials of the document.
+ExampleDocument to_design() {
+  auto example = with_mix();
+  example.items["mixes"]["fill"].erase("parts");
+  example.items["mixes"]["fill"].erase("rock_parts");
+  example.items["soils"]["sand"] = {{"name", "Silty sand"},
+                                    {"gradation", points({{"0.005 mm", "6 %"},
+                                                          {"0.02 mm", "11 %"},
+                                                          {"0.075 mm", "24 %"},
+                                                          {"0.425 mm", "72 %"},
+                                                          {"2 mm", "94 %"},
+                                                          {"4.75 mm", "98 %"},
+                                                          {"9.5 mm", "100 %"}})},
+                                    {"dispersive", "no"}};
+  example.items["zones"]["bank"]["soil"] = "sand";
+  return example;
+}
+
+TEST(MixDesignInZone, OneMaterialThatIsTooLooseIsLeftOutAloneAndNamed) {
+  auto example = to_design();
+  example.items["materials"]["fluff"] = loam();
+  example.items["materials"]["fluff"]["name"] = "Fluff";
+  example.items["materials"]["fluff"]["porosity"] = "0.70";
+  example.items["materials"]["unknown"] = loam();
+  example.items["materials"]["unknown"]["name"] = "Unknown";
+  example.items["materials"]["unknown"].erase("porosity");
+  const auto proposed = found(example, "mix-proposed.bank");
+  EXPECT_TRUE(says(proposed.sentence, "of Loam")) << proposed.sentence;
+  EXPECT_FALSE(says(proposed.sentence, "Fluff")) << proposed.sentence;
+  const auto named = [&](const std::string& words) {
+    return std::any_of(proposed.reasons.begin(), proposed.reasons.end(),
+                       [&](const std::string& reason) { return says(reason, words); });
+  };
+  EXPECT_TRUE(named("Left out of the proportions: Fluff"));
+  EXPECT_TRUE(named("Left out of the proportions: Unknown"));
+}
+
+// Loam lets no water out of a sand that drains: which condition cannot be kept, and why, is said.
+TEST(MixDesignInZone, WhatCannotBeKeptIsSaidWithItsReason) {
+  const auto proposed = found(to_design(), "mix-proposed.bank");
+  EXPECT_TRUE(says(proposed.sentence, "fill the voids and leave the stones touching") ||
+              says(proposed.sentence, "fills the voids and leaves the stones touching"))
+      << proposed.sentence;
+  EXPECT_TRUE(says(proposed.sentence, "own fine grains")) << proposed.sentence;
+  EXPECT_TRUE(says(proposed.next, "bedding") || says(proposed.next, "cover")) << proposed.next;
+  // A designed mix is judged as a filter like a stated one.
+  const auto stability = found(to_design(), "mix-stability.bank");
+  EXPECT_NE(stability.outcome, Outcome::meets);
+  auto no_soil = to_design();
+  no_soil.items["zones"]["bank"].erase("soil");
+  EXPECT_TRUE(says(found(no_soil, "mix-proposed.bank").sentence, "the zone states no soil"));
+}
+
+// Of two fills that both fill the voids the one is taken that keeps the sand below.
+TEST(MixDesignInZone, TheFillThatKeepsTheSoilIsPreferred) {
+  auto example = to_design();
+  auto gravel = loam();
+  gravel["name"] = "Open gravel";
+  gravel["gradation"] = points({{"2 mm", "0 %"}, {"5 mm", "60 %"}, {"9 mm", "100 %"}});
+  auto sand = loam();
+  sand["name"] = "Filter sand";
+  sand["gradation"] =
+      points({{"0.1 mm", "0 %"}, {"0.3 mm", "18 %"}, {"1 mm", "60 %"}, {"4 mm", "100 %"}});
+  example.items["materials"] = {{"gravel", gravel}, {"sand", sand}};
+  const auto proposed = found(example, "mix-proposed.bank");
+  EXPECT_TRUE(says(proposed.sentence, "Filter sand")) << proposed.sentence;
+  EXPECT_FALSE(says(proposed.sentence, "None of them keeps the soil")) << proposed.sentence;
+  example.items["materials"].erase("sand");
+  const auto without = found(example, "mix-proposed.bank");
+  EXPECT_TRUE(says(without.sentence, "None of them keeps the soil below. The nearest: "))
+      << without.sentence;
+  EXPECT_TRUE(says(without.next, "Put bedding or a fabric below")) << without.next;
+}
+
+TEST(MixDesignInZone, MixedBeforePlacingSaysHowFarApartAFullMixHoldsTheRock) {
+  auto example = to_design();
+  example.items["mixes"]["fill"]["placing"] = "mixed before placing";
+  const auto proposed = found(example, "mix-proposed.bank");
+  EXPECT_TRUE(says(proposed.sentence, "what fills them holds the rock apart by 1."))
+      << proposed.sentence;
+}
+
+TEST(ZoneMix, AFillWhoseCurveStopsTooSoonIsNamedWithItsPlaceAndTheMend) {
+  const auto stability = found(with_mix(), "mix-stability.bank");
+  EXPECT_TRUE(std::any_of(
+      stability.reasons.begin(), stability.reasons.end(), [](const std::string& reason) {
+        return says(reason, "Loam: its curve ends at 0.02 mm") && says(reason, "No. 200") &&
+               says(reason, "/materials/loam/gradation");
+      }));
+}
+
 TEST(MixReader, BadMixesAreNamed) {
   const auto with = [](const std::string& pointer, const json& value) {
     auto example = with_mix();

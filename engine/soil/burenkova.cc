@@ -19,7 +19,10 @@ TypedMethod<Inputs, Result> build() {
   about.group = MethodGroup::soil;
   about.sources = {{"Burenkova (1993), Filters in Geotechnical and Hydraulic Engineering",
                     "band of d90/d60", SourceStanding::memory}};
-  about.cautions = {"Not meant for uniform rock, which falls just below the band."};
+  about.cautions = {
+      "Not meant for uniform rock, which falls just below the band.",
+      "The later limits of Wan and Fell (2008) on d90/d60 and d20/d5 are not applied: they are "
+      "recalled with doubt, and nobody has read the paper for this engine yet."};
   TypedMethod<Inputs, Result> method(about, &burenkova);
   describe_gradation(method);
   method.output({"upper_ratio", "h'", "d90/d60"}, &Result::upper_ratio, unit::number);
