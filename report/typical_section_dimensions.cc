@@ -60,7 +60,11 @@ void draw_slope(SvgCanvas& canvas, const TypicalSectionDrawing& drawing, const S
 
 double draw_scale_bar(SvgCanvas& canvas, const SectionView& view, UnitSystem units, double top) {
   const Unit& unit = ground_unit(units);
-  const auto ticks = even_ticks(0, 0.35 * view.width() / view.pixels_across / unit.si_factor, 2);
+  const double room = 0.35 * view.width() / view.pixels_across / unit.si_factor;
+  auto ticks = even_ticks(0, room, 2);
+  for (int wanted = 3; wanted < 6 && ticks.size() < 2; ++wanted) {
+    ticks = even_ticks(0, room, wanted);
+  }
   double x = 4;
   if (ticks.size() > 1) {
     const double length = ticks.back().value * unit.si_factor * view.pixels_across;

@@ -51,7 +51,9 @@ void add_parts(const TypicalSectionPicture& picture, const BuiltSlope& slope, Dr
     if (!(high > low)) continue;
     const auto role = role_of(part.kind);
     auto outline = slope.area(low, high, 0, thickness);
-    drawing.notes.push_back({role, slope.at((low + high) / 2, thickness / 2), part.label});
+    // Clear of what stands in its middle.
+    const double at = picture.structures.empty() ? 0.5 : 0.15;
+    drawing.notes.push_back({role, slope.at(low + at * (high - low), thickness / 2), part.label});
     const double a = slope.along(low);
     const double b = slope.along(high);
     drawing.rocks.push_back({role, slope.strip(), std::min(a, b), std::max(a, b), outline});
@@ -64,7 +66,9 @@ void add_under(const TypicalSectionPicture& picture, const BuiltSlope& slope, Dr
   double share = 0.12;
   for (const auto& under : picture.under) {
     const double thickness = under.thickness.meters();
-    const double from = std::clamp(under.short_of_ends.meters(), 0.0, 0.45 * slope.length());
+    const double short_of_ends = under.short_of_ends.meters();
+    const double from =
+        std::isfinite(short_of_ends) ? std::clamp(short_of_ends, 0.0, 0.45 * slope.length()) : 0;
     const double to = slope.length() - from;
     if (thickness > 0) {
       drawing.shapes.push_back(
@@ -140,8 +144,10 @@ void add_conduit(const TypicalSectionPicture::Conduit& conduit, Drawing& drawing
   if (!finite(end) || !std::isfinite(height) || !(height > 0)) return;
   const double far = end.x + (drawing.channel_on_right ? -1 : 1) * height;
   const double crown = end.z + height;
-  drawing.shapes.push_back(
-      {SectionRole::structure, true, {{far, end.z}, {end.x, end.z}, {end.x, crown}, {far, crown}}});
+  // Open at its far end, and seen through.
+  drawing.shapes.push_back({SectionRole::structure,
+                            false,
+                            {{far, end.z}, {end.x, end.z}, {end.x, crown}, {far, crown}}});
   drawing.notes.push_back(
       {SectionRole::structure, {(end.x + far) / 2, end.z + 0.75 * height}, conduit.label});
 }
@@ -250,7 +256,8 @@ std::optional<TypicalSectionDrawing> typical_section_drawing(const TypicalSectio
   drawing.works = window_round(drawing, picture);
   const double thickness = picture.thickness.meters();
   // Clear of a key at the far end of level rock, and of what stands at the foot of a slope.
-  const double at = (picture.level ? 0.35 : 0.62) * slope.length();
+  const double share = picture.structures.empty() ? 0.35 : 0.25;
+  const double at = (picture.level ? share : 0.62) * slope.length();
   drawing.thickness_from = slope.at(at, 0);
   drawing.thickness_to = slope.at(at, thickness);
   drawing.thickness_text = picture.thickness_text;

@@ -140,7 +140,11 @@ void draw_shape(SvgCanvas& canvas, const SectionShape& shape, const SectionView&
       canvas.polygon(points, {Ink::paper, 1, Ink::ink, 1, {}, "stake"});
       break;
     case SectionRole::structure:
-      canvas.polygon(points, {Ink::stone_1, 1, Ink::ink, 2, {}, "structure"});
+      if (shape.closed) {
+        canvas.polygon(points, {Ink::stone_1, 1, Ink::ink, 2, {}, "structure"});
+      } else {
+        canvas.polyline(points, {Ink::none, 1, Ink::ink, 2, {}, "structure"});
+      }
       break;
     case SectionRole::flow:
       canvas.polyline(points, {Ink::none, 1, Ink::river, 2, {}, "flow"});

@@ -72,6 +72,17 @@ TEST(TypicalSection, IsWholeWhenPartsAreMissingOrNotFinite) {
       [](auto& p) { p.conduit = TypicalSectionPicture::Conduit{"none", {}, Length::meters(nan)}; },
       [](auto& p) { p.conduit = TypicalSectionPicture::Conduit{"none", {}, {}}; },
       [](auto& p) { p.level = true; },
+      [](auto& p) { p.slope_at = GroundPoint{Length::meters(nan), {}}; },
+      [](auto& p) { p.under[0].short_of_ends = Length::meters(nan); },
+      [](auto& p) { p.under[0].short_of_ends = Length::feet(900); },
+      [](auto& p) {
+        p.structures = {{"none", {}}, {"nowhere", {{{}, Length::meters(nan)}, {}, {}}}};
+      },
+      [](auto& p) { p.in_plan = true; },
+      [](auto& p) {
+        p.in_plan = true;
+        p.blocks.clear();
+      },
       [](auto& p) { p.cover.reset(); }};
   for (const auto& lose : losses) {
     auto picture = samples::typical_section();
@@ -133,6 +144,38 @@ TEST(TypicalSection, ALevelApronIsDrawnOnItsLayersToScale) {
   for (const auto& text : drawing->texts) {
     EXPECT_EQ(text.text.find("H:1V"), std::string::npos) << text.text;
   }
+}
+
+TypicalSectionPicture apron_from_above() {
+  auto picture = samples::apron_section();
+  const auto feet = [](double x, double y) {
+    return GroundPoint{Length::feet(x), Length::feet(y)};
+  };
+  picture.in_plan = true;
+  picture.blocks = {
+      {"Class II, 30 in thick", {feet(0, -7.5), feet(20, -14), feet(20, 14), feet(0, 7.5)}, false}};
+  picture.structures = {{"conduit", {feet(-5, -2.5), feet(0, -2.5), feet(0, 2.5), feet(-5, 2.5)}}};
+  picture.dimensions = {{"20 ft long", feet(0, -17), feet(20, -17)}};
+  return picture;
+}
+
+TEST(TypicalSection, AnApronFromAboveHasItsFlowAndNoGround) {
+  expect_whole(apron_from_above(), "from above");
+  for (const double width : {320.0, 900.0}) {
+    const auto svg = draw(apron_from_above(), UnitSystem::us_customary, width);
+    for (const char* word : {"class=\"flow\"", "class=\"structure\"", ">flow<", "20 ft long"}) {
+      EXPECT_NE(svg.find(word), std::string::npos) << word << ' ' << width;
+    }
+    EXPECT_EQ(svg.find("slope-triangle"), std::string::npos);
+  }
+  const auto drawing = layered_section(apron_from_above(), UnitSystem::us_customary);
+  ASSERT_TRUE(drawing);
+  EXPECT_EQ(line_on(*drawing, "GROUND"), nullptr);
+  EXPECT_NE(line_on(*drawing, "FLOW"), nullptr);
+  const auto* rock = line_on(*drawing, "ROCK-BARE");
+  ASSERT_NE(rock, nullptr);
+  ASSERT_EQ(rock->points.size(), 4U);
+  EXPECT_NEAR(rock->points[2].y - rock->points[1].y, 28, 1e-9);
 }
 
 // A second drawing of the zone stands under the first, under its title, and keeps its size.

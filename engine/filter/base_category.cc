@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 
+#include "engine/filter/filter_bands.h"
 #include "engine/soil/soil_curve.h"
 
 namespace proofstone {
@@ -213,6 +214,14 @@ Expected<FilterLimits> filter_limits(const std::vector<FilterBase>& samples,
   }
   narrow(limits, steps);
   return limits;
+}
+
+FilterLimits narrowed_to(const FilterLimits& limits, Length max_d15) {
+  FilterLimits narrower = limits;
+  narrower.max_d15 = std::min(limits.max_d15, max_d15);
+  Steps not_shown;
+  narrow(narrower, not_shown);
+  return narrower;
 }
 
 Expected<GradationBand> filter_band_of(const FilterLimits& limits) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "engine/soil/soil_curve.h"
 
@@ -16,6 +17,47 @@ bool serves(const LayerCurves& rock, const FilterLimits& limits) {
   const auto finest = rock.finest(15);
   return coarsest && finest && *coarsest <= limits.max_d15 * (1 + rounding) &&
          *finest >= limits.permeable_d15 * (1 - rounding);
+}
+
+/// A band as the base of the next layer. A filter has few fines and no gaps: its gravel counts, as
+/// the procedure allows.
+std::optional<FilterBase> base_of(const FilterLimits& limits) {
+  const auto band = filter_band_of(limits);
+  if (!band) return std::nullopt;
+  return FilterBase{band->fine_limit(), band->coarse_limit()};
+}
+
+FilterChoices on_a_filter(FilterChoices choices) {
+  choices.dispersion = Dispersion::no;
+  choices.regrading = Regrading::never;
+  return choices;
+}
+
+/// A band no wider than `width` between its limits, raised from its fine side.
+FilterLimits no_wider_than(double width, FilterLimits limits) {
+  limits.min_d15 = std::max(limits.min_d15, limits.max_d15 / width);
+  limits.min_d60 = std::max(limits.min_d60, limits.max_d60 / width);
+  limits.min_d10 = limits.min_d15 / 1.2;
+  limits.max_d90 = max_filter_d90(limits.min_d10);
+  return limits;
+}
+
+/// The band as fine as the finest rock asks and as narrow as the coarsest does, where the rock
+/// serves on that.
+std::optional<FilterLimits> last_layer(const FilterLimits& limits, const LayerCurves& rock,
+                                       const FilterChoices& choices) {
+  const double multiplier = choices.edition == FilterEdition::of_1994 ? 4 : 5;
+  const auto finest = rock.finest(15);
+  if (!finest || *finest / multiplier < limits.permeable_d15) return std::nullopt;
+  for (const double width : {5.0, 4.0, 3.0, 2.0}) {
+    const auto narrower = no_wider_than(width, narrowed_to(limits, *finest / multiplier));
+    const auto base = base_of(narrower);
+    if (!base) continue;
+    Steps not_shown;
+    const auto above = filter_limits(*base, on_a_filter(choices), not_shown);
+    if (above && serves(rock, *above)) return narrower;
+  }
+  return std::nullopt;
 }
 
 Length between(Length small, Length large) { return small * std::sqrt(large / small); }
@@ -44,14 +86,18 @@ FilterBands filter_bands(const std::vector<FilterBase>& soil, const LayerCurves&
           "Grains of a filter go up to 75 mm, and layers of those sizes do not reach the rock.";
       return bands;
     }
-    const auto band = filter_band_of(*limits);
-    if (!band) {
-      bands.why_not = band.problems().front().what;
+    if (const auto last = last_layer(*limits, rock, choices)) {
+      bands.layers.push_back(*last);
+      return bands;
+    }
+    const auto base = base_of(*limits);
+    if (!base) {
+      bands.why_not = "The limits of a layer leave no band.";
       return bands;
     }
     bands.layers.push_back(*limits);
-    below = {{band->fine_limit(), band->coarse_limit()}};
-    choices.dispersion = Dispersion::no;
+    below = {*base};
+    choices = on_a_filter(choices);
   }
 }
 

@@ -203,6 +203,12 @@ TEST(FilterBands, LeadFromTheSoilToTheRockLayerOnLayer) {
     EXPECT_LE(bands.layers[i].max_d15, 4.001 * *lower.finest(85));
     EXPECT_GE(bands.layers[i].permeable_d15, 4.999 * *lower.coarsest(15));
   }
+  // The rock is held by the last band and lets its water out.
+  const auto last = filter_band_of(bands.layers.back());
+  ASSERT_TRUE(last);
+  const LayerCurves top("top", *last);
+  EXPECT_LE(Length::millimeters(100), 4.001 * *top.finest(85));
+  EXPECT_GE(Length::millimeters(60), 4.999 * *top.coarsest(15));
   for (const auto& limits : bands.layers) {
     const auto curve = middle_of(limits);
     ASSERT_TRUE(curve);

@@ -75,7 +75,8 @@ TEST(MixProperty, ADesignFitsAndItsBucketsAreWhole) {
     const auto mix = some_mix();
     const auto recipe = design_mix(mix, 8);
     if (!recipe) {
-      RC_ASSERT(recipe.problems().front().code == "no-recipe");
+      const auto& code = recipe.problems().front().code;
+      RC_ASSERT(code == "no-recipe" || code == "too-coarse");
       return;
     }
     RC_ASSERT(recipe->recipe.balance.filling <= 1 + 1e-9);

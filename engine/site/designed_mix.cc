@@ -54,7 +54,10 @@ std::string soil_words(const MixDesign& design, const MixAsFilter& filter) {
   if (!filter.on_soil) {
     return " Whether it keeps the ground below is not known: the zone states no soil.";
   }
-  if (design.fitness.as_filter == Outcome::meets) return "";
+  if (design.fitness.as_filter == Outcome::meets) {
+    return fmt::format(" This one keeps the soil below, as {} of them do{}.", design.full_as_filter,
+                       design.full_as_filter == 1 ? "es" : "");
+  }
   const char* verdict = " None of them keeps the soil below for certain. The nearest: ";
   if (design.fitness.as_filter == Outcome::falls_short) {
     verdict = " None of them keeps the soil below. The nearest: ";
@@ -95,7 +98,10 @@ Expected<DesignedMix> designed_mix(const Site& site, const Zone& zone,
   for (std::size_t i = 0; i < design->recipe.fill_buckets.size(); ++i) {
     if (design->recipe.fill_buckets[i] > 0) made.mix.materials.push_back(wanted.materials[i]);
   }
+  std::string named;
   for (const auto& problem : design->left_out) {
+    if (problem.where == named) continue;  // the first reason is enough
+    named = problem.where;
     made.left_out.push_back("Left out of the proportions: " + problem.sentence());
   }
   return made;

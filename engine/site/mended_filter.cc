@@ -47,6 +47,7 @@ class Mending {
       if (take(site_, layers, {})) return found_;
     }
     made_layer_on_layer();
+    if (!found_) fabric();
     return found_;
   }
 
@@ -96,6 +97,22 @@ class Mending {
     take(with, layers, made);
   }
 
+  /// Straight under the rock, as its soil asks.
+  void fabric() {
+    const auto soil = soil_below(site_, zone_);
+    GeotextileFilter fabric;
+    fabric.strength_class = 1;
+    fabric.drop_height = Length::feet(1);
+    const RockAbove above{largest_stone_mass(site_, zone_, rock_), false,
+                          zone_.place == ZonePlace::shore};
+    Steps not_shown;
+    const auto needed = fabric_needed(*soil, fabric, above, not_shown);
+    if (!needed) return;
+    fabric.opening_size = needed->most_opening;
+    fabric.permittivity = needed->least_permittivity;
+    take(site_, {fabric}, {});
+  }
+
   const Site& site_;
   const Zone& zone_;
   const Wording& wording_;
@@ -117,7 +134,14 @@ std::string layers_text(const Site& site, const ZoneFilter& filter, const Wordin
       layers.push_back(fmt::format("{}, {}", bedding_curves(site, granular->bedding).name(),
                                    wording.rock(granular->thickness)));
     } else {
-      layers.emplace_back("geotextile");
+      const auto& fabric = std::get<GeotextileFilter>(layer);
+      auto text =
+          fmt::format("geotextile, openings of {}", grain_text(fabric.opening_size, wording));
+      if (fabric.permittivity) {
+        text += fmt::format(", permittivity of {}", wording.of(*fabric.permittivity));
+      }
+      if (fabric.strength_class) text += fmt::format(", Class {}", *fabric.strength_class);
+      layers.push_back(std::move(text));
     }
   }
   return layers.empty() ? "none" : fmt::format("{}", fmt::join(layers, "; "));

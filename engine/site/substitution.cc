@@ -34,6 +34,15 @@ struct MadeSafe {
   const std::vector<std::string>& changes;
 };
 
+std::string why_not_mended(const std::vector<const Finding*>& left) {
+  if (left.front()->topic == Topic::filter) {
+    return " No bedding known here, no band made for the soil and no geotextile by the usual rules "
+           "serves under this rock: take smaller rock, or have the filter designed for this very "
+           "soil.";
+  }
+  return " " + left.front()->next;
+}
+
 std::string what_it_takes(const SizedSite& original, const MadeSafe& made, bool same_stones,
                           const Wording& wording) {
   const auto& safe = *made.site;
@@ -47,8 +56,8 @@ std::string what_it_takes(const SizedSite& original, const MadeSafe& made, bool 
                                                wording.rock(safe.zone.layer_thickness));
   if (!made.changes.empty()) text += fmt::format(" Change {}.", listed(made.changes));
   if (!left.empty()) {
-    text += fmt::format(" With that these are still worse than as specified: {}. {}",
-                        listed(named(left)), left.front()->next);
+    text += fmt::format(" With that these are still worse than as specified: {}.{}",
+                        listed(named(left)), why_not_mended(left));
   }
   return text;
 }
