@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/site/outcome_order.h"
+#include "engine/finding/outcome_order.h"
 
 namespace proofstone {
 namespace {
