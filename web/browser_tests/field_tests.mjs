@@ -254,6 +254,58 @@ export function fieldTests(world) {
       await page.context().close();
     });
 
+    it('keeps photos as evidence, without where they were taken', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.goto(new URL(`${lot}/problem`, page.url()).href);
+      const plain = await page.evaluate(async () => {
+        const canvas = Object.assign(document.createElement('canvas'), {
+          width: 1600,
+          height: 900,
+        });
+        const pen = canvas.getContext('2d');
+        pen.fillStyle = '#857f75';
+        pen.fillRect(0, 0, 1600, 900);
+        const blob = await new Promise((settle) => canvas.toBlob(settle, 'image/jpeg'));
+        return [...new Uint8Array(await blob.arrayBuffer())];
+      });
+      const exif = Buffer.from('Exif\0\0MM\0*\0\0\0\x08\0\0GPS 47.1 N', 'latin1');
+      const segment = Buffer.from([0xff, 0xe1, 0, exif.length + 2, ...exif]);
+      const buffer = Buffer.from([...plain.slice(0, 2), ...segment, ...plain.slice(2)]);
+      await page
+        .locator('input[data-picks=photos]')
+        .setInputFiles({ name: 'slab.jpg', mimeType: 'image/jpeg', buffer });
+      await page.getByText('1 photo kept on this device.').waitFor();
+      await page.locator('input[data-picks=photos]').setInputFiles({
+        name: 'notes.txt',
+        mimeType: 'image/png',
+        buffer: Buffer.from('no picture'),
+      });
+      await page.getByRole('alert').getByText('cannot read the picture').waitFor();
+      await page.getByLabel('What is not as designed?').fill('Slabs in the last load');
+      await page.getByLabel('Your name').fill('L. Brandt');
+      await page.screenshot({ path: world.screenshot('phone-photo'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByRole('link', { name: /Slabs in the last load/ }).tap();
+      await page.reload();
+      await page.getByRole('img', { name: 'Photo 1' }).waitFor();
+      await page.waitForFunction(() => document.querySelector('.photo-strip img')?.naturalWidth);
+      assert.equal(await page.$eval('.photo-strip img', (image) => image.naturalWidth), 960);
+      const kept = await page.evaluate(
+        () =>
+          new Promise((settle) => {
+            indexedDB.open('proofstone').onsuccess = ({ target }) => {
+              const store = target.result.transaction('photos').objectStore('photos');
+              store.getAll().onsuccess = (event) =>
+                settle(event.target.result.map(({ bytes }) => [...new Uint8Array(bytes)]));
+            };
+          }),
+      );
+      assert.equal(kept.length, 1);
+      assert.deepEqual(kept[0], plain, 'the pixels as they were, and nothing else');
+      await page.context().close();
+    });
+
     it('walks along the work by its own checklist, and follows a problem to its closing', async () => {
       const page = await openApplication(world, postures.phone);
       await page.getByRole('link', { name: 'Field', exact: true }).tap();

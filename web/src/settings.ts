@@ -1,4 +1,4 @@
-/** What the user chose for this device: units and appearance. Kept in local storage. */
+/** What the user chose for this device: units, appearance, what photos tell. Kept in local storage. */
 import { computed, effect, signal } from '@preact/signals';
 import type { UnitSystem } from './findings';
 
@@ -48,6 +48,13 @@ export const appearance = signal<Appearance>(remembered(appearanceKey, appearanc
 /** Who signs what is put into the record on this device. */
 export const author = signal(rememberedText(authorKey));
 
+const locationKey = 'proofstone.location';
+
+/** Whether photos keep what they say of where they were taken. */
+export const keepsLocation = signal(
+  remembered(locationKey, ['left out', 'kept'], 'left out') === 'kept',
+);
+
 const deviceIsDark = signal(false);
 const theme = computed(() =>
   appearance.value === 'system' ? (deviceIsDark.value ? 'dark' : 'light') : appearance.value,
@@ -69,4 +76,5 @@ export function startSettings(): void {
   effect(() => remember(unitsKey, units.value));
   effect(() => remember(appearanceKey, appearance.value));
   effect(() => remember(authorKey, author.value));
+  effect(() => remember(locationKey, keepsLocation.value ? 'kept' : 'left out'));
 }

@@ -9,7 +9,10 @@ import type { SiteFiles } from './site_files';
 export interface SiteState {
   name?: string;
   lots?: Record<string, { name: string; class: string; source: string }>;
-  looks?: Record<string, { name: string; kind: string; lot: string; when?: string; who?: string }>;
+  looks?: Record<
+    string,
+    { name: string; kind: string; lot: string; when?: string; who?: string; photos?: string[] }
+  >;
   loads?: Record<string, { lot: string; when: string; ticket?: string; mass?: string }>;
   sources?: Record<string, { name: string }>;
   zones?: Record<string, { name: string }>;
@@ -22,6 +25,7 @@ export interface Signed {
   when?: string;
   where?: string;
   note?: string;
+  photos?: string[];
 }
 
 /** A problem from its finding to its closing. */

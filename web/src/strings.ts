@@ -5,6 +5,7 @@
 import { deskEnglish } from './desk/desk_strings';
 import type { FailureKind } from './engine_messages';
 import type { Problem, UnitSystem } from './findings';
+import type { PhotoRefusal } from './record/photo';
 import type { RecordTrouble } from './record/site_record';
 import type { Appearance } from './settings';
 
@@ -206,6 +207,25 @@ const english = {
       `Spread a sample of ${lot} out, sort all of it by these sizes of ${name}, weigh each group and count its stones. Leave groups empty that hold none.`,
     mass: (unit: string) => `Mass, ${unit}`,
     stones: 'Stones',
+  },
+
+  photos: {
+    legend: 'Photos',
+    take: 'Take or choose photos',
+    leaveOut: 'Leave out where they were taken',
+    leaveOutWhat:
+      'Place, device and remarks are taken out of the files; the pictures stay as they are.',
+    reading: 'Reading the photos …',
+    kept: (number: number) =>
+      number === 0 ? '' : `${count(number, 'photo', 'photos')} kept on this device.`,
+    photo: (number: number) => `Photo ${number}`,
+    remove: (number: number) => `Leave photo ${number} out`,
+    elsewhere: 'This photo is kept on another device.',
+    refused: (file: string, why: string) => `${file}: ${why}`,
+    refusals: {
+      'too large': 'this photo is larger than 40 MB, so it was not kept.',
+      'not readable': 'this browser cannot read the picture, so it was not kept. Choose a JPEG.',
+    } satisfies Record<PhotoRefusal, string>,
   },
 
   points: {

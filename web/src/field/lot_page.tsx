@@ -1,5 +1,6 @@
 /** One lot: what is known of its rock, and what can be done about it now. */
 import { OutcomeMark } from '../outcome_mark';
+import { PhotoStrip } from '../photo_strip';
 import { addressOf, type LotTask } from '../places';
 import { view } from '../site_assessment';
 import { siteState } from '../site_state';
@@ -83,6 +84,7 @@ export function LotPage({ lot }: { lot: string }) {
           <li>
             {look.name}
             {look.when && <span class="line">{words.seen(look.when, look.who ?? '')}</span>}
+            <PhotoStrip hashes={look.photos ?? []} />
           </li>
         ))}
       </ul>

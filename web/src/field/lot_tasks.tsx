@@ -1,7 +1,8 @@
 /** What is taken down of a lot with a short form: a quick look, a load. */
 import { freshId, pointerTo, utcNow } from '../record/revision';
 import { strings } from '../strings';
-import { type Answers, answered, choicesOf, observer, TaskForm } from './task_form';
+import { photosFrom } from './photo_input';
+import { type Answers, answered, choicesOf, observer, photosField, TaskForm } from './task_form';
 
 const words = strings.tasks;
 
@@ -29,6 +30,7 @@ export function QuickLookForm({ lot }: { lot: string }) {
         },
         { name: 'where', label: words.where, kind: 'text' },
         { name: 'note', label: words.note, kind: 'text', long: true },
+        photosField,
       ]}
       changesFrom={(answers: Answers) => ({
         note: words.quickLook.name,
@@ -50,6 +52,7 @@ export function QuickLookForm({ lot }: { lot: string }) {
                 'where',
                 'note',
               ]),
+              ...photosFrom(answers),
             },
           },
         ],

@@ -3,18 +3,34 @@ import { freshId, pointerTo, utcNow } from '../record/revision';
 import { siteState } from '../site_state';
 import { addressOf, type Place } from '../places';
 import { strings } from '../strings';
-import { type Answers, answered, choicesOf, type Field, observer, TaskForm } from './task_form';
+import { PhotoStrip } from '../photo_strip';
+import { photosFrom } from './photo_input';
+import {
+  type Answers,
+  answered,
+  choicesOf,
+  type Field,
+  observer,
+  photosField,
+  TaskForm,
+} from './task_form';
 
 const words = strings.problemPage;
 
 const whereAndNote: Field[] = [
   { name: 'where', label: strings.tasks.where, kind: 'text' },
   { name: 'note', label: strings.tasks.note, kind: 'text', long: true },
+  photosField,
 ];
 
 /** Now, by whoever holds the device, with what they add. */
 function signed(answers: Answers) {
-  return { when: utcNow(), ...observer(), ...answered(answers, ['where', 'note']) };
+  return {
+    when: utcNow(),
+    ...observer(),
+    ...answered(answers, ['where', 'note']),
+    ...photosFrom(answers),
+  };
 }
 
 /** A problem with a lot, a zone, or one check of a zone. */
@@ -67,6 +83,8 @@ export function ProblemPage({ problem }: { problem: string }) {
     );
   }
   const back = placeOf(found);
+  const seen = [found.opened, found.disposition, found.closed];
+  const photos = <PhotoStrip hashes={seen.flatMap((one) => one?.photos ?? [])} />;
   const at = (field: string) => pointerTo('nonconformances', problem, field);
   if (!found.disposition) {
     return (
@@ -75,6 +93,7 @@ export function ProblemPage({ problem }: { problem: string }) {
         back={back}
         heading={words.decide(found.name)}
         caution={words.whoDecides}
+        about={photos}
         signed={true}
         fields={(answers) => [
           { name: 'kind', label: words.decision, kind: 'choice', choices: choicesOf(words.kinds) },
@@ -109,6 +128,7 @@ export function ProblemPage({ problem }: { problem: string }) {
         back={back}
         heading={words.close(found.name)}
         caution={words.beforeClosing(words.kinds[found.disposition.kind ?? ''] ?? '')}
+        about={photos}
         signed={true}
         fields={() => whereAndNote}
         changesFrom={(answers) => ({
@@ -125,6 +145,7 @@ export function ProblemPage({ problem }: { problem: string }) {
       </p>
       <h1>{found.name}</h1>
       <p>{words.isClosed}</p>
+      {photos}
     </section>
   );
 }

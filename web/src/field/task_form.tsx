@@ -12,6 +12,7 @@ import type { Change } from '../record/revision';
 import { author } from '../settings';
 import { strings } from '../strings';
 import { AuthorField } from './author_field';
+import { PhotoInput } from './photo_input';
 import { PointsInput } from './points_input';
 import { QuantityInput } from './quantity_input';
 
@@ -28,7 +29,11 @@ export type Field =
   | { name: string; label: string; kind: 'choice'; choices: Choice[] }
   /** Stones of one size together: their mass and their number. */
   | { name: string; label: string; kind: 'group'; unit: string }
-  | { name: string; label: string; kind: 'points'; unit: string; fewest: number };
+  | { name: string; label: string; kind: 'points'; unit: string; fewest: number }
+  | { name: string; kind: 'photos' };
+
+/** Photos as evidence of what was seen. */
+export const photosField: Field = { name: 'photos', kind: 'photos' };
 
 /** Choices in the order in which their words stand. */
 export function choicesOf(labels: Record<string, string>): Choice[] {
@@ -42,7 +47,7 @@ function FieldInput({
   answer,
   onAnswer,
 }: {
-  field: Exclude<Field, { kind: 'group' }>;
+  field: Exclude<Field, { kind: 'group' | 'photos' }>;
   answer: string;
   onAnswer: (text: string) => void;
 }) {
@@ -242,6 +247,15 @@ export function TaskForm({
                 field={field}
                 answers={answers}
                 onAnswer={(name, text) => setGiven((now) => ({ ...now, [name]: text }))}
+              />
+            );
+          }
+          if (field.kind === 'photos') {
+            return (
+              <PhotoInput
+                key={field.name}
+                answer={answers[field.name] ?? ''}
+                onAnswer={(text) => setGiven((now) => ({ ...now, [field.name]: text }))}
               />
             );
           }

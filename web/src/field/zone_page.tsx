@@ -5,6 +5,7 @@ import { ProblemLines } from '../problem_list';
 import { type Change, freshId, pointerTo, utcNow } from '../record/revision';
 import { strings } from '../strings';
 import { type Checklist, type PlacingCheck, useChecklist } from './checklist';
+import { photosFrom } from './photo_input';
 import { pointsIn } from './points_input';
 import { OpenProblems } from './problem_forms';
 import {
@@ -13,6 +14,7 @@ import {
   choicesOf,
   type Field,
   observer,
+  photosField,
   TaskForm,
   wholeOf,
 } from './task_form';
@@ -82,13 +84,14 @@ function fieldsOf(check: PlacingCheck): Field[] {
   };
   switch (check.takes) {
     case 'thicknesses':
-      return [points, where, note];
+      return [points, where, note, photosField];
     case 'lengths':
       return [
         points,
         { name: 'result', label: words.byEye, kind: 'choice', choices: choicesOf(words.measured) },
         where,
         note,
+        photosField,
       ];
     case 'loads':
       return [
@@ -99,12 +102,14 @@ function fieldsOf(check: PlacingCheck): Field[] {
         })),
         where,
         note,
+        photosField,
       ];
     default:
       return [
         { name: 'result', label: words.result, kind: 'choice', choices: choicesOf(words.results) },
         where,
         note,
+        photosField,
       ];
   }
 }
@@ -122,7 +127,12 @@ function changeFrom(zone: string, check: PlacingCheck, answers: Answers): Change
   if (check.takes === 'thicknesses') {
     return {
       set: pointerTo('layer_surveys', freshId('survey')),
-      to: { ...seen, thicknesses: points, ...answered(answers, ['note']) },
+      to: {
+        ...seen,
+        thicknesses: points,
+        ...answered(answers, ['note']),
+        ...photosFrom(answers),
+      },
     };
   }
   const loads = Object.fromEntries(
@@ -133,6 +143,7 @@ function changeFrom(zone: string, check: PlacingCheck, answers: Answers): Change
   );
   const entry = {
     ...answered(answers, ['result', 'note']),
+    ...photosFrom(answers),
     ...(points.length > 0 ? { measured: points } : {}),
     ...(Object.keys(loads).length > 0 ? { loads } : {}),
   };

@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import { openDB } from 'idb';
 import { beforeEach, expect, it } from 'vitest';
 import { DraftEnded, type KeptSite, RecordDatabase } from './record_database';
 import type { Revision } from './revision';
@@ -119,4 +120,35 @@ it('keeps the files that come with a revision, or neither', async () => {
   const again = record.append('s', next('r3'), { files: [{ name: 'a.csv', text: 'other' }] });
   await expect(again).rejects.toThrow();
   expect(await record.revisions('s')).toHaveLength(2);
+});
+
+it('keeps a photo once, under the hash of its bytes', async () => {
+  const photo = {
+    hash: 'f'.repeat(64),
+    name: 'pile.jpg',
+    type: 'image/jpeg',
+    bytes: new Uint8Array([1, 2, 3]).buffer,
+    small: new Uint8Array([4]).buffer,
+  };
+  await record.keepPhoto(photo);
+  await record.keepPhoto({ ...photo, name: 'again.jpg' });
+  expect(await record.photo(photo.hash)).toEqual(photo);
+  expect(await record.photo('0'.repeat(64))).toBeUndefined();
+});
+
+it('opens a record of before photos were kept, and loses nothing', async () => {
+  const older = await openDB(`older-${opened}`, 1, {
+    upgrade(fresh) {
+      fresh.createObjectStore('sites', { keyPath: 'id' });
+      fresh.createObjectStore('revisions', { keyPath: ['site', 'place'] });
+      fresh.createObjectStore('files', { keyPath: ['site', 'name'] });
+      fresh.createObjectStore('drafts', { keyPath: 'id' }).createIndex('site', 'site');
+      fresh.createObjectStore('taps', { keyPath: ['draft', 'number'] });
+    },
+  });
+  await older.put('sites', site);
+  older.close();
+  const newer = await RecordDatabase.open(`older-${opened}`);
+  expect(await newer.sites()).toEqual([site]);
+  expect(await newer.photo('0'.repeat(64))).toBeUndefined();
 });

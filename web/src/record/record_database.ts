@@ -6,6 +6,7 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { NamedText } from '../findings';
 import { type Clash, joined, type SiteCopy } from './joined_records';
+import type { Photo } from './photo';
 import { headsOf, type Revision } from './revision';
 
 /** A site that is kept on this device. */
@@ -44,6 +45,7 @@ interface RecordSchema extends DBSchema {
   files: { key: [string, string]; value: { site: string } & NamedText };
   drafts: { key: string; value: Draft; indexes: { site: string } };
   taps: { key: [string, number]; value: Tap };
+  photos: { key: string; value: Photo };
 }
 
 const strict = { durability: 'strict' } as const;
@@ -61,8 +63,10 @@ export class RecordDatabase {
 
   /** Opens the record, making it where there is none. `name` differs in tests. */
   static async open(name = 'proofstone'): Promise<RecordDatabase> {
-    const base = await openDB<RecordSchema>(name, 1, {
-      upgrade(fresh) {
+    const base = await openDB<RecordSchema>(name, 2, {
+      upgrade(fresh, before) {
+        if (before < 2) fresh.createObjectStore('photos', { keyPath: 'hash' });
+        if (before >= 1) return;
         fresh.createObjectStore('sites', { keyPath: 'id' });
         fresh.createObjectStore('revisions', { keyPath: ['site', 'place'] });
         fresh.createObjectStore('files', { keyPath: ['site', 'name'] });
@@ -176,6 +180,17 @@ export class RecordDatabase {
       work.done,
     ]);
     return whole;
+  }
+
+  /** Keeps a photo; one that is kept already is the same. */
+  async keepPhoto(photo: Photo): Promise<void> {
+    const work = this.base.transaction('photos', 'readwrite', strict);
+    const known = await work.store.getKey(photo.hash);
+    await Promise.all([...(known === undefined ? [work.store.add(photo)] : []), work.done]);
+  }
+
+  photo(hash: string): Promise<Photo | undefined> {
+    return this.base.get('photos', hash);
   }
 
   drafts(site: string): Promise<Draft[]> {

@@ -6,6 +6,7 @@ import { signal } from '@preact/signals';
 import type { NamedText } from '../findings';
 import { author } from '../settings';
 import type { SiteFiles } from '../site_files';
+import type { Photo } from './photo';
 import { type Draft, DraftEnded, type KeptSite, RecordDatabase, type Tap } from './record_database';
 import {
   type Change,
@@ -281,6 +282,11 @@ export async function beginDraft(kind: Draft['kind'], about: unknown): Promise<D
 
 export function keepTap(draft: string, what: unknown): Promise<Tap> {
   return writing((record) => record.keepTap(draft, what));
+}
+
+/** Keeps a photo on the device before anything names it. */
+export function keepPhoto(photo: Photo): Promise<void> {
+  return writing((record) => record.keepPhoto(photo));
 }
 
 export function dropDraft(draft: string): Promise<void> {
