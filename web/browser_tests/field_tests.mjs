@@ -303,6 +303,25 @@ export function fieldTests(world) {
       );
       assert.equal(kept.length, 1);
       assert.deepEqual(kept[0], plain, 'the pixels as they were, and nothing else');
+
+      // The archive of the site brings it to another device.
+      await page.getByRole('link', { name: 'Findings', exact: true }).tap();
+      const [archive] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Save the whole site' }).click(),
+      ]);
+      const zip = await readFile(await archive.path());
+      const other = await openApplication(world, postures.phone);
+      await other.getByRole('button', { name: 'Open another site' }).tap();
+      await other
+        .locator('input[data-picks=files]')
+        .setInputFiles({ name: 'site.zip', mimeType: 'application/zip', buffer: zip });
+      await other.getByRole('heading', { name: 'Slabs in the last load' }).waitFor();
+      await other.getByRole('link', { name: 'Field', exact: true }).tap();
+      await other.getByRole('link', { name: new RegExp(name) }).tap();
+      await other.getByRole('link', { name: /Slabs in the last load/ }).tap();
+      await other.getByRole('img', { name: 'Photo 1' }).waitFor();
+      await other.context().close();
       await page.context().close();
     });
 

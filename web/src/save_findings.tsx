@@ -1,10 +1,11 @@
 /** Keeps what the engine said as files on the device: findings, report and specification sheet. */
 import type { Findings } from './findings';
-import { openedSite } from './record/site_record';
+import { openedSite, photosOnDevice } from './record/site_record';
 import { saveFile } from './save_file';
 import { Papers } from './papers';
-import { archiveOf } from './site_archive';
+import { archiveOf, photosNamedIn } from './site_archive';
 import { writePage } from './site_assessment';
+import type { SiteFiles } from './site_files';
 import { strings } from './strings';
 
 function SavePage({ ask, label }: { ask: 'report' | 'specification'; label: string }) {
@@ -32,6 +33,13 @@ function fileNameOf(name: string): string {
   return plain || 'site';
 }
 
+/** Packs the site with those of its photos that this device has. */
+async function saveSite(site: SiteFiles, name: string): Promise<void> {
+  const photos = await photosOnDevice(photosNamedIn(site.document));
+  const archive = archiveOf(site, photos) as Uint8Array<ArrayBuffer>;
+  saveFile(`${name}.zip`, 'application/zip', archive);
+}
+
 export function SaveFindings({ findings }: { findings: Findings }) {
   return (
     <>
@@ -50,10 +58,7 @@ export function SaveFindings({ findings }: { findings: Findings }) {
           class="button quiet"
           onClick={() => {
             const site = openedSite.peek();
-            if (site) {
-              const archive = archiveOf(site) as Uint8Array<ArrayBuffer>;
-              saveFile(`${fileNameOf(findings.site.name)}.zip`, 'application/zip', archive);
-            }
+            if (site) void saveSite(site, fileNameOf(findings.site.name));
           }}
         >
           {strings.save.site}

@@ -1,7 +1,7 @@
 // @vitest-environment node
 import { strToU8, zipSync } from 'fflate';
 import { expect, it } from 'vitest';
-import { archiveOf, filesInArchive } from './site_archive';
+import { archiveOf, filesInArchive, photoHashIn, photosNamedIn } from './site_archive';
 import { type PickedFile, readPickedFiles, type SiteFiles } from './site_files';
 
 const site: SiteFiles = {
@@ -22,6 +22,26 @@ it('comes back as it went out', async () => {
   expect(JSON.parse(reading.site.document)).toEqual(JSON.parse(site.document));
   expect(reading.site.files).toEqual(site.files);
 });
+
+it('carries the photos that the document names', async () => {
+  const hash = 'ab'.repeat(32);
+  const opened = { who: 'A', photos: [hash] };
+  const document = JSON.stringify({ proofstone: 'site', changes: [{ to: { opened } }] });
+  expect(photosNamedIn(document)).toEqual([hash]);
+  const bytes = new Uint8Array([0xff, 0xd8, 0xff, 0xd9]).buffer;
+  const photo = { hash, name: 'slab.jpg', type: 'image/jpeg', bytes, small: bytes };
+  const reading = await readPickedFiles([picked(archiveOf({ ...site, document }, [photo]))]);
+  if (!('site' in reading)) throw new Error(JSON.stringify(reading));
+  const [back] = reading.photos ?? [];
+  expect(photoHashIn(back?.path ?? '')).toBe(hash);
+  expect(await back?.file.arrayBuffer()).toEqual(bytes);
+  expect(reading.site.files).toEqual([]);
+});
+
+it.each(['photos/x.jpg', `${'ab'.repeat(32)}.jpg`, `photos/${'ab'.repeat(32)}`])(
+  'takes %s for no photo',
+  (path) => expect(photoHashIn(path)).toBeUndefined(),
+);
 
 it('is the same bytes whenever it is made', () => {
   expect(archiveOf(site)).toEqual(archiveOf(site));

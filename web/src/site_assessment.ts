@@ -3,18 +3,22 @@ import { batch, computed, effect, signal } from '@preact/signals';
 import { engine, failureFrom } from './engine';
 import { EngineFailure } from './engine_client';
 import type { AssessAnswer, Findings, PageAnswer, Picture, Problem } from './findings';
+import { readPhoto } from './record/photo';
 import {
   forgetOpenSite,
+  keepPhoto,
   keepSite,
   lastOpenSite,
   openedSite,
   readKeptSite,
 } from './record/site_record';
 import { units } from './settings';
+import { photoHashIn } from './site_archive';
 import { strings } from './strings';
 import {
   type ExampleEntry,
   listExamples,
+  type PickedFile,
   readExample,
   type SiteFiles,
   type SiteReading,
@@ -97,6 +101,8 @@ async function show(reading: Promise<SiteReading>): Promise<void> {
   const own = readings;
   const result = await reading;
   if (own !== readings) return;
+  // The findings do not wait for pictures; `recordTrouble` says where one could not be kept.
+  if ('site' in result) void keepPickedPhotos(result.photos ?? []).catch(() => undefined);
   batch(() => {
     if ('site' in result) {
       view.value = { state: 'opening' };
@@ -107,6 +113,14 @@ async function show(reading: Promise<SiteReading>): Promise<void> {
       view.value = { state: 'problems', label: result.label, problems: result.problems };
     }
   });
+}
+
+/** Keeps photos that came with a site, if each is what its name says. */
+async function keepPickedPhotos(picked: readonly PickedFile[]): Promise<void> {
+  for (const { path, file } of picked) {
+    const photo = await readPhoto(file, { keepsLocation: true });
+    if (typeof photo !== 'string' && photo.hash === photoHashIn(path)) await keepPhoto(photo);
+  }
 }
 
 /** Opens what the user picked. */

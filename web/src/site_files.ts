@@ -1,6 +1,6 @@
 /** Gets the files of a site: from the examples that come along, or from what the user picks. */
 import type { NamedText, Problem } from './findings';
-import { filesInArchive, isArchive } from './site_archive';
+import { filesInArchive, isArchive, photoHashIn } from './site_archive';
 import { strings } from './strings';
 
 /** A site document as text, and the texts of the files it names. */
@@ -14,7 +14,9 @@ export interface SiteFiles {
   files: NamedText[];
 }
 
-export type SiteReading = { site: SiteFiles } | { label: string; problems: Problem[] };
+/** A site with the photos that came along, or what is wrong with the files. */
+export type SiteReading =
+  { site: SiteFiles; photos?: PickedFile[] } | { label: string; problems: Problem[] };
 
 /** An example as the index of the examples lists it. */
 export interface ExampleEntry {
@@ -144,7 +146,10 @@ export async function readPickedFiles(chosen: PickedFile[]): Promise<SiteReading
   }
   return problems.length > 0
     ? { label, problems }
-    : { site: { label, origin: 'device', document, files } };
+    : {
+        site: { label, origin: 'device', document, files },
+        photos: picked.filter(({ path }) => photoHashIn(path) !== undefined),
+      };
 }
 
 /** The same for a drop, whose files are still being listed; a folder may vanish meanwhile. */

@@ -432,7 +432,7 @@ const english = {
         'archive-too-large',
         file,
         'This archive holds too much to be read here.',
-        'up to 2000 files and 64 MB unpacked',
+        'up to 2000 files, 64 MB of tables and 256 MB of photos, unpacked',
       ),
     archiveLeadsOut: (file: string) =>
       problem(

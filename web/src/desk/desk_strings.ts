@@ -120,7 +120,7 @@ export const deskEnglish = {
   form: {
     notStated: 'not stated',
     needed: 'needed',
-    usual: (value: string) => `${value} where nothing is stated.`,
+    usual: (value: string) => `Where nothing is stated: ${value}.`,
     add: (name: string) => `Add: ${name}`,
     remove: (name: string) => `Take away: ${name}`,
     up: (name: string) => `Move up: ${name}`,

@@ -289,6 +289,17 @@ export function keepPhoto(photo: Photo): Promise<void> {
   return writing((record) => record.keepPhoto(photo));
 }
 
+/** The photos with these hashes that this device has. */
+export async function photosOnDevice(hashes: readonly string[]): Promise<Photo[]> {
+  try {
+    const record = await recordDatabase();
+    const found = await Promise.all(hashes.map((hash) => record.photo(hash)));
+    return found.filter((photo) => photo !== undefined);
+  } catch {
+    return [];
+  }
+}
+
 export function dropDraft(draft: string): Promise<void> {
   return writing((record) => record.dropDraft(draft));
 }
