@@ -1,4 +1,4 @@
-/** A site begun from nothing: its name, and then the field leads on. */
+/** A site begun from nothing: its name, and then the field or the desk leads on. */
 import { useState } from 'preact/hooks';
 import { go } from './places';
 import { documentOf, freshId, utcNow } from './record/revision';
@@ -24,6 +24,11 @@ export function newSiteDocument(name: string): string {
   );
 }
 
+/** Where there is room for its forms, a new site is laid out at the desk. As in desk.css. */
+function atDesk(): boolean {
+  return matchMedia('(min-width: 68rem)').matches;
+}
+
 export function NewSite({ onBegun }: { onBegun: () => void }) {
   const [name, setName] = useState('');
   return (
@@ -39,7 +44,7 @@ export function NewSite({ onBegun }: { onBegun: () => void }) {
           setName('');
           const document = newSiteDocument(label);
           openSite(Promise.resolve({ site: { label, origin: 'device', document, files: [] } }));
-          go({ at: 'field' });
+          go(atDesk() ? { at: 'desk', show: 'start', step: 2 } : { at: 'field' });
         }}
       >
         <label class="field-label">

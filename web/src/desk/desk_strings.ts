@@ -10,6 +10,8 @@ export const deskEnglish = {
   siteItself: 'Name and notes',
   newItem: (one: string) => `New: ${one}`,
   none: 'There are none yet.',
+  more: (next: number, all: number) => `Show ${next} more of ${all}`,
+  inField: 'In the field',
   noSuchItem: 'This site has no such item.',
   noSuchPart: 'A site has no such part.',
   backTo: (name: string) => `Back to: ${name}`,

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { engine } from '../engine';
 import type { Problem } from '../findings';
-import { addressOf, go } from '../places';
+import { addressOf, go, type Place } from '../places';
 import { ProblemLines } from '../problem_list';
 import { type Change, pointerTo } from '../record/revision';
 import { change, openedSite } from '../record/site_record';
@@ -124,6 +124,20 @@ function TakeOut({ pointer, name, part }: { pointer: string; name: string; part:
   );
 }
 
+/** Where an item is looked at and taken down in the field. */
+function fieldPlace(part: string, id: string): Place | undefined {
+  switch (part) {
+    case 'lots':
+      return { at: 'lot', lot: id };
+    case 'zones':
+      return { at: 'zone', zone: id };
+    case 'nonconformances':
+      return { at: 'problem', problem: id };
+    default:
+      return undefined;
+  }
+}
+
 interface FormPageProps {
   part: string;
   node: SchemaNode;
@@ -148,6 +162,7 @@ function FormPage({ part, node, pointer, kept, id }: FormPageProps) {
     const fresh = ids?.[provisionalId(part)];
     if (fresh !== undefined) go({ at: 'desk', show: 'part', part, id: fresh });
   };
+  const inField = id === undefined ? undefined : fieldPlace(part, id);
   const history = addressOf({ at: 'desk', show: 'timeline', of: pointer });
   return (
     <div class="desk-item">
@@ -159,6 +174,7 @@ function FormPage({ part, node, pointer, kept, id }: FormPageProps) {
             </a>
           )}
           {!isNew && <a href={history}>{words.history}</a>}
+          {inField && <a href={addressOf(inField)}>{words.inField}</a>}
         </p>
         <h1 id="item-heading">
           {isNew ? words.newItem(ownName ?? oneOfPart(part)) : several ? name : partName(part)}

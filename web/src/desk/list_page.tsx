@@ -1,4 +1,5 @@
 /** The items of a part of the document, and what the engine says of each in counts. */
+import { useState } from 'preact/hooks';
 import { countOutcomes } from '../finding_groups';
 import type { Finding } from '../findings';
 import { OutcomeMark } from '../outcome_mark';
@@ -44,7 +45,11 @@ function gist(item: Record<string, unknown>): string {
     .join(' · ');
 }
 
+/** So many are shown at first, and so many more each time. */
+const portion = 60;
+
 export function ListPage({ part }: { part: string }) {
+  const [many, setMany] = useState(portion);
   const shown = view.value;
   const findings = shown.state === 'findings' ? shown.findings.findings : [];
   const items = itemsOf(part);
@@ -56,7 +61,7 @@ export function ListPage({ part }: { part: string }) {
         <p class="help">{words.teaches[part] ?? words.none}</p>
       )}
       <ul class="item-list">
-        {items.map(([id, item]) => (
+        {items.slice(0, many).map(([id, item]) => (
           <li key={id}>
             <a class="item-link" href={addressOf({ at: 'desk', show: 'part', part, id })}>
               <b>{nameOfItem(id, item)}</b>
@@ -66,6 +71,13 @@ export function ListPage({ part }: { part: string }) {
           </li>
         ))}
       </ul>
+      {items.length > many && (
+        <p>
+          <button type="button" class="button quiet" onClick={() => setMany(many + portion)}>
+            {words.more(Math.min(portion, items.length - many), items.length)}
+          </button>
+        </p>
+      )}
       <p>
         <a class="button" href={addressOf({ at: 'desk', show: 'new', part })}>
           {words.newItem(oneOfPart(part))}
