@@ -135,13 +135,31 @@ export function deskTests(world) {
 
     it('keeps what was typed through a reload, and gives it back or up', async () => {
       const page = await openDesk(world, postures.desk, zone);
-      await page.getByRole('button', { name: 'Add: Near structure' }).isHidden();
       await page.getByLabel('Layer thickness').fill('27 in');
       await page.reload();
       await page.getByText('What was typed here before and not kept stands again.').waitFor();
       assert.equal(await page.getByLabel('Layer thickness').inputValue(), '27 in');
       await page.getByRole('button', { name: 'As it was' }).click();
       assert.equal(await page.getByLabel('Layer thickness').inputValue(), '24 in');
+
+      // What changed meanwhile stays, though the form that stands again is older.
+      const seed = page.getByRole('textbox', { name: 'Seed' });
+      const before = await seed.inputValue();
+      await seed.fill('sedges');
+      await keepIt(page).click();
+      await page.getByText('Everything here is kept.').waitFor();
+      await page.getByLabel('Layer thickness').fill('28 in');
+      await goTo(page, '#/desk/timeline');
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await page.getByText('Kept: Undone: Changed: Outer bank.').waitFor();
+      await goTo(page, zone);
+      await page.getByText('What was typed here before and not kept stands again.').waitFor();
+      await keepIt(page).click();
+      await page.getByText('Kept: Changed: Outer bank.').waitFor();
+      await page.reload();
+      await page.waitForSelector('.desk-content h1');
+      assert.equal(await page.getByLabel('Layer thickness').inputValue(), '28 in');
+      assert.equal(await seed.inputValue(), before);
       await page.context().close();
     });
 

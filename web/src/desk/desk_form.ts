@@ -112,7 +112,7 @@ export function freeFileName(name: string, text: string, files: readonly NamedTe
 export function useDeskForm(key: string, parts: readonly FormPart[]): DeskForm {
   const draftKey = `${openedSite.value?.kept ?? openedSite.value?.label ?? ''}.${key}`;
   const left = useMemo(() => readTyped(draftKey), [draftKey]);
-  const [from, setFrom] = useState<Values>(() => begun(parts));
+  const [from, setFrom] = useState<Values>(() => left?.from ?? begun(parts));
   const [values, setValues] = useState<Values>(() => ({ ...begun(parts), ...left?.values }));
   const [files, setFiles] = useState<NamedText[]>(left?.files ?? []);
   const [touched, setTouched] = useState<ReadonlySet<string>>(new Set());
@@ -140,8 +140,8 @@ export function useDeskForm(key: string, parts: readonly FormPart[]): DeskForm {
   }, [draftKey, edited]);
 
   // Noted at once, not after the next paint: the page may be gone by then.
-  const typed = useRef<TypedDraft>({ values, files });
-  typed.current = { values, files };
+  const typed = useRef<TypedDraft>({ from, values, files });
+  typed.current = { from, values, files };
   const type = (next: Partial<TypedDraft>) => {
     typed.current = { ...typed.current, ...next };
     noteTyped(draftKey, typed.current);

@@ -2,6 +2,8 @@
 import type { NamedText } from '../findings';
 
 export interface TypedDraft {
+  /** What the site had when the form was begun: only what differs from it was typed. */
+  from: Record<string, unknown>;
   values: Record<string, unknown>;
   files: NamedText[];
 }
