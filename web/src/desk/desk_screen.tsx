@@ -103,8 +103,8 @@ export function DeskScreen({ place }: { place: DeskPlace }) {
         <Keys />
       </div>
       <div class="desk-content">
-        <DeskPart place={place} />
         <UndoNotice />
+        <DeskPart place={place} />
       </div>
     </div>
   );

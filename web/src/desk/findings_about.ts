@@ -84,7 +84,7 @@ export function picturesAbout(
   return inPictureOrder(pictures.filter((picture) => users.some(({ id }) => shows(id)(picture))));
 }
 
-/** Outcomes that are other ones than before, and findings that were not there. */
+/** Outcomes that are other ones than before, and what was not there and does not simply meet. */
 export function changedOutcomes(
   before: readonly Finding[],
   after: readonly Finding[],
@@ -92,5 +92,8 @@ export function changedOutcomes(
   const known = new Map(before.map(({ id, outcome }) => [id, outcome]));
   return inReadingOrder(after)
     .map((finding) => ({ finding, was: known.get(finding.id) }))
-    .filter(({ finding, was }) => was !== finding.outcome);
+    .filter(
+      ({ finding, was }) =>
+        was !== finding.outcome && (was !== undefined || finding.outcome !== 'meets'),
+    );
 }
