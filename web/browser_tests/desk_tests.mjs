@@ -332,6 +332,22 @@ export function deskTests(world) {
       }
     }
 
+    it('edits without a signal, though nobody was at the desk before it was lost', async () => {
+      const server = await world.startServer();
+      const page = await openApplication(world, postures.desk, '', server);
+      await page.getByText('also works without a signal').waitFor();
+      await page.context().setOffline(true);
+      await server.stop();
+      await page.goto(server.address + zone);
+      await page.reload();
+      await page.waitForSelector('.desk-content h1');
+      await page.getByLabel('Layer thickness').fill('30 in');
+      await beside(page, true);
+      await page.keyboard.press('Control+s');
+      await page.getByText('Kept: Changed: Outer bank.').waitFor();
+      await page.context().close();
+    });
+
     it('can be used by keyboard alone', async () => {
       const page = await openDesk(world, postures.desk, '#/desk/flow_cases/base-flow');
       await page.getByLabel(/^Name/).focus();
