@@ -126,7 +126,7 @@ if(benchmark_FOUND AND NOT PROOFSTONE_SANITIZE)
     get_filename_component(program "${source}" NAME_WE)
     add_executable(${program} EXCLUDE_FROM_ALL "${source}")
     target_link_libraries(${program} PRIVATE
-      ${product_libraries} proofstone_simulation benchmark::benchmark benchmark::benchmark_main)
+      ${product_libraries} proofstone_simulation proofstone_photography benchmark::benchmark benchmark::benchmark_main)
     target_compile_definitions(${program} PRIVATE PROOFSTONE_SOURCE_FOLDER="${PROJECT_SOURCE_DIR}")
     add_dependencies(benchmarks ${program})
   endforeach()

@@ -1,10 +1,13 @@
+#include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
 
+#include "photography/outline_weights.h"
 #include "piles/noise.h"
 #include "piles/options.h"
+#include "piles/trial_page.h"
 #include "piles/truth.h"
 
 namespace proofstone::piles {
@@ -107,6 +110,37 @@ int make_reference(const Options& options) {
   return done;
 }
 
+/// Tries the network on every pile in a folder, and writes the page.
+int make_trial(const Options& options) {
+  const auto network = OutlineNetwork::read(embedded_outline_weights());
+  if (!network) return refuse(network.problems());
+  std::vector<std::string> folders;
+  std::error_code error;
+  for (const auto& entry : std::filesystem::directory_iterator(options.from, error)) {
+    if (std::filesystem::exists(entry.path() / "pile.json"))
+      folders.push_back(entry.path().string());
+  }
+  std::sort(folders.begin(), folders.end());
+  std::vector<TriedPile> tried;
+  for (const auto& folder : folders) {
+    const auto pile = read_trial_pile(folder);
+    if (!pile) return refuse(pile.problems());
+    tried.push_back(try_pile(*pile, *network));
+    std::printf("%s: %zu pictures\n", pile->name.c_str(), pile->pictures.size());
+    std::fflush(stdout);
+  }
+  if (tried.empty()) {
+    std::fprintf(stderr, "There is no pile in %s.\n", options.from.c_str());
+    return failed;
+  }
+  std::ofstream page(std::filesystem::path(options.out) / "photo-outlines.md", std::ios::binary);
+  page << trial_page(tried);
+  page.close();
+  if (page) return done;
+  std::fprintf(stderr, "photo-outlines.md could not be written in %s.\n", options.out.c_str());
+  return failed;
+}
+
 int run(const std::vector<std::string>& line) {
   const auto options = read_options(line);
   if (!options) return refuse(options.problems());
@@ -120,6 +154,7 @@ int run(const std::vector<std::string>& line) {
     std::fprintf(stderr, "The folder %s cannot be made.\n", options->out.c_str());
     return failed;
   }
+  if (options->command == Options::Command::trial) return make_trial(*options);
   return options->command == Options::Command::make ? make(*options) : make_reference(*options);
 }
 

@@ -17,6 +17,8 @@ const char* const help_text =
   piles make [--layer | --heap | --truck] --out DIR     a pile, its pictures and what is true of them
   piles reference --class ID --out DIR                  rock inside a class, too fine and too coarse,
                                                         beside a one-foot rule
+  piles trial --from DIR --out DIR                      outlines found by the network against what is true of
+                                                        the piles in DIR; writes photo-outlines.md
   piles help                                            this text
 
 What the pile is made of
@@ -114,6 +116,11 @@ const std::map<std::string, Setting>& settings() {
          o.out = text;
          return !text.empty();
        }},
+      {"from",
+       [](Options& o, const std::string& text) {
+         o.from = text;
+         return !text.empty();
+       }},
       {"class",
        [](Options& o, const std::string& text) {
          o.rock_class = text;
@@ -177,6 +184,7 @@ Problem usage(std::string what) {
 std::optional<Options::Command> command_of(const std::string& word) {
   if (word == "make") return Options::Command::make;
   if (word == "reference") return Options::Command::reference;
+  if (word == "trial") return Options::Command::trial;
   if (word == "help" || word == "--help") return Options::Command::help;
   return std::nullopt;
 }
@@ -202,6 +210,9 @@ Expected<Options> read_options(const std::vector<std::string>& line) {
   }
   if (options.command == Options::Command::help) return options;
   if (options.out.empty()) return usage("--out DIR says where to write; it is missing.");
+  if (options.command == Options::Command::trial && options.from.empty()) {
+    return usage("`piles trial` needs --from DIR, a folder of piles with their pictures.");
+  }
   if (options.command == Options::Command::reference && options.rock_class.empty()) {
     return usage("`piles reference` needs --class ID.");
   }

@@ -9,9 +9,10 @@ namespace proofstone::piles {
 
 /// A command line of `piles` that was understood.
 struct Options {
-  enum class Command { help, make, reference };
+  enum class Command { help, make, reference, trial };
   Command command = Command::help;
   std::string out;
+  std::string from;  ///< folder of piles to try the outlines on
 
   std::string rock_class;
   RockAgainstClass against = RockAgainstClass::inside;

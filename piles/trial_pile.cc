@@ -50,8 +50,8 @@ Vec3 vector_of(const Json& numbers) {
   return {numbers.at(0).get<float>(), numbers.at(1).get<float>(), numbers.at(2).get<float>()};
 }
 
-/// A staff across the picture at a height of it, whose length is that of its pixels on the mean
-/// plane of the rock.
+/// A staff across the picture at a height of it, whose length is that of its
+/// pixels on the mean plane of the rock.
 ScaleStaff exact_staff(const Json& truth, double y) {
   const Json& camera = truth.at("camera");
   const Json& plane = truth.at("mean_plane");
@@ -62,7 +62,8 @@ ScaleStaff exact_staff(const Json& truth, double y) {
   const Vec3 ray = forward + vector_of(camera.at("down")) * rise;
   const Vec3 normal = vector_of(plane.at("normal"));
   const Vec3 to_plane = vector_of(plane.at("point")) - vector_of(camera.at("position"));
-  // The ray has length 1 along the camera's axis, so this is the distance along it.
+  // The ray has length 1 along the camera's axis, so this is the distance along
+  // it.
   const double away = to_plane.dot(normal) / ray.dot(normal);
   return {{0.2 * width, y}, {0.8 * width, y}, Length::meters(0.6 * width * away / focal)};
 }
@@ -103,6 +104,14 @@ Expected<TrialPicture> read_picture(const std::filesystem::path& folder, const s
   return picture;
 }
 
+/// In words, what most stones of a pile are.
+std::string form_of(std::map<std::string, double>& shapes, double stones) {
+  if (shapes["rounded"] > 0.8 * stones) return "river stones";
+  if (shapes["splinter"] > 0.8 * stones) return "hulls of random points";
+  if (shapes["slabby"] > 0.5 * stones) return "slabs";
+  return shapes["rounded"] > 0.1 * stones ? "mixed forms" : "quarried blocks";
+}
+
 }  // namespace
 
 Expected<TrialPile> read_trial_pile(const std::string& folder) {
@@ -113,7 +122,12 @@ Expected<TrialPile> read_trial_pile(const std::string& folder) {
   if (truth.is_discarded()) return spoiled(path / "pile.json", "The truth of the pile is no JSON.");
   TrialPile pile;
   pile.name = path.filename().string();
-  pile.rock = truth.at("rock").get<std::string>();
+  std::map<std::string, double> shapes;
+  for (const Json& stone : truth.at("stones")) {
+    pile.stone_sizes.push_back(stone.at("size").get<double>());
+    shapes[stone.at("shape").get<std::string>()] += 1;
+  }
+  pile.form = form_of(shapes, static_cast<double>(pile.stone_sizes.size()));
   pile.heap = truth.at("kind") == "heap";
   const Json& sizes = truth.at("whole_pile").at("size_at_percent_smaller_by_mass");
   for (const int percent : {15, 50, 85}) {

@@ -22,16 +22,20 @@ struct TrialPicture {
 /// A pile with its pictures.
 struct TrialPile {
   std::string name;
-  std::string rock;
+  std::string form;  ///< what most of its stones are: "blocks", "slabs", "river
+                     ///< stones" …
   bool heap = false;
-  std::map<int, double> sizes;  ///< of the whole pile in metres, by percent
+  std::map<int, double> sizes;      ///< of the whole pile in metres, by percent
+  std::vector<double> stone_sizes;  ///< in metres, by the stone's number less one
   std::vector<TrialPicture> pictures;
 };
 
-/// Reads a folder that `piles make` wrote. Problems name the file that is missing or spoiled.
+/// Reads a folder that `piles make` wrote. Problems name the file that is
+/// missing or spoiled.
 Expected<TrialPile> read_trial_pile(const std::string& folder);
 
-/// What each stone of regions shows, its number its place less one; stones not seen have no area.
+/// What each stone of regions shows, its number its place less one; stones not
+/// seen have no area.
 std::vector<VisiblePiece> pieces_of(const StoneRegions& regions);
 
 }  // namespace proofstone::piles

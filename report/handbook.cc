@@ -125,6 +125,9 @@ HandbookPage index_page() {
       "\n## Catalog\n\n- [Rock classes](rock-classes.md)\n\n## How far to trust it\n\n"
       "- [Validation](validation.md): every check value beside the computed one\n"
       "- [Simulated piles](simulation.md): how often what is stated of a count holds\n"
+      "- [Stones outlined on photographs](photo-outlines.md): how well they are found, and what "
+      "they "
+      "say of the pile\n"
       "- [From memory](from-memory.md): what must be confirmed against its document\n";
   return {"README.md", page};
 }

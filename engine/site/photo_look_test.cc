@@ -182,6 +182,7 @@ TEST(PhotoLookReader, RefusesWhatIsNoPicture) {
   EXPECT_EQ(with("file", "IMG_0412.jpg"), "not-a-digest");
   EXPECT_EQ(with("zoom", 2), "unknown-field");
   EXPECT_EQ(with("scale_error", "4 in"), "wrong-kind");
+  EXPECT_EQ(with("smallest_drawn", "8 px"), "not-pixels");
   EXPECT_EQ(with("outlines", json::array({4, 5})), "not-an-outline");
   json outline = json::array();
   outline.push_back(json::array({1, 2, 3}));

@@ -48,9 +48,9 @@ TEST(GradationFromPhotos, OfThreeSizesIsWhatAHandFinds) {
   ASSERT_GT(first, 50);
   const double raw50 = diameter(200) * std::pow(1.5, (50 - last) / (first - last));
   EXPECT_NEAR(size_at(*result, 50).as_photographed.millimeters(), raw50, 1e-9);
-  EXPECT_NEAR(size_at(*result, 50).size.millimeters(), raw50 / 0.91, 1e-9);
-  EXPECT_NEAR(size_at(*result, 15).size.millimeters(), diameter(80) / 0.79, 1e-9);
-  EXPECT_NEAR(size_at(*result, 85).size.millimeters(), diameter(300) / 1.04, 1e-9);
+  EXPECT_NEAR(size_at(*result, 50).size.millimeters(), raw50 / (1.10 * 0.91), 1e-9);
+  EXPECT_NEAR(size_at(*result, 15).size.millimeters(), diameter(80) / (1.10 * 0.79), 1e-9);
+  EXPECT_NEAR(size_at(*result, 85).size.millimeters(), diameter(300) / (1.10 * 1.04), 1e-9);
   EXPECT_EQ(result->measured.stones, 60);
   EXPECT_EQ(result->measured.photos, 1);
 }
@@ -69,11 +69,15 @@ TEST(GradationFromPhotos, StandsOnTheCurveAndItsLimitsAgreeWithTheEvidence) {
     ASSERT_TRUE(stated.low && stated.high);
     EXPECT_NEAR(*stated.low / size.low(), 1, 1e-9);
     EXPECT_NEAR(*stated.high / size.high(), 1, 1e-9);
-    // By the shares, which verdicts are passed on, the limits are wider and never narrower.
+    // By the shares, which verdicts are passed on, the limits are wider and never narrower; those
+    // of D15 and D85, whose factors are known to 11 and 12 % only, may leave the curve.
     auto by_shares = result->measured;
     by_shares.size_errors.clear();
     const auto interval = size_interval(by_shares, size.percent, 0.90);
-    ASSERT_TRUE(interval.low && interval.high);
+    if (!interval.low || !interval.high) {
+      EXPECT_NE(size.percent, 50);
+      continue;
+    }
     const double ratio =
         std::log(*interval.high / *interval.low) / std::log(size.high() / size.low());
     EXPECT_GT(ratio, 1) << size.percent;
@@ -106,7 +110,7 @@ TEST(GradationFromPhotos, BelowTheSmallestResolvedStoneNothingIsKnown) {
   ASSERT_TRUE(result) << result.problems().front().sentence();
   const auto& curve = result->measured.curve;
   EXPECT_GT(curve.points().front().percent_smaller, 0);
-  EXPECT_NEAR(curve.points().front().size.millimeters(), 8 * 2.5 / 0.79, 1e-9);
+  EXPECT_NEAR(curve.points().front().size.millimeters(), 8 * 2.5 / (1.10 * 0.79), 1e-9);
   const auto small = gradation_from_photos(set_of({outlined_photo(3, 7, 0.25)}));
   ASSERT_TRUE(small);
   EXPECT_TRUE(small->sizes.empty() || small->sizes.front().percent > 50);
@@ -166,7 +170,7 @@ TEST(GradationFromPhotos, ASpreadThatIsKnownAndACalibrationReplaceTheFactors) {
   ASSERT_TRUE(plain && broad && calibrated);
   EXPECT_NEAR(size_at(*broad, 15).size / size_at(*plain, 15).size, 0.79 / 0.87, 1e-12);
   EXPECT_LT(size_at(*broad, 15).factor_error, size_at(*plain, 15).factor_error);
-  EXPECT_NEAR(size_at(*calibrated, 50).size / size_at(*plain, 50).size, 0.91, 1e-12);
+  EXPECT_NEAR(size_at(*calibrated, 50).size / size_at(*plain, 50).size, 1.10 * 0.91, 1e-12);
   EXPECT_EQ(size_at(*calibrated, 50).factor_error, 0.02);
   set.photos[0].view = PhotoView::straight_on;
   set.lies = RockLies::in_heap;
@@ -232,6 +236,19 @@ TEST(GradationFromPhotos, SizesMoreAlikeThanAnyPileAreRefused) {
     alike.pieces.push_back({10'000 + i / 10.0, {x, y, x + 120, y + 120}});
   }
   EXPECT_EQ(code_of(set_of({alike})), "too-alike");
+}
+
+// Who drew the outlines lost what was smaller: below that nothing is said.
+TEST(PhotoGradation, SaysNothingBelowTheSmallestStoneThatCouldBeDrawn) {
+  auto photo = outlined_photo(1);
+  const auto all = gradation_from_photos(set_of({photo}));
+  ASSERT_TRUE(bool(all));
+  EXPECT_EQ(all->sizes.size(), 3u);
+  photo.smallest_drawn = 90;
+  const auto coarse = gradation_from_photos(set_of({photo}));
+  ASSERT_TRUE(bool(coarse));
+  ASSERT_EQ(coarse->sizes.size(), 2u);
+  EXPECT_EQ(coarse->sizes.front().percent, 50);
 }
 
 }  // namespace
