@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "engine/site/conflict_findings.h"
+
 namespace proofstone {
 namespace {
 
@@ -144,6 +146,20 @@ TEST(Fold, WhatTheRewritingSideLeftAloneStillCrosses) {
                             revision("a2", {"a"}, 3, {set("/zones/bank", bank)}), other});
   ASSERT_TRUE(folded);
   EXPECT_EQ(folded->conflicts.size(), 2U);
+}
+
+TEST(Fold, CrossingEntriesAreNamedAsThePlanNamesThem) {
+  const auto folded =
+      fold_of(revision("a", {"r1"}, 1, {set("/zones/bank/layer_thickness", "2 ft")}),
+              revision("b", {"r1"}, 2, {set("/zones/bank/layer_thickness", "3 ft")}));
+  const auto words = in_words(folded.conflicts, folded.state);
+  ASSERT_EQ(words.size(), 1U);
+  EXPECT_EQ(words.front().place, "Bank, layer thickness");
+  EXPECT_EQ(words.front().stands.what, "set Bank, layer thickness to \"3 ft\"");
+  // What was removed has no name any more; its id stands for it.
+  const auto gone = fold_of(revision("a", {"r1"}, 1, {removal("/lots/pile")}),
+                            revision("b", {"r1"}, 2, {set("/lots/pile/name", "Heap")}));
+  EXPECT_EQ(in_words(gone.conflicts, gone.state).front().place, "lots pile, name");
 }
 
 TEST(Fold, ARevisionUponBothSettlesByWritingOrBySayingSo) {

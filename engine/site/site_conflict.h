@@ -12,7 +12,7 @@ struct SiteConflict {
     std::string time;
     std::string what;  ///< "set to …", "removed"
   };
-  std::string pointer;
+  std::string place;  ///< what both touch, by name
   Side stands;
   Side passed_over;
 };

@@ -163,7 +163,7 @@ Expected<Site> site_from(nlohmann::json document) {
   Problems problems;
   FieldReader reader(folded->state, "", problems);
   site.revision = folded->last;
-  site.conflicts = in_words(folded->conflicts);
+  site.conflicts = in_words(folded->conflicts, folded->state);
   site.recorded = recorded;
   site.name = reader.required_text("name");
   site.note = reader.optional_text("note");
