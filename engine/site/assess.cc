@@ -32,6 +32,7 @@
 #include "engine/site/submittal_review.h"
 #include "engine/site/supply_findings.h"
 #include "engine/site/top_of_rock.h"
+#include "engine/site/unasked_checks.h"
 #include "engine/site/zone_chance.h"
 #include "engine/site/zone_cover_findings.h"
 #include "engine/site/zone_filter_findings.h"
@@ -252,6 +253,7 @@ Findings assess(const Site& site, UnitSystem units) {
     move_into(findings.findings, review_submittal(site, submittal, wording));
   }
   move_into(findings.findings, nonconformance_findings(site));
+  move_into(findings.findings, unasked_check_findings(site));
   add_quantities(site, work, findings);
   push_if(findings.findings, lots_in_zones(site, judged, findings.quantities, wording));
   write_headline(findings);

@@ -198,7 +198,6 @@ TEST(ZonePlacing, BadEntriesAreRefusedWhereTheyStand) {
     example.items["placing_walks"]["one"] = walk_at(morning, checks);
     return first_problem(example);
   };
-  EXPECT_EQ(problem({{"paint", {{"result", "pass"}}}}).code, "no-such-item");
   EXPECT_EQ(problem({{"toe", json::object()}}).code, "half-filled");
   EXPECT_EQ(problem({{"toe", passed({"-5 ft"})}}).code, "negative");
   EXPECT_EQ(problem({{"toe", passed({"5 ft", "500 ft"})}}).where,
@@ -228,13 +227,27 @@ TEST(ZonePlacing, BadNonconformancesAreRefusedWhereTheyStand) {
   };
   EXPECT_EQ(code("/name", "One"), "");
   EXPECT_EQ(code("/zone", "moon"), "no-such-item");
-  EXPECT_EQ(code("/check", "paint"), "no-such-item");
+  EXPECT_EQ(code("/check", "paint"), "");
   EXPECT_EQ(code("/lot", "first"), "one-of");
   EXPECT_EQ(code("/disposition/when", morning), "clock-backwards");
   EXPECT_EQ(code("/disposition/kind", "forget it"), "unknown-word");
   EXPECT_EQ(code("/closed", {{"who", "L. Brandt"}, {"when", noon}}), "clock-backwards");
   EXPECT_EQ(code("/closed", {{"who", "L. Brandt"}}), "missing-field");
   EXPECT_EQ(code("/opened/when", "yesterday"), "bad-time");
+}
+
+TEST(ZonePlacing, WhatWasTakenDownOutlivesAChangeOfTheDesign) {
+  auto example = bank();
+  example.items["placing_walks"]["one"] =
+      walk_at(morning, {{"subgrade", passed(level)}, {"bedding-1", passed({"6 in"})}});
+  const auto findings = findings_of(example);
+  const auto* unasked = findings.find("unasked-checks.bank");
+  ASSERT_NE(unasked, nullptr);
+  EXPECT_EQ(unasked->outcome, Outcome::ask_the_designer);
+  EXPECT_NE(unasked->sentence.find("bedding-1"), std::string::npos);
+  EXPECT_NE(unasked->next.find("subgrade"), std::string::npos);
+  EXPECT_EQ(outcome(findings, "placing-check.bank.subgrade"), Outcome::meets);
+  EXPECT_EQ(findings_of(bank()).find("unasked-checks.bank"), nullptr);
 }
 
 TEST(ZonePlacing, EachUnitSystemSaysTheSame) {
