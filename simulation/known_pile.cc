@@ -5,8 +5,14 @@
 #include <cmath>
 #include <map>
 
+#include "engine/rock/size_and_mass.h"
+
 namespace proofstone {
 namespace {
+
+constexpr Density common_rock = Density::kilograms_per_cubic_meter(2650);
+/// Standard deviation of ln(mass) among stones of one size.
+constexpr double scatter_of_shape = 0.15;
 
 /// Where stones picked one each lie: a mass share s at size D is s·D^−power in number (Kellerhals
 /// and Bray 1971), so that the conversion by the same power undoes it.
@@ -28,18 +34,35 @@ double rounded(double size, double to) {
   return to > 0 ? std::max(to, to * std::floor(size / to + 0.5)) : size;
 }
 
-MeasuredGradation in_bins(const std::vector<Length>& sizes, const Observer& observer) {
-  const double step = std::log(observer.bin_ratio);
-  std::map<int, int> counts;
+/// Stones by the number of their bin, from the smallest bin filled to the largest.
+std::map<int, std::vector<Length>> sorted_into_bins(const std::vector<Length>& sizes, double step) {
+  std::map<int, std::vector<Length>> bins;
   for (const Length size : sizes) {
-    ++counts[static_cast<int>(std::ceil(std::log(size.meters()) / step))];
+    bins[static_cast<int>(std::ceil(std::log(size.meters()) / step))].push_back(size);
   }
-  std::vector<CountBin> bins;
+  for (int number = bins.begin()->first; number < bins.rbegin()->first; ++number) bins[number];
+  return bins;
+}
+
+MeasuredGradation in_bins(const std::vector<Length>& sizes, const Observer& observer,
+                          Draws& draws) {
+  const double step = std::log(observer.bin_ratio);
   const auto edge = [&](int number) { return Length::meters(std::exp(number * step)); };
-  for (int number = counts.begin()->first; number <= counts.rbegin()->first; ++number) {
-    bins.push_back({edge(number - 1), edge(number), counts[number]});
+  std::vector<CountBin> bins;
+  std::vector<WeighedGroup> groups;
+  for (const auto& [number, stones] : sorted_into_bins(sizes, step)) {
+    const int counted = static_cast<int>(stones.size());
+    bins.push_back({edge(number - 1), edge(number), counted});
+    Mass mass;
+    for (const Length size : stones) {
+      if (!observer.weighed) break;
+      mass = mass + std::exp(scatter_of_shape * draws.normal()) *
+                        stone_mass(size, SizeMeaning::intermediate_axis, common_rock);
+    }
+    groups.push_back({edge(number - 1), edge(number), mass, counted});
   }
-  return *gradation_from_bins(bins, observer.picking);
+  return observer.weighed ? *gradation_from_weighed(groups, SizeMeaning::intermediate_axis)
+                          : *gradation_from_bins(bins, observer.picking);
 }
 
 }  // namespace
@@ -85,7 +108,7 @@ std::vector<Length> read_stones(const KnownPile& pile, const Observer& observer,
 
 MeasuredGradation look_at(const KnownPile& pile, const Observer& observer, Draws& draws) {
   const auto sizes = read_stones(pile, observer, draws);
-  if (observer.bin_ratio > 1) return in_bins(sizes, observer);
+  if (observer.bin_ratio > 1) return in_bins(sizes, observer, draws);
   return *gradation_from_stones(sizes, observer.picking);
 }
 

@@ -29,6 +29,9 @@ struct Observer {
   Length rounding;           ///< readings are rounded to multiples of this; none where 0
   /// Stones are sorted into bins whose edges are this much apart; measured where 1 or less.
   double bin_ratio = 1;
+  /// The stones of a load are sorted into such bins and each bin is weighed; a stone of one size
+  /// weighs now more and now less, by its shape.
+  bool weighed = false;
   bool one_end = false;  ///< stones are taken from the coarse third of the pile only
 };
 

@@ -47,6 +47,31 @@ std::vector<CoverageRow> rows_of_coverage() {
          o.stones = 400;
        }),
        {}},
+      {"200 of a face, in bins of a factor 1.41",
+       even,
+       with([](Observer& o) {
+         o.picking = StonePicking::area;
+         o.stones = 200;
+         o.bin_ratio = 1.41421356;
+       }),
+       {}},
+      {"400 of a whole load, in bins of a factor 1.41",
+       even,
+       with([](Observer& o) {
+         o.picking = StonePicking::whole;
+         o.stones = 400;
+         o.bin_ratio = 1.41421356;
+       }),
+       {}},
+      {"400 of a load, sorted into the same and weighed",
+       even,
+       with([](Observer& o) {
+         o.picking = StonePicking::whole;
+         o.stones = 400;
+         o.bin_ratio = 1.41421356;
+         o.weighed = true;
+       }),
+       {}},
       {"100 on a grid over a segregated pile", segregated, {}, {}},
       {"100 on a grid at the coarse end of it",
        segregated,
@@ -71,10 +96,45 @@ std::vector<PlanRow> rows_of_plans() {
   return rows;
 }
 
+std::vector<ComparisonRow> rows_of_comparisons() {
+  const auto row = [](const char* looks, const char* test, auto change) {
+    ComparisonRow made;
+    made.looks = looks;
+    made.test = test;
+    change(made.observer);
+    return made;
+  };
+  return {
+      row("100 stones on a grid", "largest distance", [](Observer&) {}),
+      row("100 on a grid, read to the inch", "largest distance",
+          [](Observer& o) { o.rounding = Length::inches(1); }),
+      row("100 on a grid, in bins of a factor 1.41", "χ²",
+          [](Observer& o) { o.bin_ratio = 1.41421356; }),
+      row("200 stones of a face", "χ²",
+          [](Observer& o) {
+            o.picking = StonePicking::area;
+            o.stones = 200;
+          }),
+      row("400 of a load, sorted and weighed", "χ²",
+          [](Observer& o) {
+            o.picking = StonePicking::whole;
+            o.stones = 400;
+            o.bin_ratio = 1.41421356;
+            o.weighed = true;
+          }),
+  };
+}
+
+KnownPile coarser_by(double factor) {
+  KnownPile pile;
+  pile.median = factor * pile.median;
+  return pile;
+}
+
 }  // namespace
 
 SimulationResults run_simulation() {
-  SimulationResults results{rows_of_coverage(), rows_of_plans(), {}};
+  SimulationResults results{rows_of_coverage(), rows_of_plans(), rows_of_comparisons(), {}};
   unsigned seed = 1;
   for (auto& row : results.coverage) {
     row.held = coverage(row.pile, row.observer, looks_a_row, seed++);
@@ -82,6 +142,13 @@ SimulationResults run_simulation() {
   for (auto& row : results.plans) {
     row.single = count_by_single_plan(row.risks, row.share, counts_a_row, seed++);
     row.sequential = count_by_sequential_plan(row.risks, row.share, counts_a_row, seed++);
+  }
+  const KnownPile even;
+  for (auto& row : results.comparisons) {
+    row.same_rock = found_different(even, even, row.observer, pairs_a_row, seed++);
+    row.tenth_coarser = found_different(even, coarser_by(1.10), row.observer, pairs_a_row, seed++);
+    row.quarter_coarser =
+        found_different(even, coarser_by(1.25), row.observer, pairs_a_row, seed++);
   }
   for (const int stones : {30, 100, 300}) {
     results.neighbour_rule.push_back({stones, try_neighbour_rule(piles_a_row, stones, seed++)});

@@ -19,6 +19,16 @@ std::string coverage_table(const std::vector<CoverageRow>& rows) {
   return text;
 }
 
+std::string comparison_table(const std::vector<ComparisonRow>& rows) {
+  std::string text =
+      "| Two looks | Test | same rock | 10 % coarser | 25 % coarser |\n|---|---|---|---|---|\n";
+  for (const auto& row : rows) {
+    text += fmt::format("| {} | {} | {} | {} | {} |\n", row.looks, row.test, percent(row.same_rock),
+                        percent(row.tenth_coarser), percent(row.quarter_coarser));
+  }
+  return text;
+}
+
 std::string plan_table(const std::vector<PlanRow>& rows) {
   std::string text =
       "| Good up to | Not accepted from | True share | Single plan: stones | accepted | Stone by "
@@ -57,15 +67,16 @@ std::string simulation_page(const SimulationResults& results) {
       "The stones of a pile are log-normal in size by mass, with D85/D15 of 2.3 (2.0 and a median "
       "that changes by about a fifth from the middle to either end where segregated).\n\n"
       "## Intervals stated at 90 %\n\n"
-      "{} looks each. To hold in 90 % is what is stated; more is caution, less would be a false "
-      "promise. Exact limits cannot hold in less, except where the observer errs: few stones, "
-      "bins, "
-      "rounded readings and counts that must be weighed by size make them wider than they need "
-      "be.\n\n{}\n"
-      "Above 93 % an interval is wider than it need be: most at D15 of counts whose stones are "
-      "weighed by size (line, face, whole load), where the engine credits the small end with no "
-      "more stones than the whole curve. Such a count asks for more stones than it would have to; "
-      "it does not promise too much.\n\n"
+      "{} looks each. To hold in 90 % is what is stated: Jeffreys' limits by the stones that stand "
+      "behind a share, which are more at the fine end of a count that is weighed by size and fewer "
+      "at its coarse end, and between the edges of bins what the curve may be misread there. "
+      "Verdicts "
+      "about rock are passed more carefully: by exact limits, with the whole of what may be "
+      "misread.\n\n{}\n"
+      "Where a few heavy stones tell the coarse end, some five of a load of 400, the intervals "
+      "hold "
+      "a little less than stated; that of D85 in a weighed sample is a little wider than it need "
+      "be.\n\n"
       "The last line is no fault of the statistics: **a count at one end of a segregated pile says "
       "nothing about the pile**, however many stones it has. Count over the whole of it, or "
       "compare "
@@ -79,6 +90,11 @@ std::string simulation_page(const SimulationResults& results) {
       "and not simulated:\n\n"
       "![Chance of acceptance against the true share](operating-characteristic.svg)\n\n"
       "![Stones counted on average against the true share](average-stones.svg)\n\n"
+      "## Are two looks at the same rock?\n\n"
+      "{} pairs each, asked at 95 %: at most 5 % of the pairs at one rock are to be found "
+      "different. "
+      "How often rock that is coarser by so much is found out is the power of the test; with the "
+      "usual numbers of stones a tenth in size is seldom seen.\n\n{}\n"
       "## The rule of the neighbouring classes\n\n"
       "Common practice, no source: rock of a class reaches at least from the median size of the "
       "class below to that of the class above. {} piles each around FHWA Classes II to IV, medians "
@@ -88,7 +104,8 @@ std::string simulation_page(const SimulationResults& results) {
       "at; **a pile that keeps it may be anything**. The rule finds a missing end. It cannot "
       "accept rock.\n",
       looks_a_row, coverage_table(results.coverage), counts_a_row, plan_table(results.plans),
-      piles_a_row, rule_table(results.neighbour_rule));
+      pairs_a_row, comparison_table(results.comparisons), piles_a_row,
+      rule_table(results.neighbour_rule));
 }
 
 }  // namespace proofstone

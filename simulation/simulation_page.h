@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "simulation/compared_piles.h"
 #include "simulation/counting_plans.h"
 #include "simulation/neighbour_rule.h"
 #include "simulation/stated_intervals.h"
@@ -25,6 +26,16 @@ struct PlanRow {
   CountsMade sequential;
 };
 
+/// Pairs of looks of one kind, at the same rock and at rock that is so much coarser.
+struct ComparisonRow {
+  std::string looks;
+  std::string test;
+  Observer observer;
+  double same_rock = 0;        ///< share of the pairs found different
+  double tenth_coarser = 0;    ///< where one median is 10 % larger
+  double quarter_coarser = 0;  ///< 25 % larger
+};
+
 struct RuleRow {
   int stones = 0;
   RuleAgainstBand found;
@@ -34,10 +45,12 @@ struct RuleRow {
 struct SimulationResults {
   std::vector<CoverageRow> coverage;
   std::vector<PlanRow> plans;
+  std::vector<ComparisonRow> comparisons;
   std::vector<RuleRow> neighbour_rule;
 };
 
-inline constexpr int looks_a_row = 2000;
+inline constexpr int looks_a_row = 4000;
+inline constexpr int pairs_a_row = 2000;
 inline constexpr int counts_a_row = 10000;
 inline constexpr int piles_a_row = 4000;
 

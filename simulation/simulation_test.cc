@@ -4,6 +4,7 @@
 
 #include <fstream>
 #include <sstream>
+#include <vector>
 
 #include "engine/acceptance/sequential_plan.h"
 #include "simulation/simulation_page.h"
@@ -16,29 +17,39 @@ const SimulationResults& results() {
   return run;
 }
 
-/// Three standard deviations of a share near 90 % found in so many looks.
-constexpr double scatter = 0.02;
+/// What the issue of evidence promises of intervals stated at 90 %.
+constexpr double least_held = 0.87;
+constexpr double most_held = 0.93;
+/// The coarse end of a weighed sample is told by few stones, read between wide edges: there alone
+/// the intervals come out a little wider than they need be.
+constexpr double most_held_weighed = 0.94;
 
-TEST(Simulation, StatedIntervalsHold) {
-  for (const auto& [looks, pile, observer, held] : results().coverage) {
-    if (observer.one_end) continue;
-    for (const double share : held.percent_smaller) EXPECT_GE(share, 0.90 - scatter) << looks;
-    for (const double share : held.size) EXPECT_GE(share, 0.90 - scatter) << looks;
-    EXPECT_GE(held.all_sizes, 0.90 - scatter) << looks;
-  }
-}
-
-TEST(Simulation, IntervalsOfGridCountsAreNoWiderThanTheyNeedBe) {
+TEST(Simulation, StatedIntervalsHoldAsStated) {
   int rows = 0;
   for (const auto& [looks, pile, observer, held] : results().coverage) {
-    const bool plain = observer.picking == StonePicking::grid && observer.stones >= 100 &&
-                       !observer.one_end && observer.bin_ratio <= 1 &&
-                       !(observer.rounding.si() > 0);
-    if (!plain) continue;
+    if (observer.one_end) continue;
     ++rows;
-    for (const double share : held.percent_smaller) EXPECT_LE(share, 0.93 + scatter / 2) << looks;
+    std::vector<double> shares{held.all_sizes};
+    shares.insert(shares.end(), held.percent_smaller.begin(), held.percent_smaller.end());
+    shares.insert(shares.end(), held.size.begin(), held.size.end());
+    for (const double share : shares) {
+      EXPECT_GE(share, least_held) << looks;
+      EXPECT_LE(share, observer.weighed ? most_held_weighed : most_held) << looks;
+    }
   }
-  EXPECT_EQ(rows, 4);
+  EXPECT_EQ(rows, 13);
+  EXPECT_GE(rows * looks_a_row, 50'000);
+}
+
+/// Of two thousand pairs, three standard deviations of a share of 5 %.
+constexpr double scatter_of_five = 0.015;
+
+TEST(Simulation, LooksAtTheSameRockAreSeldomFoundDifferent) {
+  for (const auto& row : results().comparisons) {
+    EXPECT_LE(row.same_rock, 0.05 + scatter_of_five) << row.looks;
+    EXPECT_GT(row.tenth_coarser, row.same_rock) << row.looks;
+    EXPECT_GT(row.quarter_coarser, 0.4) << row.looks;
+  }
 }
 
 TEST(Simulation, ACountAtOneEndOfASegregatedPileMisleads) {

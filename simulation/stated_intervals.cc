@@ -26,8 +26,7 @@ Coverage coverage(const KnownPile& pile, const Observer& observer, int looks, un
     bool all = true;
     for (std::size_t i = 0; i < truth.size(); ++i) {
       const double percent = Coverage::percents[i];
-      const auto share = percent_smaller_interval(measured.curve.percent_smaller(truth[i]),
-                                                  measured.effective_stones_at(truth[i]), stated);
+      const auto share = stated_interval(measured, truth[i], stated);
       if (share.low <= percent && percent <= share.high) found.percent_smaller[i] += one;
       if (holds(size_interval(measured, percent, stated), truth[i])) found.size[i] += one;
       all = all && holds(size_interval(measured, percent, each_of_three), truth[i]);

@@ -1,26 +1,19 @@
 #include "engine/acceptance/layer_survey.h"
 
 #include <algorithm>
-#include <boost/math/special_functions/beta.hpp>
 #include <cmath>
 
 #include "engine/acceptance/mean_and_deviation.h"
 #include "engine/acceptance/percent_within_limits.h"
+#include "engine/evidence/confidence.h"
 #include "engine/method/typed_method.h"
 
 namespace proofstone {
 namespace {
 
 using Described = TypedMethod<LayerSurveyInputs, LayerSurveyResult>;
-using InDoubles = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
 
 constexpr int most_points = 5000;
-
-/// t with `tail` of Student's distribution above it; tail below one half.
-double student_quantile(double tail, double degrees_of_freedom) {
-  const double x = boost::math::ibeta_inv(degrees_of_freedom / 2, 0.5, 2 * tail, InDoubles());
-  return std::sqrt(degrees_of_freedom * (1 - x) / x);
-}
 
 Described make_method() {
   MethodDescription about;
@@ -88,7 +81,7 @@ std::vector<double> square_thicknesses(const LayerSurveyInputs& in, Steps& steps
 
 std::optional<int> points_for_mean(double deviation, double half_width, double tail) {
   for (int n = 2; n <= most_points; ++n) {
-    const double t = student_quantile(tail, n - 1);
+    const double t = student_quantile_above(tail, n - 1);
     if (n >= std::pow(t * deviation / half_width, 2)) return n;
   }
   return std::nullopt;
@@ -100,7 +93,7 @@ Expected<LayerSurveyResult> layer_survey(const LayerSurveyInputs& in, Steps& ste
   if (!spread) return spread.problems();
   const auto n = static_cast<double>(values.size());
   const double alpha = 1 - in.confidence.number();
-  const double t = student_quantile(alpha, n - 1);
+  const double t = student_quantile_above(alpha, n - 1);
 
   LayerSurveyResult result;
   result.mean = Length::meters(spread->mean);

@@ -12,6 +12,11 @@ MeasuredGradation evidence_of_blend(const MeasuredGradation& measured, const Ble
     blend.effective_at_points.push_back(measured.effective_stones_at(point.size) / share);
     blend.lasting_at_points.push_back(measured.lasting_at(point.size) * share);
   }
+  blend.reading_errors = measured.reading_errors;
+  for (auto& error : blend.reading_errors) {
+    error.percent *= share;
+    error.stones /= share;
+  }
   blend.stones = measured.stones;
   blend.method = "blend computed from " + measured.method;
   blend.photos = measured.photos;

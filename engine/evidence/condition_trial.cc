@@ -53,7 +53,9 @@ ConditionTrial::ConditionTrial(const MeasuredGradation& measured, const BandCond
       share_(share_smaller(measured.curve, size, kind_)),
       stones_(measured.effective_stones_at(size)),
       risks_(risks),
-      tolerable_(tolerable) {}
+      tolerable_(tolerable) {
+  if (kind_ == ConditionKind::ordinary) share_.misread = measured.reading_error_at(size);
+}
 
 double ConditionTrial::confidence_kept(double stones) const {
   switch (kind_) {
@@ -68,14 +70,14 @@ double ConditionTrial::confidence_kept(double stones) const {
     case ConditionKind::ordinary:
       break;
   }
-  return at_most() ? confidence_at_most(share_.highest, stones, condition_.percent)
-                   : confidence_at_least(share_.lowest, stones, condition_.percent);
+  return at_most() ? confidence_at_most(share_.at_most(), stones, condition_.percent)
+                   : confidence_at_least(share_.at_least(), stones, condition_.percent);
 }
 
 double ConditionTrial::confidence_broken(double stones) const {
   if (kind_ != ConditionKind::ordinary) return stone_seen_beyond() ? 1 : 0;
-  return at_most() ? confidence_at_least(share_.lowest, stones, condition_.percent)
-                   : confidence_at_most(share_.highest, stones, condition_.percent);
+  return at_most() ? confidence_at_least(share_.at_least(), stones, condition_.percent)
+                   : confidence_at_most(share_.at_most(), stones, condition_.percent);
 }
 
 std::optional<double> ConditionTrial::kept_by_size(double times) const {

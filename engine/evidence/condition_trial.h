@@ -19,10 +19,13 @@ enum class ConditionKind {
 ConditionKind condition_kind(const BandCondition& condition);
 
 /// What a curve says of the share smaller than a size, in percent: one value, or two where the size
-/// lies inside an open smallest bin.
+/// lies inside an open smallest bin. Either may be off by `misread`, for being read between edges.
 struct ShareSmaller {
   double lowest = 0;
   double highest = 0;
+  double misread = 0;
+  double at_least() const { return lowest > misread ? lowest - misread : 0; }
+  double at_most() const { return highest + misread < 100 ? highest + misread : 100; }
   bool is_one_value() const;
 };
 ShareSmaller share_smaller(const Gradation& curve, Length size, ConditionKind kind);

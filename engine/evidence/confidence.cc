@@ -79,6 +79,50 @@ std::optional<Length> first_shown(const Gradation& curve, Length start, int step
   return std::nullopt;
 }
 
+/// What a curve may be misread is itself estimated: so much more than its square is added to the
+/// variance of the share. Found on simulated piles, where it makes intervals hold as stated.
+constexpr double allowance = 1.3;
+
+/// Effective stones behind a share with what it may be misread counted as scatter.
+double stones_read_at(const MeasuredGradation& measured, Length size) {
+  const double stones = measured.effective_stones_at(size);
+  const double error = measured.reading_error_at(size) / 100;
+  const double share = measured.curve.percent_smaller(size) / 100;
+  if (!(error > 0) || !(share > 0 && share < 1)) return stones;
+  return 1 / (1 / stones + allowance * error * error / (share * (1 - share)));
+}
+
+/// How sure it is by Jeffreys' distribution of the share that it is at most `limit`.
+double jeffreys_at_most(double percent, double stones, double limit) {
+  if (!(stones > 0)) return 0.5;
+  const double x = std::min(stones, stones * percent / 100);
+  return boost::math::ibeta(x + 0.5, stones - x + 0.5, limit / 100, InDoubles());
+}
+
+/// The sizes around that at the percent from which on `at_most` and `at_least`, how sure it is that
+/// the percent is at most, or at least, smaller than a size, reach what is wanted.
+template <class AtMost, class AtLeast>
+SizeInterval size_interval_by(const MeasuredGradation& measured, double percent, double confidence,
+                              AtMost at_most, AtLeast at_least) {
+  SizeInterval interval;
+  if (!(percent > 0 && percent < 100) || !is_confidence(confidence)) return interval;
+  const double wanted = 1 - (1 - confidence) / 2;
+  const Gradation& curve = measured.curve;
+  const auto& first = curve.points().front();
+  const auto middle = curve.size_at(percent);
+  if (middle) {
+    interval.low =
+        first_shown(curve, *middle, -1, [&](Length size) { return at_most(size) - wanted; });
+  }
+  // Inside an open smallest bin the curve says nothing, but above it the upper limit may still be
+  // read.
+  if (middle || first.percent_smaller > percent) {
+    interval.high = first_shown(curve, middle ? *middle : first.size, +1,
+                                [&](Length size) { return at_least(size) - wanted; });
+  }
+  return interval;
+}
+
 }  // namespace
 
 double chance_of_at_most(double smaller, double stones, double percent) {
@@ -100,6 +144,14 @@ double chance_of_at_least(double smaller, double stones, double percent) {
 double normal_quantile(double probability) {
   if (!(probability > 0 && probability < 1)) return std::numeric_limits<double>::quiet_NaN();
   return -std::sqrt(2.0) * boost::math::erfc_inv(2 * probability, InDoubles());
+}
+
+double student_quantile_above(double tail, double degrees_of_freedom) {
+  if (!(tail > 0 && tail <= 0.5 && degrees_of_freedom > 0)) {
+    return std::numeric_limits<double>::quiet_NaN();
+  }
+  const double x = boost::math::ibeta_inv(degrees_of_freedom / 2, 0.5, 2 * tail, InDoubles());
+  return std::sqrt(degrees_of_freedom * (1 - x) / x);
 }
 
 double chi_square_tail(double statistic, double degrees_of_freedom) {
@@ -138,36 +190,60 @@ double confidence_at_least(double percent, double effective_stones, double limit
   return 1 - chance_of_at_least(std::min(n, n * percent / 100), n, limit);
 }
 
+PercentInterval jeffreys_interval(double percent, double effective_stones, double confidence) {
+  PercentInterval interval;
+  if (!(effective_stones > 0 && percent >= 0 && percent <= 100) || !is_confidence(confidence)) {
+    return interval;
+  }
+  const double n = effective_stones;
+  const double x = std::min(n, n * percent / 100);
+  const double each_tail = (1 - confidence) / 2;
+  if (x > 0) {
+    interval.low = 100 * boost::math::ibeta_inv(x + 0.5, n - x + 0.5, each_tail, InDoubles());
+  }
+  if (x < n) {
+    interval.high = 100 * boost::math::ibetac_inv(x + 0.5, n - x + 0.5, each_tail, InDoubles());
+  }
+  return interval;
+}
+
+PercentInterval stated_interval(const MeasuredGradation& measured, Length size, double confidence) {
+  return jeffreys_interval(measured.curve.percent_smaller(size), stones_read_at(measured, size),
+                           confidence);
+}
+
 SizeInterval size_interval(const MeasuredGradation& measured, double percent, double confidence) {
-  SizeInterval interval;
-  if (!(percent > 0 && percent < 100) || !is_confidence(confidence)) return interval;
-  const double wanted = 1 - (1 - confidence) / 2;
-  const Gradation& curve = measured.curve;
-  const auto& points = curve.points();
-  const auto middle = curve.size_at(percent);
-  if (const auto error = size_error_at(measured, percent)) {
+  const auto wanted = 1 - (1 - confidence) / 2;
+  const auto middle = measured.curve.size_at(percent);
+  const auto error = size_error_at(measured, percent);
+  if (middle && error && is_confidence(confidence)) {
     const double factor = std::exp(normal_quantile(wanted) * *error);
     return {*middle / factor, factor * *middle};
   }
-  const double first_percent = points.front().percent_smaller;
-  const auto beyond_at_most = [&](Length size) {
-    return confidence_at_most(curve.percent_smaller(size), measured.effective_stones_at(size),
-                              percent) -
-           wanted;
-  };
-  const auto beyond_at_least = [&](Length size) {
-    return confidence_at_least(curve.percent_smaller(size), measured.effective_stones_at(size),
-                               percent) -
-           wanted;
-  };
-  if (middle) interval.low = first_shown(curve, *middle, -1, beyond_at_most);
-  // Inside an open smallest bin the curve says nothing, but above it the upper limit may still be
-  // read.
-  const Length start = middle ? *middle : points.front().size;
-  if (middle || first_percent > percent) {
-    interval.high = first_shown(curve, start, +1, beyond_at_least);
-  }
-  return interval;
+  return size_interval_by(
+      measured, percent, confidence,
+      [&](Length size) {
+        return jeffreys_at_most(measured.curve.percent_smaller(size),
+                                stones_read_at(measured, size), percent);
+      },
+      [&](Length size) {
+        return 1 - jeffreys_at_most(measured.curve.percent_smaller(size),
+                                    stones_read_at(measured, size), percent);
+      });
+}
+
+SizeInterval exact_size_interval(const MeasuredGradation& measured, double percent,
+                                 double confidence) {
+  return size_interval_by(
+      measured, percent, confidence,
+      [&](Length size) {
+        return confidence_at_most(measured.curve.percent_smaller(size), measured.effective_stones,
+                                  percent);
+      },
+      [&](Length size) {
+        return confidence_at_least(measured.curve.percent_smaller(size), measured.effective_stones,
+                                   percent);
+      });
 }
 
 std::vector<ConfidencePoint> confidence_band(const MeasuredGradation& measured, double confidence) {
@@ -175,9 +251,7 @@ std::vector<ConfidencePoint> confidence_band(const MeasuredGradation& measured, 
   band.reserve(measured.curve.points().size());
   for (const auto& point : measured.curve.points()) {
     band.push_back(
-        {point.size, point.percent_smaller,
-         percent_smaller_interval(point.percent_smaller, measured.effective_stones_at(point.size),
-                                  confidence)});
+        {point.size, point.percent_smaller, stated_interval(measured, point.size, confidence)});
   }
   return band;
 }

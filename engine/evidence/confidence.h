@@ -18,6 +18,10 @@ double chance_of_at_least(double smaller, double stones, double percent);
 /// outside; anything else gives NaN.
 double normal_quantile(double probability);
 
+/// t with `tail`, above 0 and up to one half, of Student's distribution above it. Degrees of
+/// freedom above 0; anything else gives NaN.
+double student_quantile_above(double tail, double degrees_of_freedom);
+
 /// Chance that a χ² variable of `degrees_of_freedom` exceeds `statistic`. Both positive, else 1.
 double chi_square_tail(double statistic, double degrees_of_freedom);
 
@@ -32,6 +36,18 @@ struct PercentInterval {
 /// Without stones, or with a confidence outside 0 to 1, the limits are 0 and 100.
 PercentInterval percent_smaller_interval(double percent, double effective_stones,
                                          double confidence);
+
+/// Jeffreys' two-sided limits for the same, 100·B⁻¹(α/2; x + ½, n − x + ½) and its like above
+/// (Brown, Cai & DasGupta 2001, Statistical Science 16, 101–133 [memory]): half a stone added to
+/// either side. They hold as often as is stated on average, where exact limits hold at least as
+/// often; the share of a curve through single stones, which changes from stone to stone without
+/// steps, makes that nearly so at every share (simulated: docs/simulation.md). Ends and nonsense as
+/// above.
+PercentInterval jeffreys_interval(double percent, double effective_stones, double confidence);
+
+/// What the look states of the percent smaller than `size`: Jeffreys' limits by the effective
+/// stones there, widened by what the curve may be misread between the edges of its ranges.
+PercentInterval stated_interval(const MeasuredGradation& measured, Length size, double confidence);
 
 /// How strongly the evidence shows that the true percent smaller than a size is at most (or at
 /// least) `limit`: one minus the one-sided binomial p-value of the opposite. 0 to 1; near 0.5 means
@@ -50,6 +66,11 @@ struct SizeInterval {
   std::optional<Length> high;
 };
 SizeInterval size_interval(const MeasuredGradation& measured, double percent, double confidence);
+
+/// As above by exact limits of the percent, which hold at least as often as is stated; for counts
+/// on a grid, where the curve is taken for what was counted.
+SizeInterval exact_size_interval(const MeasuredGradation& measured, double percent,
+                                 double confidence);
 
 /// Points of the curve with their pointwise limits, for drawing: at every point of the curve.
 struct ConfidencePoint {

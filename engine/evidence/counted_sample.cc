@@ -8,6 +8,7 @@
 #include "engine/evidence/effective_stones.h"
 #include "engine/evidence/evidence_sources.h"
 #include "engine/evidence/measured_gradation.h"
+#include "engine/evidence/reading_error.h"
 #include "engine/evidence/sample_curve.h"
 #include "engine/evidence/size_ranges.h"
 #include "engine/evidence/size_text.h"
@@ -54,8 +55,7 @@ double weight_of(Length size, StonePicking picking) {
 /// The size that stands for a bin. An open smallest bin is taken to begin at half its upper size.
 Length middle_of(const CountBin& bin, MidSize mid_size) {
   const double upper = bin.upper.meters();
-  const bool open = !bin.lower || bin.lower->meters() <= 0;
-  const double lower = open ? upper / 2 : bin.lower->meters();
+  const double lower = lower_or_half({bin.lower, bin.upper}).meters();
   return Length::meters(mid_size == MidSize::geometric ? std::sqrt(lower * upper)
                                                        : (lower + upper) / 2);
 }
@@ -130,7 +130,7 @@ Expected<MeasuredGradation> gradation_from_bins(const std::vector<CountBin>& bin
                       fmt::format("bin {}", i + 1)});
     stones += bins[i].stones;
   }
-  auto measured = curve_of_ranges(sample, measured_basis, "bin");
+  auto measured = curve_of_ranges(sample, measured_basis, "bin", mass_exponent(picking));
   if (!measured) return measured.problems();
   measured->stones = stones;
   describe_picking(*measured, picking);
@@ -213,6 +213,10 @@ Expected<MeasuredGradation> gradation_from_stones(const std::vector<Length>& int
   MeasuredGradation measured{std::move(*curve)};
   measured.effective_stones = effective.overall;
   measured.effective_at_points = std::move(at_points);
+  std::vector<double> stones;
+  for (const auto& group : groups) stones.push_back(group.stones);
+  measured.reading_errors =
+      reading_errors(ranges_of_readings(sizes, stones), mass_exponent(picking), measured.curve);
   measured.stones = static_cast<int>(intermediate_axes.size());
   measured.seen_larger_than = (1 - step_width) * sizes.back();
   measured.seen_smaller_than = (1 + step_width) * sizes.front();

@@ -8,6 +8,8 @@ namespace proofstone {
 struct WeightedStones {
   double stones = 0;  ///< may be a fraction where it was estimated
   double weight = 1;  ///< of each stone, in any unit
+  /// Variance of the weights within the group over their mean squared: 0 where all weigh the same.
+  double scatter = 0;
 };
 
 /// Number of equally informative stones behind a weighted share, and how it falls off where a few
@@ -24,7 +26,10 @@ struct EffectiveStones {
 /// p·q·(q·w_below + p·w_above)/S, where S is the sum of all weights and w = Σw²/Σw of the stones
 /// below and above. It equals that of S/(q·w_below + p·w_above) equal stones. Above, one more stone
 /// as heavy as the heaviest is counted, because the share of the largest stones is told by those
-/// that happened to be picked; and never more than `overall`. Equal weights give the plain count.
+/// that happened to be picked. At the fine end, where the small stones are many and weigh little,
+/// these are more than `overall` and may be more than were counted. Of a group that is read in the
+/// middle, the c − 1 stones beside the one that is read lie on both sides in known parts and
+/// scatter less. Equal weights, each stone a group, give the plain count.
 EffectiveStones effective_stones(const std::vector<WeightedStones>& groups, double part_below);
 
 }  // namespace proofstone

@@ -24,6 +24,15 @@ struct SizeError {
   double log_error = 0;
 };
 
+/// A size at or between the edges of ranges.
+struct ReadingError {
+  Length size;
+  double percent = 0;  ///< the share may be off there because of how the curve is drawn
+  /// Effective stones behind a share that is read straight between the edges, more than behind one
+  /// counted there; 0: as between the points of the curve.
+  double stones = 0;
+};
+
 /// What an observation knows of a gradation: a curve by mass and, at each of its points, how much
 /// evidence stands behind it.
 ///
@@ -56,6 +65,9 @@ struct MeasuredGradation {
   /// Errors of sizes that were found by themselves, as on photos; the limits of other sizes follow
   /// from the effective stones behind their shares.
   std::vector<SizeError> size_errors{};
+  /// Of a curve through the edges of bins or groups, or through readings rounded coarsely, from
+  /// small to large sizes; else empty.
+  std::vector<ReadingError> reading_errors{};
   /// Photos that the stones were outlined or tapped on; 0 for stones that were handled.
   int photos = 0;
   /// Whether the ends of the curve are those of stones that were measured. A photo hides the small
@@ -63,7 +75,8 @@ struct MeasuredGradation {
   bool smallest_known = true;
   bool largest_known = true;
 
-  /// Effective stones for the share smaller than `size`: between points straight in log(size).
+  /// Effective stones for the share smaller than `size`, by the scatter of sampling alone: between
+  /// points straight in log(size), where ranges were counted between their quarters.
   /// Beyond the last point it falls with the cube of the size unless picked on a grid, because one
   /// unseen stone of that size would weigh as much more.
   double effective_stones_at(Length size) const;
@@ -72,6 +85,9 @@ struct MeasuredGradation {
   double effective_stones_at(Length size, double times) const;
   /// The part of one over the above that more of the same does not reduce.
   double lasting_at(Length size) const;
+  /// How far the share smaller than `size` may be off for being read between the edges of ranges,
+  /// in percent. More of the same does not reduce it; narrower ranges do.
+  double reading_error_at(Length size) const;
 };
 
 /// Which size stands for the stones of a bin when a count becomes a share of the mass.

@@ -80,7 +80,7 @@ Expected<PercentileLimitsResult> percentile_limits(const PercentileLimitsInputs&
   if (!size) return located_under(size.problems(), "/percent");
   const auto interval =
       in.limits == PercentLimitsBy::exact_binomial
-          ? size_interval(*measured, percent, in.confidence.number())
+          ? exact_size_interval(*measured, percent, in.confidence.number())
           : by_normal_approximation(*measured, percent, in.confidence.number(), steps);
   if (!interval.low || !interval.high) {
     return Problem{"curve-does-not-reach",

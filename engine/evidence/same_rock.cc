@@ -101,16 +101,25 @@ std::vector<Length> class_edges(const Gradation& together) {
   return edges;
 }
 
+/// Counts as of so many effective stones as stand behind the shares at the edges on the mean (of
+/// their variances, as Rao & Scott 1981 divide by the mean design effect [memory]), no more than
+/// behind the whole curve: where few heavy stones tell the coarse end, looks at one rock would else
+/// be found different too often.
 std::vector<double> stones_between(const MeasuredGradation& look,
                                    const std::vector<Length>& edges) {
+  double of_one = 0;
+  for (const Length edge : edges) {
+    of_one += 1 / std::min(look.effective_stones, look.effective_stones_at(edge));
+  }
+  const double stones = static_cast<double>(edges.size()) / of_one;
   std::vector<double> counts;
   double below = 0;
   for (const Length edge : edges) {
     const double percent = look.curve.percent_smaller(edge);
-    counts.push_back(look.effective_stones * (percent - below) / 100);
+    counts.push_back(stones * (percent - below) / 100);
     below = percent;
   }
-  counts.push_back(look.effective_stones * (100 - below) / 100);
+  counts.push_back(stones * (100 - below) / 100);
   return counts;
 }
 

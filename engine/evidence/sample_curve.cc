@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/evidence/reading_error.h"
 #include "engine/evidence/size_text.h"
 
 namespace proofstone {
@@ -38,12 +39,35 @@ void caution_ranges(MeasuredGradation& measured, const std::vector<SampleRange>&
   }
 }
 
+/// Effective stones behind shares read at the quarters of every range. The errors of reading begin
+/// at the lower edge of the first range, or at the upper one where that is open.
+void put_stones_between_edges(const std::vector<WeightedStones>& groups,
+                              std::vector<ReadingError>& errors) {
+  constexpr double quarters[] = {0.25, 0.5, 0.75, 1};
+  std::vector<double> stones;
+  std::vector<std::vector<double>> at_quarter;
+  for (const double part : quarters) {
+    at_quarter.push_back(effective_stones(groups, part).at_points);
+  }
+  stones.push_back(at_quarter.front().front());
+  for (std::size_t k = 0; k < groups.size(); ++k) {
+    for (const auto& at_points : at_quarter) stones.push_back(at_points[k]);
+  }
+  const std::size_t skipped = stones.size() - errors.size();
+  for (std::size_t i = 0; i < errors.size(); ++i) errors[i].stones = stones[skipped + i];
+}
+
 }  // namespace
 
 bool has_lower(const SizeRange& range) { return range.lower && range.lower->si() > 0; }
 
+Length lower_or_half(const SizeRange& range) {
+  return has_lower(range) ? *range.lower : 0.5 * range.upper;
+}
+
 Expected<MeasuredGradation> curve_of_ranges(const std::vector<SampleRange>& sample,
-                                            GradationBasis basis, const std::string& word) {
+                                            GradationBasis basis, const std::string& word,
+                                            double exponent) {
   double total = 0;
   std::vector<WeightedStones> groups;
   for (const auto& part : sample) {
@@ -75,6 +99,17 @@ Expected<MeasuredGradation> curve_of_ranges(const std::vector<SampleRange>& samp
   MeasuredGradation measured{std::move(*curve)};
   measured.effective_stones = effective.overall;
   measured.effective_at_points = std::move(at_points);
+  double handled = 0;
+  for (const auto& group : groups) handled += group.stones;
+  std::vector<CountedRange> ranges;
+  for (const auto& part : sample) {
+    // Weighed groups hold their share of the mass for certain, whatever one of their stones weighs.
+    const double stones = exponent > 0 ? part.stones.stones
+                                       : part.stones.stones * part.stones.weight / total * handled;
+    ranges.push_back({lower_or_half(part.range), part.range.upper, stones});
+  }
+  measured.reading_errors = reading_errors(ranges, exponent, measured.curve);
+  put_stones_between_edges(groups, measured.reading_errors);
   for (const auto& part : sample) {
     if (!(part.stones.stones > 0)) continue;
     // A stone may be just as large as the upper size, so it is smaller only than what lies above.

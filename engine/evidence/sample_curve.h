@@ -20,14 +20,19 @@ struct SampleRange {
   std::string name;  ///< "bin 3", as the reader numbered it
 };
 
+/// The lower size of a range, or half of the upper one where none is stated.
+Length lower_or_half(const SizeRange& range);
+
 /// Whether a range has a lower size above zero.
 bool has_lower(const SizeRange& range);
 
 /// The curve of ranges sorted from small to large and already checked, its evidence, what was seen
-/// for a fact, and the cautions about an open smallest range and wide ranges. A Problem when a
-/// curve needs one more range.
+/// for a fact, and the cautions about an open smallest range and wide ranges. `exponent` is the
+/// power of the size that made weights of the middles of counted ranges, 0 where the ranges were
+/// weighed or need none. A Problem when a curve needs one more range.
 Expected<MeasuredGradation> curve_of_ranges(const std::vector<SampleRange>& sample,
-                                            GradationBasis basis, const std::string& word);
+                                            GradationBasis basis, const std::string& word,
+                                            double exponent);
 
 /// Adds D15, D50 and D85 to the steps, where the curve reaches them.
 void say_percentiles(MeasuredGradation& measured);

@@ -34,6 +34,11 @@ Expected<ScalpedEvidence> scalped_evidence(const MeasuredGradation& measured, Le
   after.effective_stones = measured.effective_stones * kept / 100;
   after.effective_at_points = std::move(effective);
   after.lasting_at_points = std::move(lasting);
+  after.reading_errors = measured.reading_errors;
+  for (auto& error : after.reading_errors) {
+    error.percent *= 100 / kept;
+    error.stones *= kept / 100;
+  }
   after.stones = static_cast<int>(measured.stones * kept / 100);
   after.method = "scalping computed from " + measured.method;
   after.photos = measured.photos;

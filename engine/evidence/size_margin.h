@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "engine/evidence/decision_risks.h"
 #include "engine/evidence/measured_gradation.h"
@@ -36,8 +37,13 @@ Problems problems_of_requirement(double percent, Length required);
 /// than the required size". Problems: percent not between 0 and 100, required not positive,
 /// a risk not above 0 and up to 0.5. The limits of the margin are two-sided at one minus the
 /// owner's risk.
+///
+/// Where the required size is itself uncertain, as by the scatter of density tests,
+/// `required_errors` are equally likely values of ln(true over stated required size), from low to
+/// high: confidences are means over them, and the limits of the margin are widened in quadrature.
 Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
-                                 const DecisionRisks& risks);
+                                 const DecisionRisks& risks,
+                                 const std::vector<double>& required_errors = {});
 
 /// As above, both risks being one minus the confidence.
 Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,

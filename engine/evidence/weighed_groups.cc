@@ -60,9 +60,15 @@ Problems problems_of_masses(const std::vector<WeighedGroup>& groups) {
 }
 
 Length middle_of(const WeighedGroup& group) {
-  const bool open = !group.lower || group.lower->meters() <= 0;
-  const double lower = open ? group.upper.meters() / 2 : group.lower->meters();
+  const double lower = lower_or_half({group.lower, group.upper}).meters();
   return Length::meters(std::sqrt(lower * group.upper.meters()));
+}
+
+/// Of the masses of stones spread evenly in log D from the lower to the upper size, as D³:
+/// variance over the mean squared, h·coth(h) − 1 with h = 3/2·ln(upper/lower).
+double scatter_in(const WeighedGroup& group) {
+  const double h = 1.5 * std::log(group.upper / lower_or_half({group.lower, group.upper}));
+  return h / std::tanh(h) - 1;
 }
 
 double stones_in(const WeighedGroup& group, SizeMeaning meaning) {
@@ -107,7 +113,8 @@ Expected<MeasuredGradation> gradation_from_weighed(const std::vector<WeighedGrou
     const auto name = fmt::format("group {}", i + 1);
     const double stones = group.mass.si() > 0 ? stones_in(group, size_meaning) : 0;
     const Mass mean = stones > 0 ? group.mass / stones : Mass{};
-    sample.push_back({{group.lower, group.upper}, {stones, mean.kilograms()}, name});
+    sample.push_back(
+        {{group.lower, group.upper}, {stones, mean.kilograms(), scatter_in(group)}, name});
     total = total + group.mass;
     heaviest_mean = std::max(heaviest_mean, mean);
     counted += group.stones;
@@ -119,7 +126,7 @@ Expected<MeasuredGradation> gradation_from_weighed(const std::vector<WeighedGrou
     }
     if (auto doubt = doubt_about_mean(group, size_meaning, name)) cautions.push_back(*doubt);
   }
-  auto measured = curve_of_ranges(sample, {size_meaning, PercentOf::mass}, "group");
+  auto measured = curve_of_ranges(sample, {size_meaning, PercentOf::mass}, "group", 0);
   if (!measured) return measured.problems();
   measured->stones = counted;
   measured->method = "weighed sample";

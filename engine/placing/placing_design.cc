@@ -1,6 +1,22 @@
 #include "engine/placing/placing_design.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace proofstone {
+namespace {
+
+/// More points where the zone is long; what one machine or one glance decides stays.
+void measure_along(const PlacingDesign& design, PlacingCheck& check) {
+  const bool measured = check.measure == CheckMeasure::at_least ||
+                        check.measure == CheckMeasure::at_most ||
+                        check.measure == CheckMeasure::within;
+  if (!design.length || !measured || check.fewest_points <= 1) return;
+  const auto along = static_cast<int>(std::ceil(*design.length / length_for_a_point - 1e-9));
+  check.fewest_points = std::max(check.fewest_points, along);
+}
+
+}  // namespace
 
 std::vector<PlacingCheck> placing_checks(const PlacingDesign& design) {
   std::vector<PlacingCheck> checks;
@@ -20,6 +36,7 @@ std::vector<PlacingCheck> placing_checks(const PlacingDesign& design) {
   end_stage();
   if (design.cover) add_cover_checks(design, checks);
   end_stage();
+  for (auto& check : checks) measure_along(design, check);
   return checks;
 }
 

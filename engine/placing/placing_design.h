@@ -40,6 +40,7 @@ struct DesignedCover {
 struct PlacingDesign {
   std::string class_name;
   Length layer_thickness;
+  std::optional<Length> length;  ///< along the water
   std::optional<Length> largest_stone;
   bool under_water = false;
   int survey_points = 0;  ///< planned for the thickness of the layer
@@ -58,6 +59,10 @@ struct PlacingDesign {
 /// cover. Every number is the design's own; every tolerance has its source or says that it is usual
 /// without one.
 std::vector<PlacingCheck> placing_checks(const PlacingDesign& design);
+
+/// A check that is measured wants three points, and one for so much of the zone's length (common
+/// practice, no source).
+inline constexpr Length length_for_a_point = Length::feet(100);
 
 /// The parts of that list. Internal to placing.
 void add_ground_checks(const PlacingDesign& design, std::vector<PlacingCheck>& checks);

@@ -89,6 +89,8 @@ PlacingDesign placing_design(const Site& site, const Zone& zone) {
     design.largest_stone = rock_class->largest_stone;
   }
   design.layer_thickness = zone.layer_thickness;
+  design.length = zone.extent.length;
+  if (!design.length && zone.along) design.length = zone.along->to - zone.along->from;
   design.under_water = zone.placement == Placement::under_water;
   design.survey_points =
       points_for_mean(usual_spread, mean_within, 0.5 * (1 - site.evidence.confidence)).value_or(0);

@@ -3,6 +3,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
+
+#include "engine/site/density_scatter.h"
 
 namespace proofstone {
 namespace {
@@ -22,21 +25,56 @@ Finding begin_finding(const Zone& zone, const LotEvidence& evidence) {
   return finding;
 }
 
-/// The margin if all the rock were as light as the lightest test: density is as uncertain as size.
-void note_lightest_test(Finding& finding, const RockSource& source, ZoneSetting setting,
-                        const SizingMethod& method, const MeasuredGradation& measured) {
-  const auto& tests = source.specific_gravity_tests;
-  if (tests.size() < 2) return;
-  const auto lightest = *std::min_element(tests.begin(), tests.end());
-  setting.rock.specific_gravity = lightest;
-  const auto answer = method.size(setting);
-  if (!answer.required) return;
-  const auto size = measured.curve.size_at(answer.required->percent_smaller);
-  if (!size) return;
-  finding.reasons.push_back(fmt::format(
-      "Were all the rock as light as the lightest of {} tests (specific gravity {}), the margin "
-      "would be {}.",
-      tests.size(), significant(lightest.number(), 3), margin_text(*size / answer.required->size)));
+/// What the scatter of the density tests does to the size needed, and the margin if all the rock
+/// were as light as the lightest.
+void note_density(Finding& finding, const RockSource& source, const MeasuredMargin& measured,
+                  const DensityScatter& scatter) {
+  if (measured.margin.margin) {
+    const double lightest =
+        *measured.margin.margin * (measured.required.size / scatter.needed_with_lightest);
+    finding.reasons.push_back(fmt::format(
+        "The {} tests of specific gravity scatter; the confidence and the limits of the margin "
+        "take in how little sure their mean is. Were all the rock as light as the lightest ({}), "
+        "the margin would be {}.",
+        source.specific_gravity_tests.size(), significant(scatter.lightest.number(), 3),
+        margin_text(lightest)));
+  }
+  double squares = 0;
+  for (const double error : scatter.log_errors) squares += error * error;
+  finding.steps.computed(
+      "e_G", "scatter of the size needed, from the error of the mean specific gravity",
+      "standard deviation of ln D needed over Student's t of the mean",
+      measure(std::sqrt(squares / static_cast<double>(scatter.log_errors.size()))));
+}
+
+/// Where the method lets a thicker layer carry smaller stones: what its coefficient would have to
+/// be, and how thick the layer lies. The size needed is proportional to the coefficient.
+void note_thickness(Finding& finding, const Site& site, const Zone& zone,
+                    const MeasuredMargin& measured, const Wording& wording) {
+  const auto& inputs = measured.asked->method->description().inputs;
+  const bool has_coefficient = std::any_of(inputs.begin(), inputs.end(), [](const auto& input) {
+    return input.key == "thickness_coefficient";
+  });
+  const auto& margin = measured.margin;
+  if (!has_coefficient || margin.outcome == Outcome::meets || !margin.low || *margin.low >= 1) {
+    return;
+  }
+  auto text = fmt::format(
+      "A layer thicker than the least may carry smaller stones by this method: at a "
+      "layer-thickness "
+      "coefficient CT of {} times the one used, or less, this rock would be shown to hold. Plate "
+      "B-40 "
+      "of EM 1110-2-1601, which gives it, is not held here: the designer reads it there",
+      significant(*margin.low, 2));
+  for (const auto& [id, survey] : site.layer_surveys) {
+    if (survey.zone != zone.id || survey.thicknesses.empty() || survey.vertical_on) continue;
+    Length sum;
+    for (const auto thickness : survey.thicknesses) sum = sum + thickness;
+    text += fmt::format("; by \"{}\" the layer lies {} thick on the mean, {} is drawn", survey.name,
+                        wording.rock(sum / static_cast<double>(survey.thicknesses.size())),
+                        wording.rock(zone.layer_thickness));
+  }
+  finding.reasons.push_back(text + ".");
 }
 
 void word_margin(Finding& finding, const MeasuredMargin& measured, double confidence,
@@ -79,7 +117,7 @@ void word_margin(Finding& finding, const MeasuredMargin& measured, double confid
 
 Finding method_finding(const Site& site, const Zone& zone, const LotEvidence& evidence,
                        const MeasuredMargin& measured, const SizingAnswer& answer,
-                       const ZoneSetting& setting, const Wording& wording) {
+                       const std::optional<DensityScatter>& scatter, const Wording& wording) {
   const auto& about = measured.asked->method->description();
   const auto& flow_case = *measured.asked->water->flow_case;
   auto finding = begin_finding(zone, evidence);
@@ -106,8 +144,8 @@ Finding method_finding(const Site& site, const Zone& zone, const LotEvidence& ev
       finding.next = "Settle the inputs that this method takes by default, or judge by another.";
     }
   }
-  note_lightest_test(finding, site.sources.at(evidence.lot->source), setting,
-                     *measured.asked->method, *evidence.together);
+  note_thickness(finding, site, zone, measured, wording);
+  if (scatter) note_density(finding, site.sources.at(evidence.lot->source), measured, *scatter);
   return finding;
 }
 
@@ -259,12 +297,16 @@ RockInZone rock_in_zone(const Site& site, const ZoneSizing& sizing, const LotEvi
     // As the curve measures stones.
     answer.required->size = size_as(*answer.required, evidence.together->curve.basis().size);
     answer.required->by_mass = false;
-    auto margin = size_margin(*evidence.together, answer.required->percent_smaller,
-                              answer.required->size, site.evidence.risks());
+    const auto scatter =
+        density_scatter(site.sources.at(evidence.lot->source), setting, *asked.method,
+                        answer.required->size, evidence.together->curve.basis().size);
+    auto margin =
+        size_margin(*evidence.together, answer.required->percent_smaller, answer.required->size,
+                    site.evidence.risks(), scatter ? scatter->log_errors : std::vector<double>{});
     if (!margin) continue;
     MeasuredMargin measured{&asked, *answer.required, std::move(*margin)};
     result.findings.push_back(
-        method_finding(site, *sizing.zone, evidence, measured, answer, setting, wording));
+        method_finding(site, *sizing.zone, evidence, measured, answer, scatter, wording));
     // Without a margin the curve does not reach down to the percent: nothing could be worse.
     const double ratio = measured.margin.margin.value_or(0);
     if (counts(*sizing.zone, asked) && (!result.governing || ratio < least)) {

@@ -101,6 +101,28 @@ void add_tally(const PlacingDesign& design, const std::map<std::string, int>& lo
   evidence.push_back(said);
 }
 
+/// What every day's loads say of the mix by themselves: a day off the recipe that another one makes
+/// up for in the sum lies in the ground as it was mixed.
+void note_days_off_the_recipe(const PlacingDesign& design,
+                              const std::map<std::string, std::map<std::string, int>>& by_day,
+                              StandingCheck& one) {
+  std::optional<double> tolerance;
+  if (design.tolerances.mix) tolerance = design.tolerances.mix->number();
+  for (const auto& [day, loads] : by_day) {
+    const auto lines = tally_lines(design.mix, loads, tolerance);
+    if (lines.empty()) {
+      one.remarks.push_back(fmt::format("On {} fill was tallied without a load of rock.", day));
+    }
+    for (const auto& line : lines) {
+      if (line.holds()) continue;
+      one.remarks.push_back(fmt::format(
+          "On {} {:.0f} loads of {} were tallied, where {:.1f} go with the rock of that day; what "
+          "another day makes up for is not mixed in there.",
+          day, line.counted, line.name, line.wanted));
+    }
+  }
+}
+
 StandingCheck stand(const Site& site, const Zone& zone, const PlacingDesign& design,
                     PlacingCheck check, const std::vector<const PlacingWalk*>& walks,
                     const Wording& wording) {
@@ -108,13 +130,17 @@ StandingCheck stand(const Site& site, const Zone& zone, const PlacingDesign& des
   one.check = std::move(check);
   std::vector<CheckEvidence> evidence;
   std::map<std::string, int> loads;
+  std::map<std::string, std::map<std::string, int>> loads_by_day;
   std::string counted_when;
   for (const auto* walk : walks) {
     for (const auto& entry : walk->entries) {
       if (entry.check != one.check.id) continue;
       const auto said = judge_entry(one.check, entry, walk->seen.when);
       if (entry.loads.empty()) evidence.push_back(said);
-      for (const auto& [material, count] : entry.loads) loads[material] += count;
+      for (const auto& [material, count] : entry.loads) {
+        loads[material] += count;
+        loads_by_day[walk->seen.when.substr(0, 10)][material] += count;
+      }
       if (!entry.loads.empty()) counted_when = walk->seen.when;
       one.evidence.push_back(entry_text(one.check, *walk, entry, said.says, wording));
     }
@@ -122,6 +148,7 @@ StandingCheck stand(const Site& site, const Zone& zone, const PlacingDesign& des
   if (one.check.measure == CheckMeasure::load_tally) {
     one.mix = design.mix;
     add_tally(design, loads, counted_when, one, evidence);
+    if (loads_by_day.size() > 1) note_days_off_the_recipe(design, loads_by_day, one);
   }
   if (one.check.measure == CheckMeasure::layer_survey) {
     add_surveys(site, zone, wording, one, evidence);

@@ -72,7 +72,10 @@ std::vector<double> by_weights(const SurfaceShare& share) {
   std::vector<WeightedStones> groups;
   groups.reserve(share.stones().size());
   for (const auto& stone : share.stones()) groups.push_back({1, stone.weight});
-  return effective_stones(groups, 0.5).at_points;
+  auto effective = effective_stones(groups, 0.5);
+  // A photo hides small stones: its many small ones are not taken for more than the whole.
+  for (double& there : effective.at_points) there = std::min(there, effective.overall);
+  return effective.at_points;
 }
 
 /// At the stone of a percent, or the next one.
