@@ -39,7 +39,8 @@ constexpr const char* help_text =
       --margin PERCENT               how far inside every limit the cheapest must stay
       --buckets NUMBER               most buckets to a recipe, 12 unless stated
       --scalp SIZE                   each material also without its stones above this, such as "24 in"
-  proofstone count-plan CLASS        how many stones to count before going out, limit by limit
+  proofstone count-plan [SITE] CLASS   how many stones to count before going out, limit by limit;
+                                     with a site, for its own classes too and at its risks
       --owners-risk, --producers-risk PERCENT   5 % each unless stated
       --good-by PERCENT              of its mass by which good rock keeps a limit, 10 % unless stated
       --stones-in-load N, --alike-in-load R     stones of one load are alike, R from 0 to 1
@@ -179,9 +180,13 @@ int blend_command(const Arguments& arguments) {
 }
 
 int count_plan_command(const Arguments& arguments) {
-  json request = {{"ask", "count-plan"},
-                  {"class", arguments.words.front()},
-                  {"units", arguments.value("units", "us")}};
+  json request = {{"ask", "count-plan"}, {"units", arguments.value("units", "us")}};
+  if (arguments.words.size() > 1) {
+    auto of_site = site_request("count-plan", arguments);
+    if (!of_site) return refuse(of_site.problems(), code_of(of_site.problems()));
+    request = std::move(*of_site);
+  }
+  request["class"] = arguments.words.back();
   for (std::string option :
        {"owners-risk", "producers-risk", "good-by", "stones-in-load", "alike-in-load"}) {
     const auto value = arguments.value(option);
@@ -388,7 +393,7 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"explain", 2, 2, explain_command},
                                 {"drawing", 1, 1, drawing_command},
                                 {"blend", 2, 50, blend_command},
-                                {"count-plan", 1, 1, count_plan_command},
+                                {"count-plan", 1, 2, count_plan_command},
                                 {"quantities", 1, 1, quantities_command},
                                 {"specification", 1, 1, specification_command},
                                 {"report", 2, 2, report_command},

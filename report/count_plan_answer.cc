@@ -38,8 +38,12 @@ json limit_json(const LimitPlan& one, const Wording& wording) {
 
 }  // namespace
 
-CountQuestion read_count_question(FieldReader& request) {
+CountQuestion read_count_question(FieldReader& request, const Site* site) {
   CountQuestion question;
+  if (site != nullptr) {
+    question.risks = site->evidence.risks();
+    question.good_by = site->evidence.good_by;
+  }
   question.rock_class = request.required_text("class");
   question.risks.owners = share(request, "owners_risk", question.risks.owners, 0.001, 0.49);
   question.risks.producers =
@@ -57,11 +61,14 @@ CountQuestion read_count_question(FieldReader& request) {
   return question;
 }
 
-Expected<json> count_plan_answer(const CountQuestion& question, UnitSystem units) {
-  const auto* rock_class = find_rock_class(question.rock_class);
+Expected<json> count_plan_answer(const CountQuestion& question, const Site* site,
+                                 UnitSystem units) {
+  const auto* rock_class = site == nullptr ? find_rock_class(question.rock_class)
+                                           : find_class(*site, question.rock_class);
   if (rock_class == nullptr) {
     return Problem{"no-such-class", fmt::format("No class is called \"{}\".", question.rock_class),
-                   "", "/class", "an id that `proofstone classes` lists"};
+                   "", "/class",
+                   "an id that `proofstone classes` lists, or a class of the site named with it"};
   }
   const auto plan = count_plan(rock_class->band, question.risks, question.good_by);
   if (!plan) return plan.problems();

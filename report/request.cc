@@ -4,6 +4,7 @@
 
 #include <map>
 #include <nlohmann/json.hpp>
+#include <optional>
 
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
@@ -25,10 +26,18 @@ using nlohmann::json;
 
 json count_plan_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
-  const auto question = read_count_question(request);
+  // A class of the document's own needs the document; a published one does not.
+  std::optional<Site> stated;
+  if (request.optional("document") != nullptr) {
+    auto site = site_of(request, problems);
+    if (!site) return refused(site.problems());
+    stated = std::move(*site);
+  }
+  const Site* site = stated ? &*stated : nullptr;
+  const auto question = read_count_question(request, site);
   request.finish();
   if (!problems.empty()) return refused(problems);
-  auto plan = count_plan_answer(question, units);
+  auto plan = count_plan_answer(question, site, units);
   if (!plan) return refused(plan.problems());
   return {{"count_plan", std::move(*plan)}};
 }

@@ -61,6 +61,8 @@ gives 0 "Owner's risk 10 %" count-plan fhwa-3 --owners-risk '10 %' --good-by '15
 gives 0 'scalped' blend examples/tansy-crossing fhwa-2 ridge-small ridge-large --scalp '12 in'
 gives 3 'scalp' blend examples/tansy-crossing fhwa-2 --scalp '-5 in'
 gives 3 'No class is called' count-plan no-such
+gives 0 'on average where the rock is good' count-plan examples/sorrel-creek fhwa-3
+gives 3 'No class is called' count-plan examples/sorrel-creek no-such
 gives 3 'No count is planned with this' count-plan fhwa-3 --owners-risk '80 %'
 gives 3 'No class is called' blend examples/tansy-crossing no-such
 gives 3 'No material is called' blend examples/tansy-crossing fhwa-2 gold

@@ -95,6 +95,31 @@ TEST(PercentSmallerInterval, PartStonesLieBetweenWholeOnes) {
   EXPECT_LT(part.high, more.high);
 }
 
+TEST(JeffreysInterval, LiesInsideTheExactLimits) {
+  for (const double percent : {0.0, 3.0, 15.0, 50.0, 97.0, 100.0}) {
+    const auto exact = percent_smaller_interval(percent, 100, 0.90);
+    const auto jeffreys = jeffreys_interval(percent, 100, 0.90);
+    EXPECT_LE(jeffreys.high, exact.high) << percent;
+    EXPECT_GE(jeffreys.low, exact.low) << percent;
+    EXPECT_LE(jeffreys.low, percent);
+    EXPECT_GE(jeffreys.high, percent);
+  }
+  EXPECT_EQ(jeffreys_interval(0, 100, 0.90).low, 0);
+  EXPECT_EQ(jeffreys_interval(100, 100, 0.90).high, 100);
+  EXPECT_EQ(jeffreys_interval(50, 0, 0.90).high, 100);
+  EXPECT_EQ(jeffreys_interval(nan, 10, 0.90).low, 0);
+  EXPECT_EQ(jeffreys_interval(50, 10, 1).low, 0);
+}
+
+TEST(StudentQuantile, KnownValuesAndNonsense) {
+  // One-sided 5 %: 6.314 with one degree of freedom, 1.729 with 19 (NIST e-Handbook §1.3.6.7.2).
+  EXPECT_NEAR(student_quantile_above(0.05, 1), 6.314, 0.001);
+  EXPECT_NEAR(student_quantile_above(0.05, 19), 1.729, 0.001);
+  EXPECT_NEAR(student_quantile_above(0.5, 4), 0, 1e-7);
+  EXPECT_TRUE(std::isnan(student_quantile_above(0.6, 4)));
+  EXPECT_TRUE(std::isnan(student_quantile_above(0.05, 0)));
+}
+
 TEST(Confidence, Fp14ClassThreeExample) {
   // Reference example 3.4: one-sided p-values of six conditions from 100 stones.
   EXPECT_NEAR(confidence_at_most(9, 100, 15), 1 - 0.0551, 5e-5);
@@ -130,7 +155,7 @@ TEST(Confidence, ExtremeLimits) {
 
 TEST(SizeInterval, CrossesWhereTheLimitsOfThePercentDo) {
   const auto measured = count_of_100();
-  const auto interval = size_interval(measured, 50, 0.95);
+  const auto interval = exact_size_interval(measured, 50, 0.95);
   ASSERT_TRUE(interval.low && interval.high);
   // The exact binomial is a little wider than the 215.2 to 271.1 mm of the normal approximation.
   EXPECT_NEAR(interval.low->millimeters(), 215.17, 3);
@@ -142,6 +167,20 @@ TEST(SizeInterval, CrossesWhereTheLimitsOfThePercentDo) {
   EXPECT_NEAR(percent_smaller_interval(low_share, 100, 0.95).high, 50, 1e-6);
   const double high_share = measured.curve.percent_smaller(*interval.high);
   EXPECT_NEAR(percent_smaller_interval(high_share, 100, 0.95).low, 50, 1e-6);
+}
+
+TEST(SizeInterval, StatedLimitsTouchThePercentAtTheirEnds) {
+  const auto measured = count_of_100();
+  const auto interval = size_interval(measured, 50, 0.95);
+  ASSERT_TRUE(interval.low && interval.high);
+  EXPECT_NEAR(stated_interval(measured, *interval.low, 0.95).high, 50, 1e-6);
+  EXPECT_NEAR(stated_interval(measured, *interval.high, 0.95).low, 50, 1e-6);
+  // Between the edges more stones speak, and the curve may be misread; at an edge neither.
+  const auto inside = Length::millimeters(215);
+  EXPECT_GT(measured.effective_stones_at(inside), 100);
+  EXPECT_GT(measured.reading_error_at(inside), 0);
+  EXPECT_NEAR(measured.effective_stones_at(Length::millimeters(256)), 100, 1e-9);
+  EXPECT_NEAR(measured.reading_error_at(Length::millimeters(256)), 0, 1e-9);
 }
 
 TEST(SizeInterval, EndIsAbsentWhereTheCurveDoesNotReach) {
@@ -173,7 +212,7 @@ TEST(ConfidenceBand, HasEveryPointWithItsLimits) {
     EXPECT_LE(band[i].interval.low, band[i].percent);
     EXPECT_GE(band[i].interval.high, band[i].percent);
   }
-  EXPECT_NEAR(band[2].interval.low, percent_smaller_interval(25, 100, 0.95).low, 1e-12);
+  EXPECT_NEAR(band[2].interval.low, jeffreys_interval(25, 100, 0.95).low, 1e-9);
 }
 
 }  // namespace

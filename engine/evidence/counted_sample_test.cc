@@ -211,8 +211,8 @@ TEST(GradationFromStones, WholeLoadIsWeightedByTheCubeOfTheSize) {
   EXPECT_NEAR(percent_at(*measured, 200), 7.85, 0.1);
   // At the coarse end fewer still stand behind the share.
   EXPECT_LT(measured->effective_stones_at(Length::millimeters(400)), 8);
-  EXPECT_DOUBLE_EQ(measured->effective_stones_at(Length::millimeters(120)),
-                   measured->effective_stones);
+  // The many small stones weigh little: they tell the fine end better than the whole is told.
+  EXPECT_GT(measured->effective_stones_at(Length::millimeters(120)), measured->effective_stones);
   // A stone of 860 mm would weigh eight times the largest.
   EXPECT_NEAR(measured->effective_stones_at(Length::millimeters(860)),
               measured->effective_stones_at(Length::millimeters(431)) / 8, 0.05);

@@ -17,15 +17,17 @@ constexpr double least_variance = 0.05;
 EffectiveStones effective_stones(const std::vector<WeightedStones>& groups, double part_below) {
   double sum = 0;
   double sum_of_squares = 0;
+  double squares_of_means = 0;
   double heaviest = 0;
   for (const auto& group : groups) {
     sum += group.stones * group.weight;
     sum_of_squares += squares_of(group);
+    squares_of_means += group.stones * group.weight * group.weight;
     if (group.stones > 0) heaviest = std::max(heaviest, group.weight);
   }
   EffectiveStones effective;
   if (!(sum > 0)) return effective;
-  effective.overall = sum * sum / sum_of_squares;
+  effective.overall = sum * sum / squares_of_means;
 
   double below = 0;
   double squares_below = 0;

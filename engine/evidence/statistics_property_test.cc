@@ -66,6 +66,27 @@ TEST(AgainstGsl, ExactLimitsOfAShare) {
   }));
 }
 
+TEST(AgainstGsl, JeffreysLimitsOfAShare) {
+  EXPECT_TRUE(rc::check([] {
+    const double stones = between(3, 1500);
+    const double percent = between(1, 99);
+    const double confidence = between(0.5, 0.999);
+    const double smaller = stones * percent / 100;
+    const double tail = (1 - confidence) / 2;
+    const auto limits = jeffreys_interval(percent, stones, confidence);
+    assert_same(gsl_cdf_beta_P(limits.low / 100, smaller + 0.5, stones - smaller + 0.5), tail);
+    assert_same(gsl_cdf_beta_Q(limits.high / 100, smaller + 0.5, stones - smaller + 0.5), tail);
+  }));
+}
+
+TEST(AgainstGsl, StudentsQuantile) {
+  EXPECT_TRUE(rc::check([] {
+    const double tail = between(1e-4, 0.49);
+    const double degrees = between(1, 200);
+    assert_same(gsl_cdf_tdist_Q(student_quantile_above(tail, degrees), degrees), tail);
+  }));
+}
+
 TEST(AgainstGsl, NormalAndChiSquare) {
   EXPECT_TRUE(rc::check([] {
     const double probability = between(1e-6, 1 - 1e-6);

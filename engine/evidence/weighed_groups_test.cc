@@ -55,12 +55,16 @@ TEST(GradationFromWeighed, EffectiveStonesAreMassSquaredOverSumOfSquares) {
   EXPECT_LT(measured->effective_stones_at(mm(400)), measured->effective_stones);
 }
 
-TEST(GradationFromWeighed, StonesOfOneMassAreWorthTheirCount) {
+TEST(GradationFromWeighed, StonesOfOneMassAreWorthNearlyTheirCount) {
   const auto measured = gradation_from_weighed(
       {{mm(200), mm(250), kg(400), 20}, {mm(250), mm(300), kg(600), 30}}, SizeMeaning::sphere);
   ASSERT_TRUE(measured);
   EXPECT_NEAR(measured->effective_stones, 50, 1e-9);
-  for (const double there : measured->effective_at_points) EXPECT_NEAR(there, 50, 1e-9);
+  // Less the scatter of the masses within a group, 4 % and 3 % of the mean squared.
+  for (const double there : measured->effective_at_points) {
+    EXPECT_LT(there, 50);
+    EXPECT_GT(there, 48);
+  }
 }
 
 TEST(GradationFromWeighed, DoubtsAMeanStoneThatDoesNotFit) {

@@ -196,6 +196,23 @@ TEST(Standing, OrderOfEntryDoesNotMatterAndPointsAddUp) {
   }
 }
 
+TEST(PlacingChecks, ALongZoneIsMeasuredAtMorePoints) {
+  const auto points_of = [](std::optional<Length> length, const std::string& id) {
+    PlacingDesign design;
+    design.toe_depth = Length::feet(5);
+    design.largest_stone = Length::feet(2);
+    design.length = length;
+    for (const auto& check : placing_checks(design)) {
+      if (check.id == id) return check.fewest_points;
+    }
+    return 0;
+  };
+  EXPECT_EQ(points_of({}, "toe"), 3);
+  EXPECT_EQ(points_of(Length::feet(200), "toe"), 3);
+  EXPECT_EQ(points_of(Length::feet(520), "toe"), 6);
+  EXPECT_EQ(points_of(Length::feet(520), "bucket"), 1);
+}
+
 TEST(NonconformanceCourse, WhatIsImpossibleIsNamed) {
   auto one = closed_by(DispositionKind::rework, "2026-05-02", "2026-05-04");
   EXPECT_TRUE(problems_of_course(one).empty());

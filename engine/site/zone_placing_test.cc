@@ -187,6 +187,13 @@ TEST(ZonePlacing, LoadsAreTalliedAgainstTheRecipe) {
   EXPECT_EQ(tally(10, 5), Outcome::meets);
   EXPECT_EQ(tally(10, 8), Outcome::falls_short);
   EXPECT_EQ(tally(0, 8), Outcome::not_yet_known);
+  // In the sum as the recipe asks, but not by day: what was mixed on a day lies so in the ground.
+  tally(10, 2);
+  example.items["placing_walks"]["two"] =
+      walk_at("2026-06-09T10:00:00Z", {{"mix", {{"loads", {{"rock", 10}, {"coarse", 8}}}}}});
+  const auto by_day = findings_of(example);
+  EXPECT_EQ(outcome(by_day, "placing-check.bank.mix"), Outcome::ask_the_designer);
+  example.items["placing_walks"].erase("two");
   example.items["placing_walks"]["one"]["checks"]["mix"]["loads"]["gold"] = 1;
   EXPECT_EQ(first_problem(example).code, "no-such-item");
   EXPECT_EQ(first_problem(example).where, "/placing_walks/one/checks/mix/loads/gold");
