@@ -184,8 +184,8 @@ TEST(SizeInterval, StatedLimitsTouchThePercentAtTheirEnds) {
 }
 
 TEST(SizeInterval, EndIsAbsentWhereTheCurveDoesNotReach) {
-  const auto few = *gradation_from_bins({{Length::millimeters(100), Length::millimeters(200), 2},
-                                         {Length::millimeters(200), Length::millimeters(400), 2}},
+  const auto few = *gradation_from_bins({{Length::millimeters(100), Length::millimeters(200), 1},
+                                         {Length::millimeters(200), Length::millimeters(400), 1}},
                                         StonePicking::grid);
   const auto interval = size_interval(few, 50, 0.95);
   EXPECT_FALSE(interval.low);

@@ -197,7 +197,8 @@ Expected<MeasuredGradation> gradation_from_stones(const std::vector<Length>& int
   double total = 0;
   for (const auto& group : groups) total += group.stones * group.weight;
   std::vector<GradationPoint> points{{(1 - step_width) * sizes.front(), 0}};
-  std::vector<double> at_points{effective.at_points.front()};
+  // At its ends the curve leaves the whole of a reading on one side.
+  std::vector<double> at_points{effective_stones(groups, 0).at_points.front()};
   double below = 0;
   for (std::size_t k = 0; k < sizes.size(); ++k) {
     const double own = groups[k].stones * groups[k].weight;
@@ -206,7 +207,7 @@ Expected<MeasuredGradation> gradation_from_stones(const std::vector<Length>& int
     below += own;
   }
   points.push_back({(1 + step_width) * sizes.back(), 100});
-  at_points.push_back(effective.at_points.back());
+  at_points.push_back(effective_stones(groups, 1).at_points.back());
 
   auto curve = Gradation::make(std::move(points), measured_basis);
   if (!curve) return curve.problems();

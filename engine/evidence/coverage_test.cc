@@ -188,7 +188,7 @@ TEST(Coverage, MarginKeepsTheStatedConfidence) {
     if (!(*margin->low <= 1 && *margin->high >= 1)) size_missed += 1.0 / samples;
   }
   EXPECT_LE(wrong, 0.10);
-  EXPECT_LE(size_missed, 0.10);
+  EXPECT_NEAR(size_missed, 0.10, 0.02);  // three standard deviations: stated at 90 %
 }
 
 }  // namespace

