@@ -17,7 +17,7 @@ const SimulationResults& results() {
   return run;
 }
 
-/// What the issue of evidence promises of intervals stated at 90 %.
+/// What is promised of intervals stated at 90 %.
 constexpr double least_held = 0.87;
 constexpr double most_held = 0.93;
 /// The coarse end of a weighed sample is told by few stones, read between wide edges: there alone
