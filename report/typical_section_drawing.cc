@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <utility>
 
 #include "report/built_slope.h"
 #include "report/section_view.h"
@@ -61,6 +63,29 @@ void add_parts(const TypicalSectionPicture& picture, const BuiltSlope& slope, Dr
   }
 }
 
+/// Stretches of level rock, from its foot, below which no key is dug: there alone bedding lies.
+std::vector<std::pair<double, double>> beside_keys(const TypicalSectionPicture& picture,
+                                                   double from, double to) {
+  std::vector<std::pair<double, double>> stretches{{from, to}};
+  if (!picture.level) return stretches;
+  const double foot = picture.surface.front().station.meters();
+  for (const auto& block : picture.blocks) {
+    if (!block.is_key || block.outline.empty()) continue;
+    double low = std::numeric_limits<double>::infinity();
+    double high = 0;
+    for (const auto& point : block.outline) {
+      const double along = std::abs(foot - point.station.meters());
+      low = std::min(low, along);
+      high = std::max(high, along);
+    }
+    const auto last = stretches.back();
+    stretches.back().second = std::min(last.second, low);
+    stretches.emplace_back(std::max(last.first, high), last.second);
+  }
+  std::erase_if(stretches, [](const auto& one) { return !(one.second - one.first > 1e-6); });
+  return stretches;
+}
+
 void add_under(const TypicalSectionPicture& picture, const BuiltSlope& slope, Drawing& drawing) {
   double down = picture.thickness.meters();
   double share = 0.12;
@@ -70,13 +95,15 @@ void add_under(const TypicalSectionPicture& picture, const BuiltSlope& slope, Dr
     const double from =
         std::isfinite(short_of_ends) ? std::clamp(short_of_ends, 0.0, 0.45 * slope.length()) : 0;
     const double to = slope.length() - from;
-    if (thickness > 0) {
-      drawing.shapes.push_back(
-          {SectionRole::bedding, true, slope.area(from, to, down, down + thickness)});
-    } else {
-      auto line = slope.area(from, to, down, down);
-      line.resize(line.size() / 2);
-      drawing.shapes.push_back({SectionRole::fabric, false, std::move(line)});
+    for (const auto& [low, high] : beside_keys(picture, from, to)) {
+      if (thickness > 0) {
+        drawing.shapes.push_back(
+            {SectionRole::bedding, true, slope.area(low, high, down, down + thickness)});
+      } else {
+        auto line = slope.area(low, high, down, down);
+        line.resize(line.size() / 2);
+        drawing.shapes.push_back({SectionRole::fabric, false, std::move(line)});
+      }
     }
     drawing.notes.push_back({thickness > 0 ? SectionRole::bedding : SectionRole::fabric,
                              slope.at(from + share * (to - from), down + thickness / 2),

@@ -178,6 +178,25 @@ TEST(TypicalSection, AnApronFromAboveHasItsFlowAndNoGround) {
   EXPECT_NEAR(rock->points[2].y - rock->points[1].y, 28, 1e-9);
 }
 
+// The key is dug through the bedding: the bedding ends at its edge.
+TEST(TypicalSection, BeddingEndsAtAKey) {
+  auto picture = samples::apron_section();
+  const auto feet = [](double x, double y) {
+    return GroundPoint{Length::feet(x), Length::feet(y)};
+  };
+  picture.under = {{"Bedding, 6 in", Length::inches(6)}};
+  picture.blocks = {{"key", {feet(0, -2.5), feet(2, -4), feet(6, -4), feet(8, -2.5)}, true}};
+  const auto drawing = layered_section(picture, UnitSystem::us_customary);
+  ASSERT_TRUE(drawing);
+  int areas = 0;
+  for (const auto& line : drawing->lines) {
+    if (line.layer != "BEDDING") continue;
+    ++areas;
+    for (const auto& point : line.points) EXPECT_GE(point.x, 8 - 1e-9);
+  }
+  EXPECT_EQ(areas, 1);
+}
+
 // A second drawing of the zone stands under the first, under its title, and keeps its size.
 TEST(TypicalSection, ASecondDrawingIsSetBelowTheFirst) {
   auto drawing = *layered_section(samples::typical_section(), UnitSystem::us_customary);
