@@ -108,8 +108,12 @@ std::optional<Finding> mix_stability(const Site& site, const Zone& zone,
     finding.reasons.push_back(
         "The class does not limit the stones below its smallest stated size: the rock is taken to "
         "end at half of that, which leaves the widest gap to the fill. Smaller stones among it "
-        "make "
-        "the mix hold its fill the better.");
+        "make the mix hold its fill the better.");
+    if (filter->stability.outcome == Outcome::falls_short) {
+      finding.next =
+          "Have the rock sieved below its smallest stated size, or offer sizes between rock and "
+          "fill; cover the face of the layer until plants hold the fill.";
+    }
   }
   name_open_curves(prepared, finding);
   for (const auto& verdict : filter->stability.verdicts)
