@@ -23,7 +23,7 @@ inline nlohmann::json ask_example(nlohmann::json request) {
   request["files"] = nlohmann::json::array();
   for (const char* name :
        {"section-0240.csv", "count-first-deliveries.csv", "weighed-first-deliveries.csv",
-        "centreline.csv", "bank-soil.csv", "crushed-bedding.csv"}) {
+        "count-mended-pile.csv", "centreline.csv", "bank-soil.csv", "crushed-bedding.csv"}) {
     request["files"].push_back({{"name", name}, {"text", example_file(name)}});
   }
   return nlohmann::json::parse(answer_request(request.dump()));

@@ -81,10 +81,16 @@ TEST(SizeMargin, OutcomeAgreesWithTheLimits) {
     const auto two_sided = size_margin(measured, 50, in(size), 0.95);
     const auto one_sided = size_margin(measured, 50, in(size), 0.975);
     ASSERT_TRUE(two_sided && one_sided && two_sided->low && two_sided->high);
-    if (one_sided->outcome == Outcome::meets) EXPECT_GT(*two_sided->low, 1) << size;
-    if (one_sided->outcome == Outcome::falls_short) EXPECT_LT(*two_sided->high, 1) << size;
+    if (one_sided->outcome == Outcome::meets) {
+      EXPECT_GT(*two_sided->low, 1) << size;
+    }
+    if (one_sided->outcome == Outcome::falls_short) {
+      EXPECT_LT(*two_sided->high, 1) << size;
+    }
     constexpr double clearly = 0.04;
-    if (*two_sided->low > 1 + clearly) EXPECT_EQ(one_sided->outcome, Outcome::meets) << size;
+    if (*two_sided->low > 1 + clearly) {
+      EXPECT_EQ(one_sided->outcome, Outcome::meets) << size;
+    }
     if (*two_sided->high < 1 - clearly) {
       EXPECT_EQ(one_sided->outcome, Outcome::falls_short) << size;
     }
