@@ -205,9 +205,8 @@ TEST(Substitution, AFilterThatTheOtherRockNoLongerSuitsIsMended) {
 
 // Smaller stones with smaller voids: loam that was washed in no longer is, and the proportions that
 // serve stand beside those that do not.
-TEST(Substitution, AMixThatTheOtherRockNoLongerTakesIsMended) {
+TEST(Substitution, ProportionsOfTheMixStandBesideTheOriginal) {
   auto example = filled_bank();
-  // 65 to 35 by loose volume just fills; a wider share forces smaller-voided rock apart.
   auto gravel = example.items["materials"]["loam"];
   gravel["name"] = "Pea gravel";
   gravel["gradation"] = {{{"size", "12 mm"}, {"smaller", "100 %"}},
