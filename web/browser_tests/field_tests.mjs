@@ -334,7 +334,7 @@ export function fieldTests(world) {
       await page.screenshot({ path: world.screenshot('phone-walk'), fullPage: true });
       await nothingWrong(page);
 
-      await page.getByRole('link', { name: /Subgrade/ }).tap();
+      await page.getByRole('link', { name: /^(\d+\. )?Subgrade/ }).tap();
       await page.getByRole('heading', { name: 'Subgrade', level: 1 }).waitFor();
       const next = page.getByLabel(/next point/);
       for (const length of ['0,04', '-0.05']) {
@@ -351,7 +351,7 @@ export function fieldTests(world) {
       await page.getByLabel('Your name').fill('L. Brandt');
       await page.getByRole('button', { name: 'Keep it' }).tap();
       await page.getByText('Kept: Walk: Subgrade.').waitFor();
-      await page.getByRole('link', { name: /Subgrade/ }).tap();
+      await page.getByRole('link', { name: /^(\d+\. )?Subgrade/ }).tap();
       await page.getByText(/Subgrade, L\. Brandt, .*measured 0\.04 ft, -0\.05 ft/).waitFor();
 
       await page.getByRole('link', { name: 'Report a problem here' }).tap();
