@@ -30,7 +30,7 @@ namespace {
 /// "The size at a percent reaches the required one" under test.
 struct SizeTrial {
   const MeasuredGradation& measured;
-  double percent;
+  double percent = 50;
   Length required;
   const std::vector<double>& required_errors;
 
