@@ -10,7 +10,6 @@
 #include "engine/json/utc_time.h"
 #include "engine/site/assess.h"
 #include "engine/site/headline.h"
-#include "report/count_sheet_answer.h"
 #include "report/html_table.h"
 #include "report/markup.h"
 

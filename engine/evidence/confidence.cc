@@ -160,8 +160,13 @@ double chi_square_tail(double statistic, double degrees_of_freedom) {
   return boost::math::gamma_q(degrees_of_freedom / 2, statistic / 2, InDoubles());
 }
 
-PercentInterval percent_smaller_interval(double percent, double effective_stones,
-                                         double confidence) {
+namespace {
+
+/// Limits by the beta distribution, with `shared` of one stone more counted as smaller and the rest
+/// of it as larger for the lower limit, the other way round for the upper: none of it for exact
+/// limits (Clopper and Pearson), half of it for those of Jeffreys.
+PercentInterval beta_interval(double percent, double effective_stones, double confidence,
+                              double shared) {
   PercentInterval interval;
   if (!(effective_stones > 0 && percent >= 0 && percent <= 100) || !is_confidence(confidence)) {
     return interval;
@@ -170,12 +175,21 @@ PercentInterval percent_smaller_interval(double percent, double effective_stones
   const double x = std::min(n, n * percent / 100);
   const double each_tail = (1 - confidence) / 2;
   if (x > 0) {
-    interval.low = 100 * boost::math::ibeta_inv(x, n - x + 1, each_tail, InDoubles());
+    interval.low =
+        100 * boost::math::ibeta_inv(x + shared, n - x + (1 - shared), each_tail, InDoubles());
   }
   if (x < n) {
-    interval.high = 100 * boost::math::ibetac_inv(x + 1, n - x, each_tail, InDoubles());
+    interval.high =
+        100 * boost::math::ibetac_inv(x + (1 - shared), n - x + shared, each_tail, InDoubles());
   }
   return interval;
+}
+
+}  // namespace
+
+PercentInterval percent_smaller_interval(double percent, double effective_stones,
+                                         double confidence) {
+  return beta_interval(percent, effective_stones, confidence, 0);
 }
 
 double confidence_at_most(double percent, double effective_stones, double limit) {
@@ -191,20 +205,7 @@ double confidence_at_least(double percent, double effective_stones, double limit
 }
 
 PercentInterval jeffreys_interval(double percent, double effective_stones, double confidence) {
-  PercentInterval interval;
-  if (!(effective_stones > 0 && percent >= 0 && percent <= 100) || !is_confidence(confidence)) {
-    return interval;
-  }
-  const double n = effective_stones;
-  const double x = std::min(n, n * percent / 100);
-  const double each_tail = (1 - confidence) / 2;
-  if (x > 0) {
-    interval.low = 100 * boost::math::ibeta_inv(x + 0.5, n - x + 0.5, each_tail, InDoubles());
-  }
-  if (x < n) {
-    interval.high = 100 * boost::math::ibetac_inv(x + 0.5, n - x + 0.5, each_tail, InDoubles());
-  }
-  return interval;
+  return beta_interval(percent, effective_stones, confidence, 0.5);
 }
 
 PercentInterval stated_interval(const MeasuredGradation& measured, Length size, double confidence) {
