@@ -4,7 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/terminal_text.h"
-#include "engine/site/findings.h"
+#include "engine/json/problem_json.h"
 
 namespace proofstone {
 

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "engine/site/findings.h"
+#include "engine/site/findings_text.h"
 
 namespace proofstone {
 namespace {

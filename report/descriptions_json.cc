@@ -2,7 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include "engine/site/findings.h"
+#include "engine/site/findings_text.h"
 
 namespace proofstone {
 namespace {

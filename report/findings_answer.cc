@@ -1,7 +1,6 @@
 #include "report/findings_answer.h"
 
-#include <nlohmann/json.hpp>
-
+#include "engine/site/findings_text.h"
 #include "report/filter_picture.h"
 #include "report/gradation_picture.h"
 #include "report/method_sizes_picture.h"
@@ -17,40 +16,45 @@
 namespace proofstone {
 namespace {
 
-using nlohmann::json;
-
 template <class Picture>
 void draw_all(const std::vector<Picture>& pictures, const char* kind, UnitSystem units, int width,
-              json& into) {
+              JsonText& into) {
   for (const auto& picture : pictures) {
-    into.push_back({{"id", picture.id},
-                    {"kind", kind},
-                    {"title", picture.title},
-                    {"description", picture.description},
-                    {"svg", draw(picture, units, width)}});
+    into.begin_object()
+        .field("id", picture.id)
+        .field("kind", kind)
+        .field("title", picture.title)
+        .field("description", picture.description)
+        .field("svg", draw(picture, units, width))
+        .end_object();
   }
+}
+
+void write_pictures(JsonText& into, const Findings& findings, int width) {
+  const auto units = findings.units;
+  into.begin_array();
+  draw_all(findings.gradation_pictures, "gradation", units, width, into);
+  draw_all(findings.filter_pictures, "filter", units, width, into);
+  draw_all(findings.section_pictures, "section", units, width, into);
+  draw_all(findings.plan_pictures, "plan", units, width, into);
+  draw_all(findings.typical_sections, "typical section", units, width, into);
+  draw_all(findings.profile_pictures, "profile", units, width, into);
+  draw_all(findings.stones_pictures, "stones", units, width, into);
+  draw_all(findings.method_sizes_pictures, "method sizes", units, width, into);
+  draw_all(findings.run_charts, "run chart", units, width, into);
+  draw_all(findings.sequential_counts, "sequential count", units, width, into);
+  draw_all(findings.mix_pictures, "mix", units, width, into);
+  into.end_array();
 }
 
 }  // namespace
 
-json findings_answer(const Findings& findings, std::optional<int> width) {
-  json answer = {{"findings", findings_json(findings)}};
-  if (!width) return answer;
-  const auto units = findings.units;
-  json drawn = json::array();
-  draw_all(findings.gradation_pictures, "gradation", units, *width, drawn);
-  draw_all(findings.filter_pictures, "filter", units, *width, drawn);
-  draw_all(findings.section_pictures, "section", units, *width, drawn);
-  draw_all(findings.plan_pictures, "plan", units, *width, drawn);
-  draw_all(findings.typical_sections, "typical section", units, *width, drawn);
-  draw_all(findings.profile_pictures, "profile", units, *width, drawn);
-  draw_all(findings.stones_pictures, "stones", units, *width, drawn);
-  draw_all(findings.method_sizes_pictures, "method sizes", units, *width, drawn);
-  draw_all(findings.run_charts, "run chart", units, *width, drawn);
-  draw_all(findings.sequential_counts, "sequential count", units, *width, drawn);
-  draw_all(findings.mix_pictures, "mix", units, *width, drawn);
-  answer["pictures"] = std::move(drawn);
-  return answer;
+std::string findings_answer(const Findings& findings, std::optional<int> width) {
+  JsonText answer;
+  write_findings(answer.begin_object().key("findings"), findings);
+  if (width) write_pictures(answer.key("pictures"), findings, *width);
+  answer.end_object();
+  return answer.take();
 }
 
 }  // namespace proofstone

@@ -5,7 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "engine/quantities/ordered_measure.h"
-#include "engine/site/findings.h"
+#include "engine/site/findings_text.h"
 #include "report/markup.h"
 
 namespace proofstone {

@@ -13,6 +13,7 @@
 #include "engine/rock/embedded_catalog.h"
 #include "engine/rock/families_not_held.h"
 #include "engine/site/assess.h"
+#include "engine/site/findings_text.h"
 #include "engine/site/version.h"
 #include "report/count_plan_answer.h"
 #include "report/descriptions_json.h"
@@ -24,7 +25,7 @@ namespace {
 
 using nlohmann::json;
 
-json count_plan_request(FieldReader& request, Problems& problems) {
+Answer count_plan_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   // A class of the document's own needs the document; a published one does not.
   std::optional<Site> stated;
@@ -39,18 +40,18 @@ json count_plan_request(FieldReader& request, Problems& problems) {
   if (!problems.empty()) return refused(problems);
   auto plan = count_plan_answer(question, site, units);
   if (!plan) return refused(plan.problems());
-  return {{"count_plan", std::move(*plan)}};
+  return Answer(json{{"count_plan", std::move(*plan)}});
 }
 
-json methods_request(FieldReader& request, Problems& problems) {
+Answer methods_request(FieldReader& request, Problems& problems) {
   request.finish();
   if (!problems.empty()) return refused(problems);
   json list = json::array();
   for (const auto* method : all_methods()) list.push_back(description_json(method->description()));
-  return {{"methods", list}};
+  return Answer(json{{"methods", list}});
 }
 
-json classes_request(FieldReader& request, Problems& problems) {
+Answer classes_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   request.finish();
   if (!problems.empty()) return refused(problems);
@@ -64,7 +65,7 @@ json classes_request(FieldReader& request, Problems& problems) {
                         {"known", family.known},
                         {"next", what_to_do_without_limits()}});
   }
-  return {{"classes", list}, {"not_held", not_held}};
+  return Answer({{"classes", list}, {"not_held", not_held}});
 }
 
 json evaluation_json(const Method& method, const Evaluation& evaluation, UnitSystem units) {
@@ -84,7 +85,7 @@ json evaluation_json(const Method& method, const Evaluation& evaluation, UnitSys
   return answer;
 }
 
-json evaluate_request(FieldReader& request, Problems& problems) {
+Answer evaluate_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto id = request.required_text("method");
   const auto* inputs = request.required("inputs");
@@ -97,7 +98,7 @@ json evaluate_request(FieldReader& request, Problems& problems) {
   }
   const auto evaluation = method->evaluate(*inputs);
   if (!evaluation) return refused(located_under(evaluation.problems(), "/inputs"));
-  return evaluation_json(*method, *evaluation, units);
+  return Answer(evaluation_json(*method, *evaluation, units));
 }
 
 /// The check tables that come with the request, else those that the engine carries.
@@ -109,7 +110,7 @@ std::vector<std::string> check_tables(const std::vector<SuppliedFile>& files) {
   return tables;
 }
 
-json prove_request(FieldReader& request, Problems& problems) {
+Answer prove_request(FieldReader& request, Problems& problems) {
   const auto tables = check_tables(files_of(request, problems));
   request.finish();
   if (!problems.empty()) return refused(problems);
@@ -131,13 +132,13 @@ json prove_request(FieldReader& request, Problems& problems) {
                       {"sentence", outcome.sentence}});
     }
   }
-  return {{"checks", list}};
+  return Answer(json{{"checks", list}});
 }
 
-json about_request(FieldReader& request, Problems& problems) {
+Answer about_request(FieldReader& request, Problems& problems) {
   request.finish();
   if (!problems.empty()) return refused(problems);
-  return {{"engine", engine_version}, {"cautions", usual_cautions()}};
+  return Answer({{"engine", engine_version}, {"cautions", usual_cautions()}});
 }
 
 const std::map<std::string, RequestAnswer>& answers() {
@@ -152,7 +153,7 @@ const std::map<std::string, RequestAnswer>& answers() {
   return known;
 }
 
-json answer(std::string_view json_text) {
+Answer answer(std::string_view json_text) {
   const auto request = parse_strict_json(json_text);
   if (!request) return refused(request.problems());
   Problems problems;
@@ -176,16 +177,11 @@ json answer(std::string_view json_text) {
 std::string answer_request(std::string_view json_text) {
   // A shell must always get an answer it can show; memory running out is the one failure left.
   try {
-    return answer(json_text).dump(-1, ' ', false, json::error_handler_t::replace);
+    return answer(json_text).text();
   } catch (const std::exception& error) {
-    return json{{"problems",
-                 {{{"code", "not-possible"},
-                   {"sentence", std::string("The engine could not finish: ") + error.what()},
-                   {"what", error.what()},
-                   {"file", ""},
-                   {"where", ""},
-                   {"allowed", ""}}}}}
-        .dump(-1, ' ', false, json::error_handler_t::replace);
+    return refused({{"not-possible", std::string("The engine could not finish: ") + error.what(),
+                     "", "", ""}})
+        .text();
   }
 }
 

@@ -2,8 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "engine/json/problem_json.h"
 #include "engine/json/strict_json.h"
-#include "engine/site/findings.h"
 
 namespace proofstone {
 namespace {
@@ -16,7 +16,18 @@ constexpr int usual_picture = 720;
 
 }  // namespace
 
-json refused(const Problems& problems) { return {{"problems", problems_json(problems)}}; }
+Answer::Answer(const json& value)
+    : text_(value.dump(-1, ' ', false, json::error_handler_t::replace)) {}
+
+Answer Answer::written(std::string json_text) {
+  Answer answer;
+  answer.text_ = std::move(json_text);
+  return answer;
+}
+
+Answer refused(const Problems& problems) {
+  return Answer(json{{"problems", problems_json(problems)}});
+}
 
 UnitSystem units_of(FieldReader& request) {
   return request.choice<UnitSystem>("units",

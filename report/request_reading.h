@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 #include <optional>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -12,8 +13,24 @@
 
 namespace proofstone {
 
+/// What a question is answered with, as JSON text.
+class Answer {
+ public:
+  /// An answer that holds little, as a value.
+  explicit Answer(const nlohmann::json& value);
+  /// An answer that was written down as JSON text.
+  static Answer written(std::string json_text);
+
+  const std::string& text() const { return text_; }
+
+ private:
+  Answer() = default;
+
+  std::string text_;
+};
+
 /// The answer that is not possible, and why.
-nlohmann::json refused(const Problems& problems);
+Answer refused(const Problems& problems);
 
 /// `units` of a request: "us" or "si".
 UnitSystem units_of(FieldReader& request);
@@ -29,8 +46,8 @@ std::optional<int> picture_width(FieldReader& request, Problems& problems);
 
 /// What `answer(site)` says of the site of a request whose other fields are read already; refused
 /// where something in the request does not read.
-template <class Answer>
-nlohmann::json answer_on_site(FieldReader& request, Problems& problems, Answer answer) {
+template <class AnswerFrom>
+Answer answer_on_site(FieldReader& request, Problems& problems, AnswerFrom answer) {
   const auto site = site_of(request, problems);
   request.finish();
   if (!problems.empty()) return refused(problems);
@@ -39,9 +56,9 @@ nlohmann::json answer_on_site(FieldReader& request, Problems& problems, Answer a
 }
 
 /// An answer under its name, or why there is none.
-inline nlohmann::json answer_named(const char* name, Expected<nlohmann::json> answer) {
+inline Answer answer_named(const char* name, const Expected<nlohmann::json>& answer) {
   if (!answer) return refused(answer.problems());
-  return {{name, std::move(*answer)}};
+  return Answer(nlohmann::json{{name, *answer}});
 }
 
 }  // namespace proofstone

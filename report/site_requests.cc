@@ -22,25 +22,25 @@ namespace {
 
 using nlohmann::json;
 
-json assess_request(FieldReader& request, Problems& problems) {
+Answer assess_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto width = picture_width(request, problems);
   return answer_on_site(request, problems, [&](const Site& site) {
-    return findings_answer(assess(site, units), width);
+    return Answer::written(findings_answer(assess(site, units), width));
   });
 }
 
-json lot_request(FieldReader& request, Problems& problems) {
+Answer lot_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto width = picture_width(request, problems);
   const auto lot = request.required_text("lot");
   return answer_on_site(request, problems, [&](const Site& site) {
     if (!site.lots.contains(lot)) return refused({no_such_lot(site, lot)});
-    return findings_answer(assess_lot(site, lot, units), width);
+    return Answer::written(findings_answer(assess_lot(site, lot, units), width));
   });
 }
 
-json count_sheet_request(FieldReader& request, Problems& problems) {
+Answer count_sheet_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto lot = request.required_text("lot");
   return answer_on_site(request, problems, [&](const Site& site) {
@@ -48,7 +48,7 @@ json count_sheet_request(FieldReader& request, Problems& problems) {
   });
 }
 
-json checklist_request(FieldReader& request, Problems& problems) {
+Answer checklist_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto zone = request.required_text("zone");
   return answer_on_site(request, problems, [&](const Site& site) {
@@ -57,27 +57,27 @@ json checklist_request(FieldReader& request, Problems& problems) {
 }
 
 /// The document as its revisions leave it: what a screen lists and edits.
-json state_request(FieldReader& request, Problems& problems) {
+Answer state_request(FieldReader& request, Problems& problems) {
   const auto* document = request.required("document");
   request.finish();
   if (!problems.empty()) return refused(problems);
   auto state = state_answer(*document);
   if (!state) return refused(state.problems());
-  return std::move(*state);
+  return Answer(*state);
 }
 
-json report_request(FieldReader& request, Problems& problems) {
+Answer report_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto asked = read_paper(request, problems);
   return answer_on_site(request, problems, [&](const Site& site) {
     const auto paper = paper_of(site, asked, units);
     if (!paper) return refused(paper.problems());
-    return json{{"html", html_report(*paper)}};
+    return Answer(json{{"html", html_report(*paper)}});
   });
 }
 
 /// The typical section of a zone and, below it, the key at its ends.
-json drawing_of_zone(const Site& site, const std::string& zone, UnitSystem units) {
+Answer drawing_of_zone(const Site& site, const std::string& zone, UnitSystem units) {
   std::string known;
   std::optional<LayeredDrawing> drawing;
   for (const auto& picture : assess(site, units).typical_sections) {
@@ -88,7 +88,7 @@ json drawing_of_zone(const Site& site, const std::string& zone, UnitSystem units
     if (drawing && drawn) place_below(*drawing, *drawn);
     if (!drawing) drawing = std::move(drawn);
   }
-  if (drawing) return {{"drawing", layered_drawing_json(*drawing)}};
+  if (drawing) return Answer(json{{"drawing", layered_drawing_json(*drawing)}});
   return refused(
       {{"no-section", fmt::format("There is no typical section of \"{}\".", zone), "", "/zone",
         known.empty() ? "a zone whose lines the document gives: a bank or bed with a section, a "
@@ -98,14 +98,14 @@ json drawing_of_zone(const Site& site, const std::string& zone, UnitSystem units
                       : known}});
 }
 
-json drawing_request(FieldReader& request, Problems& problems) {
+Answer drawing_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto zone = request.required_text("zone");
   return answer_on_site(request, problems,
                         [&](const Site& site) { return drawing_of_zone(site, zone, units); });
 }
 
-json quantities_request(FieldReader& request, Problems& problems) {
+Answer quantities_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   return answer_on_site(request, problems, [&](const Site& site) {
     const auto table = quantities_of(site, Wording(units));
@@ -114,11 +114,11 @@ json quantities_request(FieldReader& request, Problems& problems) {
     answer["quantities"]["site"] = {{"name", site.name}, {"revision", site.revision}};
     answer["quantities"]["engine"] = engine_version;
     answer["quantities"]["cautions"] = usual_cautions();
-    return answer;
+    return Answer(answer);
   });
 }
 
-json substitution_request(FieldReader& request, Problems& problems) {
+Answer substitution_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   SubstituteRock rock;
   rock.zone = request.required_text("zone");
@@ -133,31 +133,31 @@ json substitution_request(FieldReader& request, Problems& problems) {
   return answer_on_site(request, problems, [&](const Site& site) {
     const auto study = study_substitution(site, rock, Wording(units));
     if (!study) return refused(study.problems());
-    return json{{"substitution", substitution_json(*study, units)}};
+    return Answer(json{{"substitution", substitution_json(*study, units)}});
   });
 }
 
-json specification_request(FieldReader& request, Problems& problems) {
+Answer specification_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   return answer_on_site(request, problems, [&](const Site& site) {
-    return json{{"html", specification_html(specification_of(site), units)}};
+    return Answer(json{{"html", specification_html(specification_of(site), units)}});
   });
 }
 
-json validate_request(FieldReader& request, Problems& problems) {
+Answer validate_request(FieldReader& request, Problems& problems) {
   const auto site = site_of(request, problems);
   request.finish();
   if (!problems.empty()) return refused(problems);
   return refused(site ? Problems{} : site.problems());
 }
 
-json blend_request(FieldReader& request, Problems& problems) {
+Answer blend_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   const auto question = read_blend_question(request, problems);
   return answer_on_site(request, problems, [&](const Site& site) {
     const auto blend = blend_on_site(site, question);
     if (!blend) return refused(blend.problems());
-    return json{{"blend", blend_json(*blend, units)}};
+    return Answer(json{{"blend", blend_json(*blend, units)}});
   });
 }
 

@@ -1,14 +1,13 @@
 #pragma once
 
-#include <nlohmann/json_fwd.hpp>
 #include <span>
 
-#include "engine/json/field_reader.h"
+#include "report/request_reading.h"
 
 namespace proofstone {
 
 /// A question of the shells: reads what else stands in the request, answers or says why not.
-using RequestAnswer = nlohmann::json (*)(FieldReader& request, Problems& problems);
+using RequestAnswer = Answer (*)(FieldReader& request, Problems& problems);
 
 /// A question about a site document, by the word with which it is asked.
 struct SiteRequest {

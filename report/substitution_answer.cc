@@ -2,6 +2,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "engine/site/findings_text.h"
+
 namespace proofstone {
 
 nlohmann::json substitution_json(const Substitution& study, UnitSystem units) {

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "engine/site/example_document.h"
+#include "engine/site/findings_text.h"
 
 namespace proofstone {
 namespace {
@@ -161,8 +162,8 @@ TEST(Assess, LighterRockLeavesLessMargin) {
 }
 
 TEST(Assess, UnitsChangeWordsAndNothingElse) {
-  const auto us = findings_json(assessed(ExampleDocument(), UnitSystem::us_customary));
-  const auto si = findings_json(assessed(ExampleDocument(), UnitSystem::si));
+  const auto us = json::parse(findings_text(assessed(ExampleDocument(), UnitSystem::us_customary)));
+  const auto si = json::parse(findings_text(assessed(ExampleDocument(), UnitSystem::si)));
   ASSERT_EQ(us["findings"].size(), si["findings"].size());
   for (std::size_t i = 0; i < us["findings"].size(); ++i) {
     const auto& a = us["findings"][i];

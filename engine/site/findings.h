@@ -1,6 +1,5 @@
 #pragma once
 
-#include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
 #include <vector>
@@ -144,22 +143,5 @@ struct Findings {
 
   const Finding* find(std::string_view id) const;
 };
-
-/// The findings document (schema/findings.schema.json). Numbers stand in SI and, rounded as text,
-/// in the unit system of the findings.
-nlohmann::json findings_json(const Findings& findings);
-
-/// One finding as the findings document holds it.
-nlohmann::json finding_json(const Finding& finding, UnitSystem units);
-
-/// One problem as JSON: code, sentence, what, file, where, allowed.
-nlohmann::json problem_json(const Problem& problem);
-nlohmann::json problems_json(const Problems& problems);
-
-/// A measure as JSON: si, kind, value, unit, text.
-nlohmann::json measure_json(const Measure& measure, UnitSystem units, LengthUse use);
-
-/// Steps as JSON, each with its value as measure_json writes it.
-nlohmann::json steps_json(const Steps& steps, UnitSystem units);
 
 }  // namespace proofstone
