@@ -12,14 +12,16 @@ namespace {
 
 using nlohmann::json;
 
-const char* takes(CheckMeasure measure) {
-  switch (measure) {
+/// What is taken down of a check. Loads are tallied by a recipe; while there is none, what was seen
+/// is said in words.
+const char* takes(const PlacingRecordLine& line) {
+  switch (line.measure) {
     case CheckMeasure::by_eye:
       return "result";
     case CheckMeasure::layer_survey:
       return "thicknesses";
     case CheckMeasure::load_tally:
-      return "loads";
+      return line.mix.empty() ? "result" : "loads";
     default:
       return "lengths";
   }
@@ -35,7 +37,7 @@ json line_json(const PlacingRecordLine& line, UnitSystem units) {
   json check = {{"id", line.id},
                 {"title", line.title},
                 {"hold_point", line.hold_point},
-                {"takes", takes(line.measure)},
+                {"takes", takes(line)},
                 {"unit", unit_of_lengths(line.length_use, units)},
                 {"fewest_points", line.fewest_points},
                 {"required", line.required},

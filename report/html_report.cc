@@ -6,6 +6,7 @@
 #include <cmath>
 #include <vector>
 
+#include "engine/finding/with_capital.h"
 #include "engine/site/version.h"
 #include "engine/site/wording.h"
 #include "report/filter_picture.h"
@@ -34,13 +35,6 @@ constexpr double narrow_picture = 358;
 
 constexpr Outcome reading_order[] = {Outcome::falls_short, Outcome::not_yet_known,
                                      Outcome::ask_the_designer, Outcome::meets};
-
-std::string with_capital(std::string text) {
-  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
-    text.front() = static_cast<char>(text.front() - 'a' + 'A');
-  }
-  return text;
-}
 
 std::string lower_case_first(std::string text) {
   if (!text.empty() && text.front() >= 'A' && text.front() <= 'Z') {

@@ -74,6 +74,7 @@ std::vector<Length> between(Length smallest, Length largest, UnitSystem units) {
 
 std::vector<Length> sorting_sizes(const GradationBand& band, UnitSystem units) {
   const auto& conditions = band.conditions();
+  if (conditions.empty()) return {};
   Length smallest = conditions.front().size;
   Length largest = smallest;
   for (const auto& condition : conditions) {

@@ -1,6 +1,6 @@
 #include "engine/cover/blanket_shear.h"
 
-#include <algorithm>
+#include "engine/cover/shear_through_product.h"
 
 namespace proofstone {
 
@@ -67,12 +67,11 @@ TypedMethod<Inputs, Result> build() {
 
 Expected<BlanketShearResult> blanket_shear(const BlanketShearInputs& inputs, Steps& steps) {
   const bool si = inputs.factor == BlanketFactor::si;
-  const double alpha = (si ? Stress::pascals(6.5) : Stress::pounds_per_square_foot(0.14)).pascals();
-  const double tau_l = inputs.tested_shear.pascals();
-  const double tau_soil = inputs.soil_shear.pascals();
+  const ShearThroughProduct product{
+      inputs.tested_shear, si ? Stress::pascals(6.5) : Stress::pounds_per_square_foot(0.14)};
 
   Result result;
-  result.permissible_shear = Stress::pascals(tau_l / alpha * (tau_soil + alpha / 4.3));
+  result.permissible_shear = product.permissible(inputs.soil_shear);
   result.tabulated_shear = inputs.tabulated_shear.value_or(inputs.tested_shear);
   result.share = Dimensionless::number(result.permissible_shear / result.tabulated_shear);
   steps.given("τl", "applied shear with 12.5 mm of soil loss in the test",
@@ -85,9 +84,7 @@ Expected<BlanketShearResult> blanket_shear(const BlanketShearInputs& inputs, Ste
   steps.given("τ_tab", "permissible shear of the table", measure(result.tabulated_shear));
   steps.computed("τp/τ_tab", "the formula over the table", "", measure(result.share));
   if (inputs.applied_shear) {
-    const double tau_d = inputs.applied_shear->pascals();
-    result.effective_shear =
-        Stress::pascals(std::max(0.0, (tau_d - tau_l / 4.3) * (alpha / tau_l)));
+    result.effective_shear = product.effective(*inputs.applied_shear);
     steps.given("τd", "shear of the flow", measure(*inputs.applied_shear));
     steps.computed("τe", "shear that reaches the soil", "(τd − τl/4.3)·(α/τl), not below 0",
                    measure(result.effective_shear), hec15);

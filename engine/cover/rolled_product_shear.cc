@@ -1,6 +1,6 @@
 #include "engine/cover/rolled_product_shear.h"
 
-#include <algorithm>
+#include "engine/cover/shear_through_product.h"
 
 namespace proofstone {
 
@@ -11,7 +11,7 @@ using Result = RolledProductShearResult;
 
 const char* const hec15 = "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
 
-constexpr double alpha = 6.5;  // N/m²
+constexpr Stress alpha = Stress::pascals(6.5);
 
 MethodDescription describe() {
   MethodDescription about;
@@ -58,21 +58,18 @@ Expected<RolledProductShearResult> rolled_product_shear(const RolledProductShear
                                                         Steps& steps) {
   const auto soil = bare_soil_shear(inputs, steps);
   if (!soil) return soil.problems();
-  const double tau_l = inputs.tested_shear.pascals();
-  const double tau_soil = soil->permissible_shear.pascals();
+  const ShearThroughProduct product{inputs.tested_shear, alpha};
 
   RolledProductShearResult result;
   result.soil_shear = soil->permissible_shear;
-  result.permissible_shear = Stress::pascals(tau_l / alpha * (tau_soil + alpha / 4.3));
+  result.permissible_shear = product.permissible(soil->permissible_shear);
   steps.given("τl", "applied shear with 12.5 mm of soil loss in the test",
               measure(inputs.tested_shear));
   steps.computed("τp", "permissible shear of product and soil",
                  "(τl/α)·(τp,soil + α/4.3), α = 6.5 N/m²", measure(result.permissible_shear),
                  hec15);
   if (inputs.applied_shear) {
-    const double tau_d = inputs.applied_shear->pascals();
-    result.effective_shear =
-        Stress::pascals(std::max(0.0, (tau_d - tau_l / 4.3) * (alpha / tau_l)));
+    result.effective_shear = product.effective(*inputs.applied_shear);
     steps.given("τd", "shear of the flow", measure(*inputs.applied_shear));
     steps.computed("τe", "shear that reaches the soil", "(τd − τl/4.3)·(α/τl), not below 0",
                    measure(result.effective_shear), hec15);

@@ -1,5 +1,7 @@
 #include "engine/placing/check_standing.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -103,6 +105,22 @@ std::vector<TallyLine> tally_lines(const std::vector<MixShare>& mix,
     lines.push_back(std::move(line));
   }
   return lines;
+}
+
+std::map<std::string, int> loads_beside_mix(const std::vector<MixShare>& mix,
+                                            const std::map<std::string, int>& loads) {
+  if (mix.empty()) return {};
+  auto beside = loads;
+  for (const auto& share : mix) beside.erase(share.id);
+  return beside;
+}
+
+std::string loads_text(const std::map<std::string, int>& loads) {
+  std::vector<std::string> parts;
+  for (const auto& [material, count] : loads) {
+    parts.push_back(fmt::format("{} load{} of {}", count, count == 1 ? "" : "s", material));
+  }
+  return fmt::format("{}", fmt::join(parts, ", "));
 }
 
 CheckStanding standing_of(const PlacingCheck& check, std::vector<CheckEvidence> evidence,

@@ -42,6 +42,14 @@ std::vector<TallyLine> tally_lines(const std::vector<MixShare>& mix,
                                    const std::map<std::string, int>& loads,
                                    std::optional<double> tolerance);
 
+/// Those of the loads that are of no material of a mix that has a recipe: a part that was taken out
+/// of it after they were tallied, or a slip. None where there is no recipe yet.
+std::map<std::string, int> loads_beside_mix(const std::vector<MixShare>& mix,
+                                            const std::map<std::string, int>& loads);
+
+/// "8 loads of gold, 1 load of loam"
+std::string loads_text(const std::map<std::string, int>& loads);
+
 /// Where a check stands after everything that was seen.
 struct CheckStanding {
   CheckState state = CheckState::not_yet;

@@ -57,25 +57,31 @@ void add_handling(const PlacingDesign& design, std::vector<PlacingCheck>& checks
   checks.push_back(std::move(mixed));
 }
 
-void add_mix(const PlacingDesign& design, std::vector<PlacingCheck>& checks) {
-  if (!design.mix.empty()) {
-    PlacingCheck tally;
-    tally.id = "mix";
-    tally.title = "Tally of the mix";
-    tally.measure = CheckMeasure::load_tally;
+PlacingCheck tally_of(const PlacingDesign& design) {
+  PlacingCheck tally;
+  tally.id = "mix";
+  tally.title = "Tally of the mix";
+  tally.measure = CheckMeasure::load_tally;
+  if (design.mix.empty()) {
+    tally.required = "Loads of every material by the recipe of the mix, which is not stated yet";
+  } else {
     tally.required = "Loads of equal volume:";
-    for (const auto& share : design.mix) {
-      tally.required += fmt::format("{} {:g} of {}", &share == &design.mix.front() ? "" : ",",
-                                    share.parts, share.name);
-    }
-    tally.design = "mix of the zone; finding \"mix\"";
-    tally.source =
-        design.tolerances.mix
-            ? Source{design.tolerances.from, "tolerances of the document", SourceStanding::stated}
-            : usual("a tally may be out by one load, or 5 %");
-    tally.how = "one mark for every load or bucket of each material";
-    checks.push_back(std::move(tally));
   }
+  for (const auto& share : design.mix) {
+    tally.required += fmt::format("{} {:g} of {}", &share == &design.mix.front() ? "" : ",",
+                                  share.parts, share.name);
+  }
+  tally.design = "mix of the zone; finding \"mix\"";
+  tally.source =
+      design.tolerances.mix
+          ? Source{design.tolerances.from, "tolerances of the document", SourceStanding::stated}
+          : usual("a tally may be out by one load, or 5 %");
+  tally.how = "one mark for every load or bucket of each material";
+  return tally;
+}
+
+void add_mix(const PlacingDesign& design, std::vector<PlacingCheck>& checks) {
+  checks.push_back(tally_of(design));
   PlacingCheck voids;
   voids.id = "voids";
   voids.title = "Voids filled";

@@ -3,6 +3,9 @@
 namespace proofstone {
 namespace {
 
+/// Rise over run above which loose soil and seed slide.
+constexpr double steepest_for_seed = 0.5;
+
 void because(KindProposal& proposal, const char* reason) {
   proposal.reasons.push_back(std::string(reason) + " (common practice, no source)");
 }
@@ -79,7 +82,8 @@ std::optional<bool> plants_can_grow(const ZoneConditions& conditions) {
   return std::nullopt;
 }
 
-KindProposal propose_kind(WaterPresence water, const ZoneConditions& conditions) {
+KindProposal propose_kind(WaterPresence water, const ZoneConditions& conditions,
+                          double rise_per_run) {
   KindProposal proposal;
   if (conditions.waves == WaveAction::some && water != WaterPresence::never) {
     in_waves(conditions, proposal);
@@ -91,6 +95,11 @@ KindProposal propose_kind(WaterPresence water, const ZoneConditions& conditions)
     in_frequent_water(water, conditions, proposal);
   } else {
     above_frequent_water(water, conditions, proposal);
+    if (proposal.kind == RockKind::soil_filled && rise_per_run > steepest_for_seed) {
+      because(proposal,
+              "The slope is steeper than 2H:1V: topsoil and seed slide on it until roots hold, so "
+              "keep the soil in the voids, cover it with a blanket, or lay the slope back");
+    }
   }
   return proposal;
 }

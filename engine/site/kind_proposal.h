@@ -27,7 +27,9 @@ struct KindProposal {
 
 /// Rules of the trade, none with a published source: void-filled rock as high as water often
 /// stands, soil-filled above where plants can grow, bare where nothing grows or waves work.
-KindProposal propose_kind(WaterPresence water, const ZoneConditions& conditions);
+/// `rise_per_run` is that of the slope; a bed has none.
+KindProposal propose_kind(WaterPresence water, const ZoneConditions& conditions,
+                          double rise_per_run = 0);
 
 /// Whether plants can hold soil there; nothing while the document does not say.
 std::optional<bool> plants_can_grow(const ZoneConditions& conditions);

@@ -103,6 +103,16 @@ TEST(Looks, ACountInTwoUnitsIsRefused) {
   EXPECT_EQ(first_problem(count({"12 in", "14 in", "300 mm"})).code, "mixed-units");
   EXPECT_EQ(first_problem(count({"12 in", "14 in", "300 mm"})).where, "/looks/extra/stones/axes/2");
   EXPECT_EQ(first_problem(count({"300 mm", "250 mm"})).code, "");
+  // One unit, however it is spelled.
+  EXPECT_EQ(first_problem(count({"12 in", "14 inches", "9.5in", "11 in.", "10\""})).code, "");
+  EXPECT_EQ(first_problem(count({"12 in.", "1.2 ft"})).code, "mixed-units");
+  EXPECT_EQ(first_problem(count({"3.5 ft", "3.5 US survey ft"})).code, "mixed-units");
+  const json groups = {
+      {{"not_larger_than", "12 in"}, {"mass", "900 lb"}, {"stones", 9}},
+      {{"larger_than", "305 mm"}, {"not_larger_than", "18 in"}, {"mass", "900 lb"}, {"stones", 4}}};
+  const auto weighed = first_problem(look("weighed sample", {{"groups", {{"groups", groups}}}}));
+  EXPECT_EQ(weighed.code, "mixed-units");
+  EXPECT_EQ(weighed.where, "/looks/extra/groups/groups/1/larger_than");
 }
 
 TEST(Looks, TheSameLookTwiceIsRefused) {

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <set>
 #include <string_view>
 
@@ -12,12 +13,18 @@
 namespace proofstone {
 namespace {
 
-/// "in" of "12.5 in": what stands behind the number.
+/// "in" of "12.5 in" and of "12.5 inches": the unit behind the number, by its one symbol.
 std::string_view unit_in(const nlohmann::json& value) {
   if (!value.is_string()) return {};
   const std::string_view text = value.get_ref<const std::string&>();
-  const auto from = text.find_last_of("0123456789. ");
-  return from == std::string_view::npos ? text : text.substr(from + 1);
+  const auto from = text.find_first_not_of("0123456789.+-eE ");
+  if (from == std::string_view::npos) return {};
+  const auto written = text.substr(from, text.find_last_not_of(' ') + 1 - from);
+  const auto& known = unit_spellings();
+  const auto unit = std::find_if(
+      known.begin(), known.end(),
+      [written](const UnitSpelling& candidate) { return candidate.spelling == written; });
+  return unit == known.end() ? written : unit->unit.symbol;
 }
 
 /// Whether a value is in the unit the count began in, which is `unit` from its first value on.
@@ -27,12 +34,12 @@ bool keeps_unit(const nlohmann::json& value, std::string& unit) {
   return here.empty() || here == unit;
 }
 
-/// A count in two units is two habits, or a slip: it is not read.
+/// Sizes of one look in two units are two habits, or a slip: they are not read.
 void report_unit(FieldReader& reader, const std::string& field, const nlohmann::json& value,
                  const std::string& unit) {
   reader.report("mixed-units",
-                fmt::format("This is in {}, the count began in {}.", unit_in(value), unit), field,
-                "one unit throughout a count");
+                fmt::format("This is in {}, the first is in {}.", unit_in(value), unit), field,
+                "one unit throughout");
 }
 
 void same_unit_in_row(FieldReader& row, std::initializer_list<const char*> fields,
@@ -94,8 +101,10 @@ WeighedSample read_weighed_sample(FieldReader& look, Problems& problems) {
   if (groups == nullptr || is_unread_file(look, "groups", *groups)) return sample;
   FieldReader table(*groups, look.pointer() + "/groups", problems);
   const auto* list = table.required("groups") != nullptr ? table.optional_list("groups") : nullptr;
+  std::string unit;
   for (std::size_t i = 0; list != nullptr && i < list->size(); ++i) {
     FieldReader row((*list)[i], fmt::format("{}/groups/{}", table.pointer(), i), problems);
+    same_unit_in_row(row, {"larger_than", "not_larger_than"}, unit);
     WeighedGroup group;
     group.lower = row.optional_quantity<Length>("larger_than");
     group.upper = row.required_quantity<Length>("not_larger_than");

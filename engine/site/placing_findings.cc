@@ -52,6 +52,11 @@ std::string next_of(const StandingCheck& one) {
   if (standing.too_few_points) {
     return fmt::format("Measure {} more points.", one.check.fewest_points - standing.points);
   }
+  if (one.check.measure == CheckMeasure::load_tally && one.mix.empty()) {
+    return "Ask the designer for the recipe: a mix of the zone with the parts of each material. "
+           "Proportions that would fit are proposed where a mix names its materials. Loads tallied "
+           "until then are kept.";
+  }
   if (one.check.measure == CheckMeasure::layer_survey) {
     return fmt::format(
         "Survey the layer at about {} points: as many as give its mean to within a tenth, where "

@@ -19,8 +19,8 @@ void must_exist(const std::map<std::string, Item>& items, const std::string& id,
 }
 
 /// What a check of this kind cannot have.
-void must_fit(const PlacingCheck& check, const CheckEntry& entry, const PlacingDesign& design,
-              const std::string& at, Problems& problems) {
+void must_fit(const PlacingCheck& check, const CheckEntry& entry, const std::string& at,
+              Problems& problems) {
   const bool takes_lengths = check.measure == CheckMeasure::at_least ||
                              check.measure == CheckMeasure::at_most ||
                              check.measure == CheckMeasure::within;
@@ -44,16 +44,6 @@ void must_fit(const PlacingCheck& check, const CheckEntry& entry, const PlacingD
                           fmt::format("{}/measured/{}", at, i), "0 or more"});
     }
   }
-  for (const auto& [material, count] : entry.loads) {
-    const bool known =
-        std::any_of(design.mix.begin(), design.mix.end(),
-                    [&id = material](const MixShare& share) { return share.id == id; });
-    if (known) continue;
-    std::string allowed;
-    for (const auto& share : design.mix) allowed += (allowed.empty() ? "" : ", ") + share.id;
-    problems.push_back({"no-such-item", fmt::format("The mix of the zone has no \"{}\".", material),
-                        "", at + "/loads/" + material, allowed});
-  }
 }
 
 }  // namespace
@@ -65,15 +55,15 @@ Problems placing_reference_problems(const Site& site) {
     must_exist(site.zones, walk.zone, at + "/zone", "zone", problems);
     const auto zone = site.zones.find(walk.zone);
     if (zone == site.zones.end()) continue;
-    const auto design = placing_design(site, zone->second);
-    const auto checks = placing_checks(design);
+    const auto checks = placing_checks(placing_design(site, zone->second));
     for (const auto& entry : walk.entries) {
       const auto check =
           std::find_if(checks.begin(), checks.end(),
                        [&entry](const PlacingCheck& asked) { return asked.id == entry.check; });
-      // One that is not asked for is no problem: the design may have been changed since.
+      // A check, or a material of its tally, that is not asked for is no problem: the design may
+      // have been changed since.
       if (check == checks.end()) continue;
-      must_fit(*check, entry, design, at + "/checks/" + entry.check, problems);
+      must_fit(*check, entry, at + "/checks/" + entry.check, problems);
     }
   }
   for (const auto& [id, one] : site.nonconformances) {

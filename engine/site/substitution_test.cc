@@ -228,6 +228,44 @@ TEST(Substitution, ProportionsOfTheMixStandBesideTheOriginal) {
   EXPECT_EQ(parts->cells[1].text, parts->cells[0].text);
 }
 
+// Heavier rock, one class smaller, is as safe; but the gravel that was washed into the voids of the
+// larger stones does not go into those of the smaller ones.
+TEST(Substitution, AMixThatTheOtherRockNoLongerSuitsIsMended) {
+  auto example = filled_bank();
+  auto& materials = example.items["materials"];
+  auto round = materials["loam"];
+  round["name"] = "Round gravel";
+  round["gradation"] = {{{"size", "32 mm"}, {"smaller", "100 %"}},
+                        {{"size", "28 mm"}, {"smaller", "80 %"}},
+                        {{"size", "10 mm"}, {"smaller", "20 %"}},
+                        {{"size", "2 mm"}, {"smaller", "0 %"}}};
+  materials["round"] = round;
+  auto& mix = example.items["mixes"]["fill"];
+  mix["parts"][0]["material"] = "round";
+  mix["on_offer"] = {"loam", "round"};
+  const auto site = site_from(example.document());
+  ASSERT_TRUE(site) << site.problems().front().sentence();
+  SubstituteRock rock;
+  rock.zone = "bank";
+  rock.rock_class = "fhwa-2";
+  rock.specific_gravity = Dimensionless::number(3.5);
+  const auto down = study_substitution(*site, rock, Wording(UnitSystem::us_customary));
+  ASSERT_TRUE(down);
+  ASSERT_EQ(down->columns.size(), 3U);
+  EXPECT_EQ(row(*down, "Class")->cells[2].text, "Class II");
+  const auto* judged = row(*down, "Soil-filled rock in Outer bank");
+  ASSERT_NE(judged, nullptr);
+  EXPECT_EQ(judged->cells[0].outcome, Outcome::meets);
+  EXPECT_EQ(judged->cells[1].outcome, Outcome::falls_short);
+  EXPECT_EQ(judged->cells[2].outcome, Outcome::meets);
+  const auto* parts = row(*down, "Proportions of the mix");
+  ASSERT_NE(parts, nullptr);
+  EXPECT_EQ(parts->cells[1].text, parts->cells[0].text);
+  EXPECT_NE(parts->cells[2].text, parts->cells[1].text);
+  EXPECT_NE(down->finding.next.find("Change the mix: " + parts->cells[2].text), std::string::npos)
+      << down->finding.next;
+}
+
 TEST(Substitution, WhatCannotBeStudiedIsNamed) {
   const auto code = [](const SubstituteRock& rock) {
     const auto asked = study(rock);

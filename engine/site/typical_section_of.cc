@@ -85,6 +85,7 @@ std::optional<Picture> typical_section(const Site& site, const Zone& zone,
                                        const std::vector<ZoneWater>& waters,
                                        const ZoneSizing& sizing, const Wording& wording) {
   auto picture = begin_typical_section(site, zone, sizing, wording);
+  const DrawnPlace place{site, zone, waters, sizing, wording};
   const auto& name = sizing.specified->name;
   switch (zone.place) {
     case ZonePlace::bank:
@@ -92,18 +93,18 @@ std::optional<Picture> typical_section(const Site& site, const Zone& zone,
     case ZonePlace::bed:
       return bed_section(site, zone, waters, std::move(picture), name, wording);
     case ZonePlace::shore:
-      return shore_section(site, zone, waters, sizing, std::move(picture), wording);
+      return shore_section(place, std::move(picture));
     case ZonePlace::outfall:
-      return apron_section(site, zone, waters, sizing, std::move(picture), wording);
+      return apron_section(place, std::move(picture));
     case ZonePlace::chute:
     case ZonePlace::drop:
-      return chute_section(site, zone, waters, sizing, std::move(picture), wording);
+      return chute_section(place, std::move(picture));
     case ZonePlace::basin:
-      return basin_section(site, zone, waters, sizing, std::move(picture), wording);
+      return basin_section(place, std::move(picture));
     case ZonePlace::pier:
-      return pier_section(site, zone, waters, sizing, std::move(picture), wording);
+      return pier_section(place, std::move(picture));
     case ZonePlace::abutment:
-      return abutment_section(site, zone, waters, sizing, std::move(picture), wording);
+      return abutment_section(place, std::move(picture));
   }
   return std::nullopt;
 }

@@ -64,9 +64,8 @@ std::optional<Beginning> beginning_of(const Apron& apron, Length end, const Word
 
 }  // namespace
 
-std::optional<Picture> apron_section(const Site& site, const Zone& zone,
-                                     const std::vector<ZoneWater>& waters, const ZoneSizing& sizing,
-                                     Picture picture, const Wording& wording) {
+std::optional<Picture> apron_section(const DrawnPlace& place, Picture picture) {
+  const auto& [site, zone, waters, sizing, wording] = place;
   const auto apron = apron_of(zone, sizing);
   if (!apron) return std::nullopt;
   const Length length = apron->length;

@@ -32,6 +32,18 @@ Length highest_water(const Picture& picture) {
   return highest;
 }
 
+/// How far rock and filter reach from the middle of a pier, and from its face.
+struct PierReach {
+  Length half_pier;
+  Length rock;
+  std::optional<PierRiprapLayoutResult> layout;  ///< absent: no width is given
+};
+
+/// A pier of a width that is not known, and rock round it: shares of the layer, to be seen alone.
+PierReach as_it_may_be(const Zone& zone) {
+  return {zone.layer_thickness, 4 * zone.layer_thickness, std::nullopt};
+}
+
 std::optional<PierRiprapLayoutResult> pier_layout(const Zone& zone, const ZoneSizing& sizing) {
   const auto width = chosen_length(zone, &sizing, {"pier_width"});
   if (!width) return std::nullopt;
@@ -50,6 +62,12 @@ std::optional<PierRiprapLayoutResult> pier_layout(const Zone& zone, const ZoneSi
   const auto layout = pier_riprap_layout(inputs, not_shown);
   if (!layout) return std::nullopt;
   return *layout;
+}
+
+PierReach reach_of(const Zone& zone, const ZoneSizing& sizing) {
+  const auto layout = pier_layout(zone, sizing);
+  if (!layout) return as_it_may_be(zone);
+  return {0.5 * layout->projected_width, layout->extent, layout};
 }
 
 bool is_spill_through(const Zone& zone) {
@@ -95,14 +113,12 @@ void draw_wall(Picture& picture, const Zone& zone) {
 
 }  // namespace
 
-std::optional<Picture> pier_section(const Site& site, const Zone& zone,
-                                    const std::vector<ZoneWater>& waters, const ZoneSizing& sizing,
-                                    Picture picture, const Wording& wording) {
-  const auto layout = pier_layout(zone, sizing);
-  if (!layout) return std::nullopt;
+std::optional<Picture> pier_section(const DrawnPlace& place, Picture picture) {
+  const auto& [site, zone, waters, sizing, wording] = place;
+  const auto reach = reach_of(zone, sizing);
   const Length zero;
-  const Length half = 0.5 * layout->projected_width;
-  const Length edge = half + layout->extent;
+  const Length half = reach.half_pier;
+  const Length edge = half + reach.rock;
   picture.surface = {{edge, zero}, {-1 * edge, zero}};
   picture.ground = {{-1.5 * edge, zero}, {1.5 * edge, zero}};
   picture.level = true;
@@ -110,30 +126,40 @@ std::optional<Picture> pier_section(const Site& site, const Zone& zone,
   const Length top = std::max(1.2 * highest_water(picture), 2 * zone.layer_thickness);
   const Length bottom = -1.6 * zone.layer_thickness;
   picture.structures.push_back(
-      {fmt::format("pier, {} wide across the flow; its foundation goes on below",
-                   wording.ground(layout->projected_width)),
+      {reach.layout ? fmt::format("pier, {} wide across the flow; its foundation goes on below",
+                                  wording.ground(reach.layout->projected_width))
+                    : std::string("pier, of a width that is not stated"),
        {{-1 * half, bottom}, {half, bottom}, {half, top}, {-1 * half, top}}});
   const Length above = 0.45 * zone.layer_thickness;
-  picture.dimensions.push_back(
-      {fmt::format("rock {} from the pier's face on all sides, its top level with the bed, by: {}",
-                   wording.ground(layout->extent), pier_riprap_layout_method().description().title),
-       {half, above},
-       {edge, above}});
+  const auto& method = pier_riprap_layout_method().description();
+  if (reach.layout) {
+    picture.dimensions.push_back(
+        {fmt::format(
+             "rock {} from the pier's face on all sides, its top level with the bed, by: {}",
+             wording.ground(reach.layout->extent), method.title),
+         {half, above},
+         {edge, above}});
+  } else {
+    picture.notes.push_back(
+        {fmt::format("pier and reach of the rock drawn as they may be: give pier_width under "
+                     "method_choices, {}",
+                     method.id),
+         {0.5 * (half + edge), zero}});
+  }
   add_whole_part(picture, zone, sizing.specified->name, wording);
   add_under(picture, site, zone, wording);
   for (auto& under : picture.under) {
-    under.short_of_ends = layout->extent - layout->filter_extent;
+    if (!reach.layout) break;
+    under.short_of_ends = reach.layout->extent - reach.layout->filter_extent;
     under.label +=
-        fmt::format(", to {} from the pier's face", wording.ground(layout->filter_extent));
+        fmt::format(", to {} from the pier's face", wording.ground(reach.layout->filter_extent));
   }
   describe(picture, "across the flow, heights over the bed");
   return picture;
 }
 
-std::optional<Picture> abutment_section(const Site& site, const Zone& zone,
-                                        const std::vector<ZoneWater>& waters,
-                                        const ZoneSizing& sizing, Picture picture,
-                                        const Wording& wording) {
+std::optional<Picture> abutment_section(const DrawnPlace& place, Picture picture) {
+  const auto& [site, zone, waters, sizing, wording] = place;
   const auto* asked = governing_of(sizing);
   const auto apron = output_of(asked, "apron_width");
   if (!apron || !(apron->meters() > 0)) return std::nullopt;

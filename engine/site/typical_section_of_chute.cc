@@ -93,9 +93,8 @@ void draw_crest_wall(Picture& picture, const Zone& zone, const ZoneSizing& sizin
 
 }  // namespace
 
-std::optional<Picture> chute_section(const Site& site, const Zone& zone,
-                                     const std::vector<ZoneWater>& waters, const ZoneSizing& sizing,
-                                     Picture picture, const Wording& wording) {
+std::optional<Picture> chute_section(const DrawnPlace& place, Picture picture) {
+  const auto& [site, zone, waters, sizing, wording] = place;
   const auto slope = chosen_slope(zone, &sizing);
   if (!slope || slope->ratio() < 1e-3) return std::nullopt;
   const auto* asked = governing_of(sizing);
@@ -121,9 +120,8 @@ std::optional<Picture> chute_section(const Site& site, const Zone& zone,
   return picture;
 }
 
-std::optional<Picture> basin_section(const Site& site, const Zone& zone,
-                                     const std::vector<ZoneWater>& waters, const ZoneSizing& sizing,
-                                     Picture picture, const Wording& wording) {
+std::optional<Picture> basin_section(const DrawnPlace& place, Picture picture) {
+  const auto& [site, zone, waters, sizing, wording] = place;
   const auto* asked = governing_of(sizing);
   const auto depth = output_of(asked, "scour_depth");
   const auto pool = output_of(asked, "pool_length");

@@ -57,9 +57,8 @@ void draw_water(Picture& picture, const ZoneWater& at, const ShoreSlope& shore,
 
 }  // namespace
 
-std::optional<Picture> shore_section(const Site& site, const Zone& zone,
-                                     const std::vector<ZoneWater>& waters, const ZoneSizing& sizing,
-                                     Picture picture, const Wording& wording) {
+std::optional<Picture> shore_section(const DrawnPlace& place, Picture picture) {
+  const auto& [site, zone, waters, sizing, wording] = place;
   const auto shore = slope_of_shore(zone, waters, &sizing);
   if (!shore) return std::nullopt;
   picture.rise_per_run = std::tan(shore->angle.radians());

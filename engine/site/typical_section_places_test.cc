@@ -155,7 +155,7 @@ TEST(TypicalSectionPlaces, TheKeyAtTheEndsIsSeenAlongTheBank) {
 }
 
 TEST(TypicalSectionPlaces, PlacesWithoutLinesHaveNone) {
-  EXPECT_FALSE(section_of(with_zone({{"place", "pier"}, {"section", "one"}}), "typical.bank"));
+  EXPECT_FALSE(section_of(with_zone({{"place", "chute"}, {"section", "one"}}), "typical.bank"));
   EXPECT_FALSE(section_of(with_zone({{"place", "pier"}, {"section", "one"}}), "keys.bank"));
 }
 
@@ -262,7 +262,15 @@ TEST(TypicalSectionPlaces, APierIsSeenAcrossTheFlowWithRockAndFilterRoundIt) {
   EXPECT_NEAR(pier->under[0].short_of_ends.feet(), 8.0 / 3, 1e-9);
   ASSERT_EQ(pier->water_levels.size(), 1U);
   EXPECT_NEAR(pier->water_levels[0].level.feet(), 9, 1e-9);
-  EXPECT_FALSE(section_of(with_zone(bridge("pier", nlohmann::json::object())), "typical.bank"));
+  EXPECT_FALSE(notes(*pier, "as they may be"));
+}
+
+TEST(TypicalSectionPlaces, APierOfUnknownWidthIsDrawnAsItMayBeAndSaysWhatIsMissing) {
+  const auto pier = section_of(with_zone(bridge("pier", nlohmann::json::object())), "typical.bank");
+  ASSERT_TRUE(pier);
+  EXPECT_EQ(pier->structures.size(), 1U);
+  EXPECT_TRUE(pier->dimensions.empty());
+  EXPECT_TRUE(notes(*pier, "give pier_width under method_choices, pier-riprap-layout"));
 }
 
 TEST(TypicalSectionPlaces, AnAbutmentStandsAsAWallOrSpillsThrough) {

@@ -273,6 +273,39 @@ TEST(Soil, IsNamedWithWhatFollows) {
   EXPECT_EQ(found(assessed(tested), "soil.bank-soil").sentence, "Bank soil is SM, silty sand.");
 }
 
+TEST(Soil, OfSeveralSamplesTheOneHardestToHoldIsNamedFirst) {
+  auto example = on_soil();
+  auto& soil = example.items["soils"]["bank-soil"];
+  soil["plasticity_index"] = "not plastic";
+  soil["liquid_limit"] = "20";
+  soil["further_samples"] = {{{"name", "Boring B-2, 4 ft"}, {"gradation", silt}}};
+  const auto finding = found(assessed(example), "soil.bank-soil");
+  EXPECT_EQ(finding.outcome, Outcome::meets);
+  EXPECT_EQ(finding.sentence.find("Boring B-2, 4 ft is ML, sandy silt."), 0U) << finding.sentence;
+  EXPECT_NE(finding.sentence.find("Bank soil is SM, silty sand."), std::string::npos)
+      << finding.sentence;
+  const auto value = [&](const char* key) {
+    const auto one = std::find_if(finding.values.begin(), finding.values.end(),
+                                  [key](const StatedValue& stated) { return stated.key == key; });
+    return one == finding.values.end() ? 0 : one->value.si;
+  };
+  EXPECT_NEAR(value("fines"), 0.62, 1e-9);
+  // The sand lets the most water through, and is what a filter must drain.
+  auto alone = on_soil();
+  const auto of_sand = found(assessed(alone), "soil.bank-soil");
+  const auto conductivity =
+      std::find_if(of_sand.values.begin(), of_sand.values.end(),
+                   [](const StatedValue& stated) { return stated.key == "conductivity"; });
+  ASSERT_NE(conductivity, of_sand.values.end());
+  EXPECT_DOUBLE_EQ(value("conductivity"), conductivity->value.si);
+  // A sample of which the fines are not known leaves the whole not known.
+  soil["further_samples"][0]["gradation"] =
+      points({{"19 mm", "100 %"}, {"4.75 mm", "80 %"}, {"0.15 mm", "20 %"}});
+  const auto open = found(assessed(example), "soil.bank-soil");
+  EXPECT_EQ(open.outcome, Outcome::not_yet_known);
+  EXPECT_NE(open.sentence.find("Boring B-2, 4 ft"), std::string::npos) << open.sentence;
+}
+
 TEST(Soil, WithoutTheNo200SieveIsNotYetKnown) {
   const auto coarse_only =
       points({{"19 mm", "100 %"}, {"4.75 mm", "80 %"}, {"0.425 mm", "45 %"}, {"0.15 mm", "20 %"}});

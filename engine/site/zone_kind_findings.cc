@@ -3,7 +3,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
+#include "engine/finding/with_capital.h"
 #include "engine/site/slope_parts.h"
 #include "engine/site/zone_slope.h"
 
@@ -110,16 +112,6 @@ void propose(Finding& finding, const KindProposal& proposal) {
   finding.next = fmt::format("State {}.", listed(proposal.missing));
 }
 
-/// "void-filled rock …" at the head of a sentence.
-std::string with_capital(std::string text) {
-  const auto first = text.find_first_not_of(' ');
-  if (first == std::string::npos) return {};
-  text.erase(0, first);
-  if (text.front() >= 'a' && text.front() <= 'z')
-    text.front() = static_cast<char>(text.front() - 32);
-  return text;
-}
-
 void state_levels(Finding& finding, const SlopeBand& band) {
   finding.steps.given("z₁", "elevation from which this part goes up", measure(band.bottom));
   finding.steps.given("z₂", "elevation at which it ends", measure(band.top));
@@ -129,13 +121,13 @@ void state_levels(Finding& finding, const SlopeBand& band) {
       {"top", "z₂", "elevation at which it ends", measure(band.top), LengthUse::ground});
 }
 
-Finding piece_finding(const Zone& zone, const KindPiece& piece, const std::string& id,
-                      const Wording& wording) {
+Finding piece_finding(const Zone& zone, const KindPiece& piece, double rise_per_run,
+                      const std::string& id, const Wording& wording) {
   const auto words = words_of(piece.band.water);
   Finding finding = begin(zone, id, words.where);
   state_levels(finding, piece.band);
   const auto conditions = conditions_of(zone);
-  const auto proposal = propose_kind(piece.band.water, conditions);
+  const auto proposal = propose_kind(piece.band.water, conditions, rise_per_run);
   finding.sentence = fmt::format("From {} to {}, {}:", wording.ground(piece.band.bottom),
                                  wording.ground(piece.band.top), words.where);
   propose(finding, proposal);
@@ -149,14 +141,14 @@ Finding piece_finding(const Zone& zone, const KindPiece& piece, const std::strin
 }
 
 /// One finding for a zone that states no kinds: what is usual, from the toe up.
-Finding proposal_finding(const Zone& zone, const std::vector<SlopeBand>& bands,
+Finding proposal_finding(const Zone& zone, const std::vector<SlopeBand>& bands, double rise_per_run,
                          const Wording& wording) {
   Finding finding = begin(zone, "kind." + zone.id, "");
   finding.sentence = "The zone states no kind of rock.";
   finding.next = "State the kinds of the zone: bare, soil-filled or void-filled, and up to where.";
   std::vector<std::string> missing;
   for (const SlopeBand& band : bands) {
-    const auto proposal = propose_kind(band.water, conditions_of(zone));
+    const auto proposal = propose_kind(band.water, conditions_of(zone), rise_per_run);
     const auto words = words_of(band.water);
     finding.steps.given("z", std::string("elevation up to which it is as said, ") + words.where,
                         measure(band.top));
@@ -222,14 +214,15 @@ std::vector<Finding> slope_findings(const Zone& zone, const ZoneSlope& slope,
                                     const std::vector<ZoneWater>& waters, const Wording& wording) {
   std::vector<Finding> findings;
   const auto bands = slope_bands(slope.toe_elevation, slope.top_elevation, waters);
-  if (zone.kinds.empty()) return {proposal_finding(zone, bands, wording)};
+  const double rise_per_run = std::tan(slope.angle.radians());
+  if (zone.kinds.empty()) return {proposal_finding(zone, bands, rise_per_run, wording)};
   const auto kinds = stated_kinds(zone, slope.toe_elevation, slope.top_elevation, waters);
   for (const SlopeBand& band : bands) {
     const auto pieces = pieces_of(band, kinds);
     for (std::size_t i = 0; i < pieces.size(); ++i) {
       std::string id = fmt::format("kind.{}.{}", zone.id, words_of(band.water).id);
       if (i > 0) id += fmt::format(".{}", i + 1);
-      findings.push_back(piece_finding(zone, pieces[i], id, wording));
+      findings.push_back(piece_finding(zone, pieces[i], rise_per_run, id, wording));
     }
   }
   return findings;

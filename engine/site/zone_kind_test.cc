@@ -47,6 +47,18 @@ TEST(KindProposal, WavesTakeTheFillAsFarAsWaterReaches) {
   EXPECT_EQ(propose_kind(WaterPresence::never, place).kind, RockKind::soil_filled);
 }
 
+TEST(KindProposal, SoilOnASteepSlopeIsToldToSlide) {
+  const auto said = [](double rise_per_run) {
+    const auto reasons = propose_kind(WaterPresence::rarely, sunny(), rise_per_run).reasons;
+    return std::any_of(reasons.begin(), reasons.end(), [](const std::string& reason) {
+      return reason.find("steeper than 2H:1V") != std::string::npos;
+    });
+  };
+  EXPECT_TRUE(said(1 / 1.5));
+  EXPECT_FALSE(said(0.5));
+  EXPECT_FALSE(said(1.0 / 3));
+}
+
 TEST(KindProposal, BareServesOnASmallPlaceWhereNobodyWalks) {
   auto place = sunny();
   EXPECT_FALSE(propose_kind(WaterPresence::often, place).bare_serves);

@@ -86,6 +86,20 @@ void add_surveys(const Site& site, const Zone& zone, const Wording& wording, Sta
   }
 }
 
+/// Loads of what is no part of the mix are told, with what they leave open.
+void note_loads_beside_the_mix(const PlacingDesign& design, const std::map<std::string, int>& loads,
+                               StandingCheck& one) {
+  const auto beside = loads_beside_mix(design.mix, loads);
+  if (beside.empty()) return;
+  std::vector<std::string> parts;
+  for (const auto& share : design.mix) parts.push_back(share.id);
+  one.remarks.push_back(fmt::format(
+      "Tallied, but no part of the mix as it is designed now: {}. If the mix was changed since, "
+      "let "
+      "the designer say whether what lies there stays; if a name is wrong, write one of: {}.",
+      loads_text(beside), fmt::join(parts, ", ")));
+}
+
 void add_tally(const PlacingDesign& design, const std::map<std::string, int>& loads,
                const std::string& last_when, StandingCheck& one,
                std::vector<CheckEvidence>& evidence) {
@@ -132,10 +146,15 @@ StandingCheck stand(const Site& site, const Zone& zone, const PlacingDesign& des
   std::map<std::string, int> loads;
   std::map<std::string, std::map<std::string, int>> loads_by_day;
   std::string counted_when;
+  const bool tallies = one.check.measure == CheckMeasure::load_tally;
   for (const auto* walk : walks) {
     for (const auto& entry : walk->entries) {
       if (entry.check != one.check.id) continue;
-      const auto said = judge_entry(one.check, entry, walk->seen.when);
+      auto said = judge_entry(one.check, entry, walk->seen.when);
+      // Without a recipe there is nothing that could be kept.
+      if (tallies && design.mix.empty() && said.says == CheckState::pass) {
+        said.says = CheckState::not_yet;
+      }
       if (entry.loads.empty()) evidence.push_back(said);
       for (const auto& [material, count] : entry.loads) {
         loads[material] += count;
@@ -145,10 +164,11 @@ StandingCheck stand(const Site& site, const Zone& zone, const PlacingDesign& des
       one.evidence.push_back(entry_text(one.check, *walk, entry, said.says, wording));
     }
   }
-  if (one.check.measure == CheckMeasure::load_tally) {
+  if (tallies) {
     one.mix = design.mix;
     add_tally(design, loads, counted_when, one, evidence);
     if (loads_by_day.size() > 1) note_days_off_the_recipe(design, loads_by_day, one);
+    note_loads_beside_the_mix(design, loads, one);
   }
   if (one.check.measure == CheckMeasure::layer_survey) {
     add_surveys(site, zone, wording, one, evidence);

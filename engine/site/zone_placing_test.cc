@@ -168,7 +168,8 @@ TEST(ZonePlacing, SurveysOfTheLayerDecideItsThickness) {
   EXPECT_EQ(outcome(findings_of(example), "placing-check.bank.thickness"), Outcome::falls_short);
 }
 
-TEST(ZonePlacing, LoadsAreTalliedAgainstTheRecipe) {
+/// The bank filled with two of rock to one of coarse material, its ground and toe seen.
+ExampleDocument filled_bank() {
   auto example = bank();
   const json part = {{"material", "coarse"}, {"parts", "1"}};
   example.items["mixes"]["fill"] = {{"name", "Soil fill"},
@@ -179,24 +180,69 @@ TEST(ZonePlacing, LoadsAreTalliedAgainstTheRecipe) {
   example.items["zones"]["bank"]["mix"] = "fill";
   example.items["placing_walks"]["ground"] =
       walk_at(morning, {{"subgrade", passed(level)}, {"toe", passed(deep)}});
-  const auto tally = [&example](int rock, int fill) {
+  return example;
+}
+
+json tally(const json& loads) { return {{"mix", {{"loads", loads}}}}; }
+
+TEST(ZonePlacing, LoadsAreTalliedAgainstTheRecipe) {
+  auto example = filled_bank();
+  const auto tallied = [&example](int rock, int fill) {
     example.items["placing_walks"]["one"] =
-        walk_at(noon, {{"mix", {{"loads", {{"rock", rock}, {"coarse", fill}}}}}});
+        walk_at(noon, tally({{"rock", rock}, {"coarse", fill}}));
     return outcome(findings_of(example), "placing-check.bank.mix");
   };
-  EXPECT_EQ(tally(10, 5), Outcome::meets);
-  EXPECT_EQ(tally(10, 8), Outcome::falls_short);
-  EXPECT_EQ(tally(0, 8), Outcome::not_yet_known);
+  EXPECT_EQ(tallied(10, 5), Outcome::meets);
+  EXPECT_EQ(tallied(10, 8), Outcome::falls_short);
+  EXPECT_EQ(tallied(0, 8), Outcome::not_yet_known);
   // In the sum as the recipe asks, but not by day: what was mixed on a day lies so in the ground.
-  tally(10, 2);
+  tallied(10, 2);
   example.items["placing_walks"]["two"] =
-      walk_at("2026-06-09T10:00:00Z", {{"mix", {{"loads", {{"rock", 10}, {"coarse", 8}}}}}});
+      walk_at("2026-06-09T10:00:00Z", tally({{"rock", 10}, {"coarse", 8}}));
   const auto by_day = findings_of(example);
   EXPECT_EQ(outcome(by_day, "placing-check.bank.mix"), Outcome::ask_the_designer);
-  example.items["placing_walks"].erase("two");
-  example.items["placing_walks"]["one"]["checks"]["mix"]["loads"]["gold"] = 1;
-  EXPECT_EQ(first_problem(example).code, "no-such-item");
-  EXPECT_EQ(first_problem(example).where, "/placing_walks/one/checks/mix/loads/gold");
+}
+
+TEST(ZonePlacing, LoadsOfAPartThatWasTakenOutOfTheMixAreKeptAndTold) {
+  auto example = filled_bank();
+  example.items["placing_walks"]["one"] =
+      walk_at(noon, tally({{"rock", 10}, {"coarse", 5}, {"gold", 8}}));
+  const auto findings = findings_of(example);
+  const auto* mix = findings.find("placing-check.bank.mix");
+  ASSERT_NE(mix, nullptr);
+  EXPECT_EQ(mix->outcome, Outcome::ask_the_designer);
+  EXPECT_NE(mix->next.find("8 loads of gold"), std::string::npos) << mix->next;
+  EXPECT_NE(mix->next.find("rock, coarse"), std::string::npos) << mix->next;
+  // A mix whose parts are all taken out has no recipe: what was tallied waits for the next one.
+  example.items["mixes"]["fill"].erase("parts");
+  example.items["mixes"]["fill"].erase("rock_parts");
+  const auto without = findings_of(example);
+  EXPECT_EQ(outcome(without, "placing-check.bank.mix"), Outcome::not_yet_known);
+  EXPECT_EQ(without.find("unasked-checks.bank"), nullptr);
+  // A zone that is filled no longer asks for no tally, and what was tallied is told all the same.
+  example.items["zones"]["bank"].erase("mix");
+  const auto bare = findings_of(example);
+  ASSERT_NE(bare.find("unasked-checks.bank"), nullptr);
+  EXPECT_NE(bare.find("unasked-checks.bank")->sentence.find("mix"), std::string::npos);
+}
+
+TEST(ZonePlacing, AMixWithoutPartsAsksForItsRecipeAndPassesByNoOnesEye) {
+  auto example = filled_bank();
+  example.items["mixes"]["fill"].erase("parts");
+  example.items["mixes"]["fill"].erase("rock_parts");
+  example.items["placing_walks"]["one"] = walk_at(noon, {{"mix", {{"result", "pass"}}}});
+  const auto findings = findings_of(example);
+  const auto* mix = findings.find("placing-check.bank.mix");
+  ASSERT_NE(mix, nullptr);
+  EXPECT_EQ(mix->outcome, Outcome::not_yet_known);
+  EXPECT_NE(mix->next.find("Ask the designer for the recipe"), std::string::npos) << mix->next;
+  // Filled by its kinds alone, it wants a mix all the same.
+  example.items["zones"]["bank"].erase("mix");
+  example.items["zones"]["bank"]["kinds"] = {{{"kind", "void-filled"}, {"up_to", "top"}}};
+  EXPECT_EQ(outcome(findings_of(example), "placing-check.bank.mix"), Outcome::not_yet_known);
+  // What the eye rejects fails without a recipe too.
+  example.items["placing_walks"]["one"] = walk_at(noon, {{"mix", {{"result", "fail"}}}});
+  EXPECT_EQ(outcome(findings_of(example), "placing-check.bank.mix"), Outcome::falls_short);
 }
 
 TEST(ZonePlacing, BadEntriesAreRefusedWhereTheyStand) {
