@@ -5,7 +5,9 @@
 #include <string>
 #include <vector>
 
+#include "cli/archive_commands.h"
 #include "cli/arguments.h"
+#include "cli/engine_question.h"
 #include "cli/exit_codes.h"
 #include "cli/outline_command.h"
 #include "cli/output.h"
@@ -17,7 +19,6 @@
 #include "geodata/water_grids_document.h"
 #include "office/quantities_workbook.h"
 #include "report/handbook.h"
-#include "report/request.h"
 
 namespace proofstone {
 namespace {
@@ -57,6 +58,10 @@ constexpr const char* help_text =
   proofstone substitution SITE --zone ID  other rock for a zone beside the rock specified:
       --source ID, --class ID, --angularity rounded|angular, --specific-gravity 2.45
   proofstone validate SITE           what is wrong with a document, if anything
+  proofstone pack SITE --out FILE.zip   a whole site as one file: the document, the files it names,
+                                     and its photos, as the screens take it in
+  proofstone join ONE OTHER --out FILE.zip   two copies of one site, carried apart, in one; what
+                                     both wrote is kept, and what crosses is named
   proofstone methods [METHOD]        the published methods, or one of them
   proofstone classes                 the rock classes with their bands
   proofstone evaluate METHOD INPUT=VALUE…   one method by hand, such as velocity="8 ft/s"
@@ -78,18 +83,13 @@ constexpr const char* help_text =
   proofstone handbook FOLDER         the handbook, made from the code and the checks
   proofstone about                   version and cautions
 
-SITE is a folder with a site.json, or the document itself.
+SITE is a folder with a site.json, the document itself, or a whole site as a ZIP.
 Options everywhere: --units us|si, --json (the answer as JSON).
 
 Exit codes: 0 done · 1 a file could not be read or written, or a check was missed · 2 wrong command
 line · 3 the document or an input has problems · with --gate: 4 falls short · 5 not yet known ·
 6 ask the designer.
 )";
-
-json ask(const json& request) {
-  // Words of a command line may hold any bytes; what is no UTF-8 is then refused by the engine.
-  return json::parse(answer_request(request.dump(-1, ' ', false, json::error_handler_t::replace)));
-}
 
 /// Prints an answer as JSON or through `as_text`; problems go to stderr.
 template <class AsText>
@@ -111,16 +111,6 @@ Expected<json> site_request(const char* what, const Arguments& arguments) {
                   {"files", std::move(folder->files)}};
   if (std::string(what) != "validate") request["units"] = arguments.value("units", "us");
   return request;
-}
-
-ExitCode code_of(const Problems& problems) {
-  // A document that is not JSON is the document's problem; all else here is about files.
-  for (const auto& problem : problems) {
-    const bool about_file = problem.code == "no-such-file" || problem.code == "not-a-file" ||
-                            problem.code == "not-readable" || problem.code == "not-writable";
-    if (about_file) return exit_failed;
-  }
-  return exit_problems;
 }
 
 int gate(const std::string& outcome) {
@@ -399,6 +389,8 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"report", 2, 2, report_command},
                                 {"substitution", 1, 1, substitution_command},
                                 {"validate", 1, 1, validate_command},
+                                {"pack", 1, 1, pack_command},
+                                {"join", 2, 2, join_command},
                                 {"methods", 0, 1, methods_command},
                                 {"classes", 0, 0, classes_command},
                                 {"evaluate", 1, 100, evaluate_command},

@@ -16,4 +16,14 @@ int refuse(const Problems& problems, ExitCode code) {
   return code;
 }
 
+ExitCode code_of(const Problems& problems) {
+  // A document that is not JSON is the document's problem; all else here is about files.
+  for (const auto& problem : problems) {
+    const bool about_file = problem.code == "no-such-file" || problem.code == "not-a-file" ||
+                            problem.code == "not-readable" || problem.code == "not-writable";
+    if (about_file) return exit_failed;
+  }
+  return exit_problems;
+}
+
 }  // namespace proofstone

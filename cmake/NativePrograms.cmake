@@ -49,6 +49,17 @@ target_link_libraries(proofstone_photography PUBLIC JPEG::JPEG PNG::PNG)
 embed_bytes(catalog/outline-network.weights FUNCTION embedded_outline_weights OUTPUT embedded_weights_source)
 target_sources(proofstone_photography PRIVATE "${embedded_weights_source}")
 
+# Whole sites as one file are packed and unpacked by libzip, on this machine only.
+find_path(LIBZIP_INCLUDE zip.h)
+find_library(LIBZIP_LIBRARY zip)
+if(NOT LIBZIP_INCLUDE OR NOT LIBZIP_LIBRARY)
+  message(FATAL_ERROR "Missing libzip: install the packages listed in setup/packages-run.txt.")
+endif()
+mark_as_advanced(LIBZIP_INCLUDE LIBZIP_LIBRARY)
+add_source_library(archive DEPENDS engine formats)
+target_include_directories(proofstone_archive SYSTEM PUBLIC "${LIBZIP_INCLUDE}")
+target_link_libraries(proofstone_archive PUBLIC "${LIBZIP_LIBRARY}")
+
 find_package(Threads REQUIRED)
-add_program(proofstone cli LIBRARIES proofstone_photography proofstone_formats proofstone_geodata proofstone_office proofstone_report)
+add_program(proofstone cli LIBRARIES proofstone_archive proofstone_photography proofstone_formats proofstone_geodata proofstone_office proofstone_report)
 add_program(proofstone-server server LIBRARIES cpp-httplib Threads::Threads)

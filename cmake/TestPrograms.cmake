@@ -75,7 +75,7 @@ endforeach()
 if(EMSCRIPTEN)
   return()
 endif()
-foreach(folder IN ITEMS geodata office photography cli server)
+foreach(folder IN ITEMS archive geodata office photography cli server)
   add_test_program(${folder})
 endforeach()
 
@@ -95,7 +95,7 @@ if(NOT PROOFSTONE_SANITIZE)
 endif()
 
 set(product_libraries proofstone_engine proofstone_formats proofstone_report)
-set(fuzzed_libraries ${product_libraries} proofstone_geodata proofstone_photography)
+set(fuzzed_libraries ${product_libraries} proofstone_archive proofstone_geodata proofstone_photography)
 
 # The native side of tests/agreement.mjs.
 add_executable(ask EXCLUDE_FROM_ALL "${PROJECT_SOURCE_DIR}/tests/ask.cc")
@@ -105,7 +105,7 @@ add_dependencies(tests ask)
 # A fuzzer is named after its file; its seeds are in fuzz_corpus/<name>/.
 if(PROOFSTONE_SANITIZE AND CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
   add_custom_target(fuzzers)
-  foreach(folder IN ITEMS engine formats report geodata photography cli)
+  foreach(folder IN ITEMS engine formats report archive geodata photography cli)
     files_ending(sources ${folder} _fuzz.cc)
     foreach(source IN LISTS sources)
       get_filename_component(program "${source}" NAME_WE)

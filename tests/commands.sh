@@ -129,7 +129,55 @@ grep -q 'ROCK-SOIL-FILLED' "$work/section.dxf" || wrong 'The drawing has no laye
 gives 1 'does not exist' assess "$work/nowhere"
 gives 1 'not-there' assess "$site" --report "$work/not-there/report.html"
 
+# A whole site as one file.
 section="section-0240.csv"
+gives 2 '--out' pack "$site"
+gives 1 'does not exist' pack "$work/nowhere" --out "$work/site.zip"
+gives 1 'not-there' pack "$site" --out "$work/not-there/site.zip"
+mkdir "$work/with-photo"
+cp "$site"/* "$work/with-photo"
+mkdir "$work/with-photo/photos"
+photo=photos/$(sha256sum <photography/pictures/gravel.png | cut -c 1-64).png
+cp photography/pictures/gravel.png "$work/with-photo/$photo"
+gives 0 '1 photo.' pack "$work/with-photo" --out "$work/site.zip"
+unzip -q "$work/site.zip" -d "$work/unpacked"
+diff -r "$work/with-photo" "$work/unpacked" || wrong "The archive does not unpack to the folder that was packed."
+gives 0 '1 photo.' pack "$work/site.zip" --out "$work/again.zip"
+cmp "$work/site.zip" "$work/again.zip" || wrong "A site that is packed twice gives other bytes."
+"$proofstone" assess "$site" >"$work/of-folder.txt"
+"$proofstone" assess "$work/site.zip" >"$work/of-archive.txt"
+cmp "$work/of-folder.txt" "$work/of-archive.txt" || wrong "An archive is assessed otherwise than its folder."
+head -c 2000 "$work/site.zip" >"$work/cut.zip"
+gives 3 'cut off or damaged' assess "$work/cut.zip"
+cp README.md "$work/text.zip"
+gives 3 'This is no ZIP file' assess "$work/text.zip"
+(cd "$work/unpacked" && zip -q "$work/no-site.zip" "$section" && zip -q -P secret "$work/secret.zip" site.json)
+gives 3 'no site in this archive' assess "$work/no-site.zip"
+gives 3 'encrypted' assess "$work/secret.zip"
+(cd "$work/unpacked" && zip -q "$work/lacking.zip" site.json)
+gives 3 'was not supplied' assess "$work/lacking.zip"
+truncate -s 400M "$work/zeros.csv"
+(cd "$work" && zip -q -1 swelling.zip zeros.csv && rm zeros.csv)
+gives 3 'more than a site holds' assess "$work/swelling.zip"
+gives 2 '--out' join "$work/site.zip" "$site"
+gives 0 'No changes cross' join "$work/site.zip" "$site" --out "$work/joined.zip"
+gives 3 'These are two sites' join "$work/site.zip" examples/tansy-crossing --out "$work/none.zip"
+[ ! -e "$work/none.zip" ] || wrong "join wrote an archive of two sites."
+for person in Lind Brandt; do
+  # shellcheck disable=SC2016  # they are JavaScript's
+  node -e '
+    const { readFileSync, writeFileSync } = require("node:fs");
+    const [, folder, author] = process.argv;
+    const site = JSON.parse(readFileSync(`${folder}/site.json`, "utf8"));
+    const after = [site.revisions.at(-1).id];
+    const changes = [{ set: "/name", to: `Creek of ${author}` }];
+    site.revisions.push({ id: author, after, time: "2026-09-01T10:00:00Z", author, note: "Named", changes });
+    writeFileSync(`${folder}/${author}.json`, JSON.stringify(site, null, 2));' "$work/unpacked" "$person"
+done
+gives 0 '/name' join "$work/unpacked/Lind.json" "$work/unpacked/Brandt.json" --out "$work/joined.zip"
+gives 0 'passed over: set to Creek of' join "$work/unpacked/Brandt.json" "$work/unpacked/Lind.json" --out "$work/joined.zip"
+gives 0 'The document is good' validate "$work/joined.zip"
+
 spoiled "$section" 'does not exist' rm "$section"
 spoiled "$section" 'empty' truncate -s 0 "$section"
 spoiled "$section" 'too large' truncate -s 1G "$section"

@@ -22,7 +22,7 @@ OWN_INCLUDE = re.compile(rb'^#include "([^"]+)"', re.MULTILINE)
 ANALYZER = [f"--extra-arg={word}" for word in ("-Xclang", "-analyzer-config", "-Xclang", "max-nodes=20000")]
 # The commands are those of another compiler, which knows options of its own.
 FOREIGN = ["--extra-arg=-Wno-unused-command-line-argument"]
-OWN_FOLDERS = ("engine", "formats", "report", "geodata", "office", "photography", "cli", "server")
+OWN_FOLDERS = ("engine", "formats", "report", "archive", "geodata", "office", "photography", "cli", "server")
 
 
 def own_files_behind(source):
