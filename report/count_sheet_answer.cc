@@ -37,7 +37,9 @@ json bins_json(const std::vector<Length>& sizes, UnitSystem units) {
 json pickings_json() {
   json pickings = json::array();
   for (const auto& [word, meaning] : {
-           std::pair{"grid", "The stone under every knot of a net over the face of the pile"},
+           std::pair{"grid",
+                     "The stone under every knot of a net over the face of the pile, or under the "
+                     "toe at every so many steps of a random walk over it"},
            std::pair{"line", "Every stone that a tape laid over the face touches"},
            std::pair{"area", "Every stone at the surface of a marked piece of the face"},
            std::pair{"whole", "Every stone of a load, or of a pile spread out"},

@@ -33,12 +33,12 @@ TypedMethod<CountToMassInputs, CountToMassResult> make_method() {
                        LengthUse::rock);
   method.required_list({"counts", "n", "stones in each bin"}, &CountToMassInputs::counts,
                        unit::number, AllowedRange::between(0, 1e6));
-  method.choice(
-      {"picked", "m", "how the stones were picked"}, &CountToMassInputs::picked,
-      {{StonePicking::grid, "grid", "the stone under each point of a grid or tape: m = 0"},
-       {StonePicking::line, "line", "every stone a line touches: m = 1"},
-       {StonePicking::area, "area", "every stone seen on a face: m = 2"},
-       {StonePicking::whole, "whole", "every stone of a load: m = 3"}});
+  method.choice({"picked", "m", "how the stones were picked"}, &CountToMassInputs::picked,
+                {{StonePicking::grid, "grid",
+                  "the stone under each point of a grid, a tape or a random walk: m = 0"},
+                 {StonePicking::line, "line", "every stone a line touches: m = 1"},
+                 {StonePicking::area, "area", "every stone seen on a face: m = 2"},
+                 {StonePicking::whole, "whole", "every stone of a load: m = 3"}});
   method.choice({"mid_size", "D", "the size that stands for a bin"}, &CountToMassInputs::mid_size,
                 {{MidSize::geometric, "geometric", "√(lower·upper)"},
                  {MidSize::arithmetic, "arithmetic", "(lower + upper)/2"}});

@@ -13,6 +13,9 @@ using Inputs = GeotextileFilterInputs;
 using Result = GeotextileFilterResult;
 
 const char* const m288 = "AASHTO M 288, as quoted in UFGS-02373";
+/// The No. 100 sieve (UFC 3-270-04, section 12.5).
+constexpr Length finest_opening = Length::millimeters(0.15);
+
 const char* const fhwa = "FHWA NHI-07-092; HEC-23 Design Guideline 16 (from memory; confirm)";
 
 void describe_soil(TypedMethod<Inputs, Result>& method) {
@@ -74,7 +77,9 @@ TypedMethod<Inputs, Result> build() {
        SourceStanding::memory},
       {"FHWA NHI-07-092; HEC-23 Design Guideline 16", "retention, permeability, clogging",
        SourceStanding::memory},
-      {"UFC 3-270-04 (2001)", "section 12.5: no fabric on soils with 85 % and more of fines",
+      {"UFC 3-270-04 (2001)",
+       "section 12.5: no fabric on soils with 85 % and more of fines, none finer than the No. 100 "
+       "sieve",
        SourceStanding::published}};
   about.cautions = {
       "The retention tree of HEC-23 Design Guideline 16, by clay, currents and waves, is not "
@@ -102,7 +107,7 @@ TypedMethod<Inputs, Result> build() {
                 &Result::default_permittivity, unit::per_second);
   method.output({"least_permittivity", "ψ", "least: what governs"}, &Result::least_permittivity,
                 unit::per_second);
-  method.output({"conflicts", "", "1 where clogging asks for more than retention allows"},
+  method.output({"conflicts", "", "rules that ask for larger openings than hold the soil"},
                 &Result::conflicts, unit::number);
   method.output({"exclusions", "", "reasons to prefer granular bedding"}, &Result::exclusions,
                 unit::number);
@@ -183,6 +188,15 @@ void put_clogging(const Inputs& in, Result& result, Steps& steps) {
   }
 }
 
+/// A fabric that would have to be finer than fabrics under rock should be.
+void put_finest(Result& result) {
+  if (result.most_opening >= finest_opening) return;
+  result.conflict_words.push_back(fmt::format(
+      "To hold the soil the opening must be {} mm or less, finer than the No. 100 sieve (0.15 mm), "
+      "below which it clogs: lay bedding on the soil, or prefer granular bedding altogether.",
+      significant(result.most_opening.millimeters(), 3)));
+}
+
 void put_exclusions(const Inputs& in, Result& result) {
   const double fines = in.fines.in(unit::percent);
   const double plastic = in.plasticity_index ? in.plasticity_index->number() : 0;
@@ -211,6 +225,7 @@ Expected<Result> geotextile_filter(const Inputs& in, Steps& steps) {
   put_opening(in, result, steps);
   put_permittivity(in, result, steps);
   put_clogging(in, result, steps);
+  put_finest(result);
   put_exclusions(in, result);
   result.conflicts = Dimensionless::number(static_cast<double>(result.conflict_words.size()));
   result.exclusions = Dimensionless::number(static_cast<double>(result.excluded_because.size()));

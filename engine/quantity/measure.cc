@@ -331,11 +331,13 @@ struct KindDisplay {
   DisplayRule si;
 };
 
+constexpr KindDisplay velocity_display{
+    QuantityKind::velocity, {unit::foot_per_second, 1}, {unit::meter_per_second, 2}};
 constexpr KindDisplay kind_displays[] = {
     {QuantityKind::length, {unit::foot, 2}, {unit::meter, 2}},
     {QuantityKind::area, {unit::square_foot, {}}, {unit::square_meter, {}}},
     {QuantityKind::volume, {unit::cubic_foot, {}}, {unit::cubic_meter, {}}},
-    {QuantityKind::velocity, {unit::foot_per_second, 1}, {unit::meter_per_second, 2}},
+    velocity_display,
     {QuantityKind::discharge,
      {unit::cubic_foot_per_second, {}},
      {unit::cubic_meter_per_second, {}}},
@@ -366,6 +368,8 @@ constexpr KindDisplay large_volume_display{
 constexpr KindDisplay large_mass_display{
     QuantityKind::mass, {unit::short_ton, {}}, {unit::tonne, {}}};
 
+constexpr double seeping = 1e-4;  // m/s
+
 DisplayRule display_rule(const Measure& measure, bool us, LengthUse use) {
   const auto rule_of = [us](const KindDisplay& shown) {
     return us ? shown.us_customary : shown.si;
@@ -383,6 +387,10 @@ DisplayRule display_rule(const Measure& measure, bool us, LengthUse use) {
   if (measure.kind == QuantityKind::mass) {
     const DisplayRule large = rule_of(large_mass_display);
     if (size >= 10 * large.unit.si_factor) return large;
+  }
+  // How fast water seeps, which no step of a running water shows.
+  if (measure.kind == QuantityKind::velocity && size > 0 && size < seeping) {
+    return {rule_of(velocity_display).unit, {}};
   }
   if (measure.kind == QuantityKind::duration) {
     if (size >= 2 * unit::hour.si_factor) return {unit::hour, {}};

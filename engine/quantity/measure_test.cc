@@ -170,6 +170,12 @@ std::string si(Measure value, LengthUse use = LengthUse::ground) {
   return display(value, UnitSystem::si, use).text;
 }
 
+TEST(Display, shows_how_slowly_water_seeps) {
+  EXPECT_EQ(si(measure(Velocity::meters_per_second(5.2e-8))), "5.2e-8 m/s");
+  EXPECT_EQ(si(measure(Velocity::meters_per_second(1.51e-4))), "0.00015 m/s");
+  EXPECT_EQ(si(measure(Velocity::meters_per_second(0))), "0.00 m/s");
+}
+
 TEST(Display, rounds_as_the_trade_does) {
   EXPECT_EQ(us(measure(Length::inches(12)), LengthUse::rock), "12.0 in");
   EXPECT_EQ(si(measure(Length::inches(12)), LengthUse::rock), "305 mm");

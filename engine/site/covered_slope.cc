@@ -20,6 +20,7 @@ Dimensionless bend_factor_at(const ZoneSetting& setting) {
 
 std::optional<Length> along_stream(const Zone& zone) {
   if (zone.cover->length) return zone.cover->length;
+  if (zone.extent.length) return zone.extent.length;
   if (zone.along && zone.along->to > zone.along->from) return zone.along->to - zone.along->from;
   return std::nullopt;
 }

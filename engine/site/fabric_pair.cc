@@ -123,6 +123,16 @@ std::optional<GeotextileFilterResult> needed_for(const SoilBelow& soil, const La
 
 }  // namespace
 
+namespace {
+
+void add_new(const std::vector<std::string>& more, std::vector<std::string>& words) {
+  for (const auto& one : more) {
+    if (std::find(words.begin(), words.end(), one) == words.end()) words.push_back(one);
+  }
+}
+
+}  // namespace
+
 std::optional<GeotextileFilterResult> fabric_needed(const SoilBelow& soil,
                                                     const GeotextileFilter& fabric,
                                                     const RockAbove& rock, Steps& steps) {
@@ -132,19 +142,15 @@ std::optional<GeotextileFilterResult> fabric_needed(const SoilBelow& soil,
     Steps own;
     const auto needed = needed_for(soil, sample, fabric, rock, own);
     if (!needed) return std::nullopt;
-    const auto permittivity = std::max(strictest->least_permittivity, needed->least_permittivity);
-    auto excluded = strictest->excluded_because;
-    for (const auto& words : needed->excluded_because) {
-      if (std::find(excluded.begin(), excluded.end(), words) == excluded.end()) {
-        excluded.push_back(words);
-      }
-    }
     if (needed->most_opening < strictest->most_opening) {
-      strictest = needed;
+      strictest->most_opening = needed->most_opening;
       steps.append(own);
     }
-    strictest->least_permittivity = permittivity;
-    strictest->excluded_because = std::move(excluded);
+    strictest->least_opening = std::max(strictest->least_opening, needed->least_opening);
+    strictest->least_permittivity =
+        std::max(strictest->least_permittivity, needed->least_permittivity);
+    add_new(needed->excluded_because, strictest->excluded_because);
+    add_new(needed->conflict_words, strictest->conflict_words);
   }
   return strictest;
 }

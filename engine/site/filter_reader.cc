@@ -112,9 +112,27 @@ std::string likely_mend(const std::vector<GradationPoint>& points) {
   double sum = 0;
   for (const auto& point : points) sum += point.percent_smaller;
   constexpr double rounded_row_by_row = 0.5;
-  if (std::abs(sum - 100) > rounded_row_by_row) return "";
+  constexpr double near_all = 15;
+  if (std::abs(sum - 100) > near_all) return "";
+  if (std::abs(sum - 100) > rounded_row_by_row) {
+    return fmt::format(
+        "percents that never fall with size; were these percents retained on each sieve they would "
+        "sum to 100, not to {}: is the pan missing, or one of them wrong?",
+        significant(sum, 4));
+  }
   return "percents smaller; these sum to 100 and look like percents retained on each sieve: add up "
          "what is smaller than each";
+}
+
+/// Whether percents were written without their sign: 38 for "38 %", and so read as 3800 %.
+bool look_unsigned(const std::vector<GradationPoint>& points) {
+  constexpr double of_all = 100;
+  bool beyond = false;
+  for (const auto& point : points) {
+    if (point.percent_smaller < 0 || point.percent_smaller > of_all * of_all) return false;
+    beyond = beyond || point.percent_smaller > of_all * 1.5;
+  }
+  return beyond;
 }
 
 }  // namespace
@@ -138,12 +156,16 @@ std::optional<Gradation> read_gradation(FieldReader& reader, const GradationBasi
   }
   if (problems.size() != before) return std::nullopt;
   const auto mend = likely_mend(points);
+  const bool without_sign = look_unsigned(points);
   auto gradation = Gradation::make(std::move(points), basis);
   if (gradation) return *gradation;
   auto wrong = gradation.problems();
   for (auto& problem : wrong) {
     if (problem.code == "sizes-out-of-order") problem.allowed += "; are two units mixed?";
     if (problem.code == "percent-falls" && !mend.empty()) problem.allowed = mend;
+    if (problem.code == "percent-outside" && without_sign) {
+      problem.allowed += " %; write the sign: \"38 %\", or the share 0.38";
+    }
   }
   add_located(problems, wrong, reader.pointer() + "/gradation");
   return std::nullopt;

@@ -73,14 +73,21 @@ TEST_P(CurveOf, RetainedInThePlaceOfPassing) {
 TEST_P(CurveOf, RetainedOnEachSieveAlone) {
   expect({{"19 mm", "22 %"}, {"4.75 mm", "40 %"}, {"0.425 mm", "20 %"}, {"0.075 mm", "18 %"}},
          "percent-falls", "point 2", "retained on each sieve");
-  // Where they do not sum to 100 nothing is guessed.
-  expect({{"19 mm", "22 %"}, {"4.75 mm", "40 %"}, {"0.425 mm", "20 %"}, {"0.075 mm", "8 %"}},
-         "percent-falls", "point 2", "percents that never fall with size");
+  // Where they do not sum to 100 nothing is guessed, and it is said.
+  expect(
+      {{"19 mm", "22 %"}, {"4.75 mm", "40 %"}, {"0.425 mm", "20 %"}, {"0.075 mm", "8 %"}},
+      "percent-falls", "point 2",
+      "percents that never fall with size; were these percents retained on each sieve they would "
+      "sum to 100, not to 90");
+  expect({{"19 mm", "2 %"}, {"4.75 mm", "10 %"}, {"0.425 mm", "5 %"}}, "percent-falls", "point 2",
+         "percents that never fall with size");
 }
 
 TEST_P(CurveOf, PercentsBeyondAll) {
   expect({{"19 mm", "120 %"}, {"4.75 mm", "40 %"}}, "percent-outside", "point 1", "0 to 100");
   expect({{"19 mm", "100 %"}, {"4.75 mm", "-4 %"}}, "percent-outside", "point 2", "0 to 100");
+  // Written without their sign.
+  expect({{"19 mm", "100"}, {"4.75 mm", "38"}}, "percent-outside", "point 1", "write the sign");
 }
 
 TEST_P(CurveOf, TooFewPointsOrNone) {

@@ -25,9 +25,10 @@ Finding begin_finding(const LotEvidence& evidence, std::string id, std::string t
   return finding;
 }
 
-/// "D15 7.1 in, D50 10.4 in, D85 14.9 in" with limits, as stated values too.
-std::string state_percentiles(Finding& finding, const MeasuredGradation& measured,
-                              double confidence, const Wording& wording) {
+/// "D15 7.1 in, D50 10.4 in, D85 14.9 in" with limits, as stated values too; what is known where
+/// the curve tells none of them.
+std::string stated_sizes(Finding& finding, const MeasuredGradation& measured, double confidence,
+                         const Wording& wording) {
   std::vector<std::string> words;
   for (const double percent : {15.0, 50.0, 85.0}) {
     const auto size = measured.curve.size_at(percent);
@@ -44,6 +45,11 @@ std::string state_percentiles(Finding& finding, const MeasuredGradation& measure
         {fmt::format("d{}", percent_number(percent)), symbol,
          fmt::format("size with {} % smaller by mass", percent_number(percent)), measure(*size),
          LengthUse::rock});
+  }
+  if (words.empty()) {
+    const auto& coarsest = measured.curve.points().front();
+    return fmt::format("{} % is smaller than {}, and no size below that is told apart",
+                       significant(coarsest.percent_smaller, 3), wording.rock(coarsest.size));
   }
   return listed(words);
 }
@@ -143,7 +149,7 @@ Finding look_finding(const LotEvidence& evidence, const Look& look,
   finding.steps = measured->steps;
   for (const auto& caution : measured->cautions) finding.cautions.push_back(caution);
   finding.sentence = fmt::format("{} stones by {}: {}.", measured->stones, measured->method,
-                                 state_percentiles(finding, *measured, policy.confidence, wording));
+                                 stated_sizes(finding, *measured, policy.confidence, wording));
   add_sources(finding, &*measured);
   std::optional<BandComparison> comparison;
   judge(finding, evidence, *measured, comparison, policy);
@@ -200,7 +206,7 @@ Finding lot_finding(LotEvidence& evidence, const EvidencePolicy& policy, const W
   finding.steps = evidence.together->steps;
   finding.sentence =
       fmt::format("{} stones in all: {}.", evidence.together->stones,
-                  state_percentiles(finding, *evidence.together, policy.confidence, wording));
+                  stated_sizes(finding, *evidence.together, policy.confidence, wording));
   finding.reasons.push_back(risks_sentence(policy));
   judge(finding, evidence, *evidence.together, evidence.comparison, policy);
   return finding;

@@ -128,6 +128,7 @@ TEST(Submittal, BadInputIsNamed) {
   EXPECT_EQ(first_problem(example).substr(0, 39), "/submittals/spring/tests/0/results/0 wr");
   example = with_submittal(json::array({test("luck", {"5 %"})}));
   EXPECT_EQ(first_problem(example), "/submittals/spring/tests/0/test unknown-word");
+  EXPECT_EQ(site_from(example.document()).problems().size(), 1U);
   example = with_submittal(json::array({test("absorption", {})}));
   EXPECT_EQ(first_problem(example), "/submittals/spring/tests/0/results outside-allowed");
   example = with_submittal(json::array({test("shape-share", {"5 %"})}));

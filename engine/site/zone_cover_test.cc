@@ -71,6 +71,14 @@ TEST(BlanketTypes, StandInTheCatalogWithTheirStanding) {
   EXPECT_FALSE(read_blanket_types("[]"));
 }
 
+TEST(ZoneCover, IsAsLongAsItsZoneStatesWhereItStatesNoLengthOfItsOwn) {
+  auto example = with_cover();
+  const auto area = value_of(finding_of(example, "quantities"), "area");
+  cover_of(example).erase("length");
+  example.items["zones"]["bank"]["extent"] = {{"length", "200 ft"}};
+  EXPECT_NEAR(value_of(finding_of(example, "quantities"), "area"), 2 * area, 1e-9);
+}
+
 TEST(ZoneCover, AZoneWithoutCoverSaysNothingOfIt) {
   for (const auto& finding : assessed(ExampleDocument()).findings) {
     EXPECT_NE(finding.topic, Topic::cover) << finding.id;

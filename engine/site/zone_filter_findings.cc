@@ -27,6 +27,11 @@ Finding filled_finding(const Zone& zone) {
   finding.sentence =
       "The rock is filled: the fill is the filter, and no bedding is needed below it.";
   finding.next = "Fill every void down to the soil; where rock stays bare, lay a filter.";
+  if (!zone.mix.empty()) {
+    finding.reasons.push_back(
+        "What the sizes of this very mix say of it as a filter is judged beside this, with the "
+        "mix.");
+  }
   finding.sources.push_back(
       {"trade", "filled rock is its own filter", SourceStanding::common_practice});
   finding.steps.given_rock("T", "thickness of the filled layer", zone.layer_thickness, "document");

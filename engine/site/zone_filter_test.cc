@@ -214,6 +214,29 @@ TEST(ZoneFilter, AGeotextileOnASiltThatDoesNotCohereGoesToTheDesigner) {
   EXPECT_TRUE(says(fabric, "silt that does not cohere"));
 }
 
+// 0.5·d85 of 0.082 mm straight under rock, where UFC 3-270-04 sec. 12.5 asks for none finer than
+// the No. 100 sieve.
+TEST(ZoneFilter, AGeotextileThatWouldHaveToBeTooFineGoesToTheDesigner) {
+  auto example = on_soil(silt);
+  auto& soil = example.items["soils"]["bank-soil"];
+  soil["liquid_limit"] = "38";
+  soil["plasticity_index"] = "6";
+  soil["dispersive"] = "no";
+  auto& filter = example.items["zones"]["bank"]["filter"];
+  filter = json::array({{{"kind", "geotextile"},
+                         {"opening_size", "0.08 mm"},
+                         {"permittivity", "0.7 s⁻¹"},
+                         {"fabric", "woven monofilament"},
+                         {"strength_class", 1}}});
+  const auto fabric = found(assessed(example), "filter.bank.pair.1");
+  EXPECT_EQ(fabric.outcome, Outcome::ask_the_designer);
+  EXPECT_TRUE(says(fabric, "finer than the No. 100 sieve"));
+  // Under bedding the flow at the soil is steady, and an opening of d85 serves.
+  filter[0]["opening_size"] = "0.16 mm";
+  filter.push_back(granular("crushed", "6 in"));
+  EXPECT_EQ(found(assessed(example), "filter.bank.pair.1").outcome, Outcome::meets);
+}
+
 TEST(ZoneFilter, AThinLayerFallsShortAndUnderWaterItMustBeThicker) {
   auto example = on_soil();
   auto& zone = example.items["zones"]["bank"];
