@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "cli/exit_codes.h"
@@ -12,35 +11,22 @@
 #include "photography/outline_weights.h"
 #include "photography/photo_digest.h"
 #include "photography/photograph_file.h"
+#include "report/outline_answers.h"
 
 namespace proofstone {
 namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// Stones of fewer pixels of the working picture are lost (reference study of rendered piles).
-constexpr double least_pixels = 8;
-
-/// A tenth of a pixel is finer than anything that was seen.
-Json pixels(double value) { return std::round(value * 10) / 10; }
-
 Json picture_json(const Photograph& photograph, const OutlinedPhoto& found,
                   const std::string& digest) {
-  Json outlines = Json::array();
-  for (const auto& outline : found.outlines) {
-    Json corners = Json::array();
-    for (const auto& point : outline) {
-      corners.push_back(Json::array({pixels(point.x), pixels(point.y)}));
-    }
-    outlines.push_back(std::move(corners));
-  }
   Json picture = {
       {"file", digest}, {"width", photograph.pixels.width}, {"height", photograph.pixels.height}};
   if (photograph.focal_length) {
     picture["focal_length"] = fmt::format("{:g} mm", *photograph.focal_length);
   }
-  picture["smallest_drawn"] = pixels(least_pixels * found.working_pixel);
-  picture["outlines"] = std::move(outlines);
+  picture["smallest_drawn"] = smallest_drawn(found);
+  picture["outlines"] = outlines_in_tenths(found.outlines);
   return picture;
 }
 
@@ -63,9 +49,10 @@ int outline_command(const Arguments& arguments) {
     const auto found = outline_photo(photograph->pixels, *network, path);
     if (!found) return refuse(found.problems(), exit_problems);
     pictures.push_back(picture_json(*photograph, *found, photo_digest(*bytes)));
-    summary += fmt::format("{}: {} stones on {:.0f} % of the picture; none under {:.0f} pixels.\n",
-                           path, found->outlines.size(), 100 * found->rock_share,
-                           least_pixels * found->working_pixel);
+    summary +=
+        fmt::format("{}: {} stones on {:.0f} % of the picture; none under {:.0f} pixels.\n", path,
+                    found->outlines.size(), 100 * found->rock_share, smallest_drawn(*found));
+    for (const auto& caution : found->cautions) summary += fmt::format("  {}\n", caution);
   }
   const Json answer = {{"pictures", std::move(pictures)}};
   if (const auto path = arguments.value("out"); !path.empty()) {

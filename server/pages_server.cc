@@ -50,6 +50,7 @@ std::string serve_folders(httplib::Server& server, const ServedFolders& folders)
                               {"Cache-Control", "no-cache"}});
 
   server.set_file_extension_and_mimetype_mapping("wasm", "application/wasm");
+  server.set_file_extension_and_mimetype_mapping("weights", "application/octet-stream");
   server.set_file_extension_and_mimetype_mapping("js", "text/javascript");
   server.set_file_extension_and_mimetype_mapping("mjs", "text/javascript");
   server.set_file_extension_and_mimetype_mapping("csv", "text/csv; charset=utf-8");

@@ -28,6 +28,7 @@ class PagesServer : public testing::Test {
     fs::create_directories(root_ / "examples/bend");
     write_file(root_ / "pages/index.html", "<p>screens</p>");
     write_file(root_ / "pages/engine/engine.wasm", "wasm");
+    write_file(root_ / "pages/engine/outline-network.weights", "weights");
     write_file(root_ / "pages/app.js", "1");
     write_file(root_ / "examples/bend/site.json", "{}");
     write_file(root_ / "examples/bend/section.csv", "a,b");
@@ -66,6 +67,7 @@ TEST_F(PagesServer, FilesCarryTheirMediaType) {
       {"/", "text/html; charset=utf-8"},
       {"/app.js", "text/javascript"},
       {"/engine/engine.wasm", "application/wasm"},
+      {"/engine/outline-network.weights", "application/octet-stream"},
       {"/examples/bend/site.json", "application/json"},
       {"/examples/bend/section.csv", "text/csv; charset=utf-8"}};
   for (const auto& [path, type] : expected) {

@@ -6,14 +6,14 @@
 configure() { cmake --preset "$@" || cmake --fresh --preset "$@"; }
 
 build_programs() { configure native && ninja -C build/native proofstone proofstone-server; }
-build_browser_engine() { configure wasm && ninja -C build/wasm engine_module; }
+build_browser_engine() { configure wasm && ninja -C build/wasm browser_modules; }
 # One core links while the other still compiles. The browser's engine goes first: its link takes long.
 build_programs_and_browser_engine() {
   local programs
   configure native && configure wasm || return
   nice ninja -j "$(nproc)" -C build/native proofstone proofstone-server &
   programs=$!
-  ninja -j "$(nproc)" -C build/wasm engine_module || { kill "$programs"; return 1; }
+  ninja -j "$(nproc)" -C build/wasm browser_modules || { kill "$programs"; return 1; }
   wait "$programs"
 }
 build_screens() { (cd web && npm run build); }

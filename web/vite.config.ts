@@ -6,16 +6,24 @@ import { exampleSites } from './example_sites_plugin';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
+const builtFiles = [
+  'engine.js',
+  'engine.wasm',
+  'vision.js',
+  'vision.wasm',
+  'outline-network.weights',
+];
+
 /** The screens are nothing without the engine, so a build without it stops. */
 function engineIsBuilt(): Plugin {
   return {
     name: 'proofstone-engine-is-built',
     apply: 'build',
     buildStart() {
-      for (const file of ['public/engine/engine.js', 'public/engine/engine.wasm']) {
-        if (!existsSync(here(file))) {
+      for (const file of builtFiles) {
+        if (!existsSync(here(`public/engine/${file}`))) {
           this.error(
-            `web/${file} is missing: build the engine first (cmake --preset wasm && ninja -C build/wasm).`,
+            `web/public/engine/${file} is missing: build the engine first (cmake --preset wasm && ninja -C build/wasm).`,
           );
         }
       }
@@ -57,7 +65,7 @@ export default defineConfig({
         ],
       },
       workbox: {
-        globPatterns: ['**/*.{html,js,css,wasm,json,csv,svg,png,webmanifest}'],
+        globPatterns: ['**/*.{html,js,css,wasm,json,csv,svg,png,webmanifest,weights}'],
         maximumFileSizeToCacheInBytes: 16 * 1024 * 1024,
         navigateFallback: 'index.html',
         cleanupOutdatedCaches: true,

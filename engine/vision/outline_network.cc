@@ -142,26 +142,34 @@ Expected<OutlineNetwork> OutlineNetwork::read(std::string_view bytes) {
   return network;
 }
 
-ChannelMaps OutlineNetwork::raw_maps(const PhotoPixels& photo) const {
+ChannelMaps OutlineNetwork::raw_maps(const PhotoPixels& photo,
+                                     const OutlineProgress& progress) const {
   auto layer = layers_.begin();
   std::vector<ChannelMaps> kept;
   ChannelMaps maps = as_maps(photo);
+  const auto next = [&](const std::vector<const ChannelMaps*>& sources) {
+    maps = convolved(sources, *layer++);
+    // Of the layers each has about as much to do as the next.
+    if (progress) {
+      progress(static_cast<double>(layer - layers_.begin()) / static_cast<double>(layers_.size()));
+    }
+  };
   for (int level = 0; level < levels; ++level) {
     if (level > 0) maps = halved(maps);
-    maps = convolved({&maps}, *layer++);
-    maps = convolved({&maps}, *layer++);
+    next({&maps});
+    next({&maps});
     if (level + 1 < levels) kept.push_back(maps);
   }
   for (; !kept.empty(); kept.pop_back()) {
     maps = doubled(maps);
-    maps = convolved({&maps, &kept.back()}, *layer++);
-    maps = convolved({&maps}, *layer++);
+    next({&maps, &kept.back()});
+    next({&maps});
   }
   return combined(maps, *layer);
 }
 
-OutlineMaps OutlineNetwork::maps(const PhotoPixels& photo) const {
-  const ChannelMaps raw = raw_maps(photo);
+OutlineMaps OutlineNetwork::maps(const PhotoPixels& photo, const OutlineProgress& progress) const {
+  const ChannelMaps raw = raw_maps(photo, progress);
   OutlineMaps maps{photo.width, photo.height, {}, {}, {}};
   for (int y = 0; y < photo.height; ++y) {
     for (int x = 0; x < photo.width; ++x) {

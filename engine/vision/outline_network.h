@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <string_view>
 #include <vector>
 
@@ -25,6 +26,9 @@ struct OutlineMaps {
   std::vector<float> depth;  ///< how deep within its stone: 0 at the rim, 1 at the innermost
 };
 
+/// Hears how far the work is, from 0 to 1.
+using OutlineProgress = std::function<void(double)>;
+
 /// The small network that finds the outlines of stones: a U-Net of five levels, trained on rendered
 /// piles (piles/training/README.md tells how, on what, and how well it does).
 class OutlineNetwork {
@@ -36,10 +40,10 @@ class OutlineNetwork {
   static Expected<OutlineNetwork> read(std::string_view bytes);
 
   /// The three maps as numbers before they are squeezed between 0 and 1: edge, rock, depth.
-  ChannelMaps raw_maps(const PhotoPixels& photo) const;
+  ChannelMaps raw_maps(const PhotoPixels& photo, const OutlineProgress& progress = {}) const;
   /// The maps of a photo of any size; what is missing to whole blocks of 16 pixels repeats the
   /// edge.
-  OutlineMaps maps(const PhotoPixels& photo) const;
+  OutlineMaps maps(const PhotoPixels& photo, const OutlineProgress& progress = {}) const;
 
  private:
   std::vector<Convolution> layers_;

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <optional>
 
+#include "engine/vision/outline_cautions.h"
 #include "engine/vision/stone_regions.h"
 
 namespace proofstone {
@@ -22,6 +23,8 @@ constexpr double least_median = 36;
 constexpr double largest_median = 165;
 constexpr double good_small_median = 60;
 constexpr double good_large_median = 110;
+/// Of the whole work, what the first pass is taken for while nobody knows whether there is another.
+constexpr double first_part = 0.4;
 
 struct TentPart {
   int from = 0;
@@ -48,20 +51,12 @@ std::vector<TentPart> tent_parts(int from, int to) {
   return parts;
 }
 
-double luma(const std::uint8_t* rgb) { return 0.299 * rgb[0] + 0.587 * rgb[1] + 0.114 * rgb[2]; }
-
-std::optional<Problem> problem_of_light(const PhotoPixels& photo, const std::string& where) {
-  std::vector<double> lumas;
-  for (std::size_t i = 0; i + 2 < photo.rgb.size(); i += 3) lumas.push_back(luma(&photo.rgb[i]));
-  std::sort(lumas.begin(), lumas.end());
-  const auto at = [&](double share) {
-    return lumas[static_cast<std::size_t>(share * static_cast<double>(lumas.size() - 1))];
-  };
-  if (at(0.9) < 45) {
+std::optional<Problem> problem_of_light(const PictureLight& light, const std::string& where) {
+  if (light.brightest < 45) {
     return Problem{"too-dark", "The photo is too dark to tell one stone from the next.", "", where,
                    "a photo by daylight"};
   }
-  if (at(0.9) - at(0.1) < 12) {
+  if (light.brightest - light.darkest < 12) {
     return Problem{"no-contrast", "The photo shows next to nothing: it is of one tone all over.",
                    "", where, "a photo of rock, in focus"};
   }
@@ -90,8 +85,9 @@ struct WorkingResult {
   double rock_share = 0;
 };
 
-WorkingResult work_on(const PhotoPixels& photo, const OutlineNetwork& network) {
-  const auto regions = stone_regions(network.maps(photo));
+WorkingResult work_on(const PhotoPixels& photo, const OutlineNetwork& network,
+                      const OutlineProgress& progress) {
+  const auto regions = stone_regions(network.maps(photo, progress));
   const auto rock = std::count_if(regions.stone.begin(), regions.stone.end(),
                                   [](int stone) { return stone != 0; });
   return {outlines_of(regions),
@@ -107,6 +103,12 @@ PhotoPixels with_longer_side(const PhotoPixels& photo, double side) {
   const int height = scaled(photo.height);
   if (width == photo.width && height == photo.height) return photo;
   return resized(photo, width, height);
+}
+
+/// What hears of a part of the work, where anybody hears of the whole.
+OutlineProgress part_of_work(const OutlineProgress& whole, double from, double to) {
+  if (!whole) return {};
+  return [&whole, from, to](double share) { whole(from + share * (to - from)); };
 }
 
 /// The side at which stones of this median are as large as those that were trained on; 0: as is.
@@ -161,7 +163,7 @@ PhotoPixels resized(const PhotoPixels& photo, int width, int height) {
 }
 
 Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNetwork& network,
-                                      const std::string& where) {
+                                      const std::string& where, const OutlineProgress& progress) {
   const bool sized = photo.width > 0 && photo.height > 0;
   if (!sized || photo.rgb.size() != static_cast<std::size_t>(photo.width) *
                                         static_cast<std::size_t>(photo.height) * 3) {
@@ -175,13 +177,15 @@ Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNet
   const int photo_side = std::max(photo.width, photo.height);
   double side = std::min(first_side, photo_side);
   const auto first = with_longer_side(photo, side);
-  if (auto problem = problem_of_light(first, where)) return *problem;
-  auto found = work_on(first, network);
+  const auto light = light_of(first);
+  if (auto problem = problem_of_light(light, where)) return *problem;
+  auto found = work_on(first, network, part_of_work(progress, 0, first_part));
   if (found.rock_share >= least_rock_share) {
     const double better = better_side(side, median_size(found.outlines), photo_side);
     if (better > 0) {
       side = better;
-      found = work_on(with_longer_side(photo, side), network);
+      found =
+          work_on(with_longer_side(photo, side), network, part_of_work(progress, first_part, 1));
     }
   }
   if (found.rock_share < least_rock_share) {
@@ -196,7 +200,9 @@ Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNet
                    fmt::format("Only {} stones were found on it.", found.outlines.size()), "",
                    where, fmt::format("{} or more, from farther away", fewest_stones)};
   }
-  OutlinedPhoto result{std::move(found.outlines), photo_side / side, found.rock_share};
+  const double median = median_size(found.outlines);
+  OutlinedPhoto result{std::move(found.outlines), photo_side / side, found.rock_share, {}};
+  result.cautions = cautions_of_outlines(light, {median * result.working_pixel, side / median});
   for (auto& outline : result.outlines) {
     for (auto& point : outline) {
       // A side may have been rounded to a whole pixel: no corner leaves the photo.

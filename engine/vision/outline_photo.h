@@ -13,6 +13,8 @@ struct OutlinedPhoto {
   std::vector<std::vector<PhotoPoint>> outlines;  ///< in pixels of the photo as it was taken
   double working_pixel = 1;  ///< pixels of the photo to one of the picture that was worked on
   double rock_share = 0;     ///< of the picture, from 0 to 1
+  /// What makes the outlines less sure than they could be, and how a better photo is taken.
+  std::vector<std::string> cautions;
 };
 
 /// The photo in another size: each pixel is the mean of what it covers, weighted by a tent.
@@ -23,6 +25,7 @@ PhotoPixels resized(const PhotoPixels& photo, int width, int height);
 /// pixels that are none or do not fill the picture, a side under 240 pixels, too dark or too bright
 /// to see, no rock or little of it, fewer than 20 stones.
 Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNetwork& network,
-                                      const std::string& where);
+                                      const std::string& where,
+                                      const OutlineProgress& progress = {});
 
 }  // namespace proofstone

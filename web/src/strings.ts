@@ -224,6 +224,9 @@ const english = {
     refused: (file: string, why: string) => `${file}: ${why}`,
     refusals: {
       'too large': 'this photo is larger than 40 MB, so it was not kept.',
+      'too many pixels':
+        'this photo has more than 60 megapixels, so it was not kept. Choose a smaller one.',
+      'cut off': 'this file is cut off, so it was not kept. Copy the photo again.',
       'not readable': 'this browser cannot read the picture, so it was not kept. Choose a JPEG.',
     } satisfies Record<PhotoRefusal, string>,
   },

@@ -1,5 +1,6 @@
 /** A photo as this device keeps it: once, under the hash of its bytes, with a small copy to show. */
 import { withoutLocation } from './photo_location';
+import { mostPixels, pictureFile } from './picture_file';
 
 export interface Photo {
   /** SHA-256 of `bytes`, as the document names it. */
@@ -11,7 +12,7 @@ export interface Photo {
   small: ArrayBuffer;
 }
 
-export type PhotoRefusal = 'too large' | 'not readable';
+export type PhotoRefusal = 'too large' | 'too many pixels' | 'cut off' | 'not readable';
 
 const largestBytes = 40 * 1024 * 1024;
 /** The longer edge of the copy that is shown. */
@@ -48,8 +49,11 @@ export async function readPhoto(
 ): Promise<Photo | PhotoRefusal> {
   if (file.size > largestBytes) return 'too large';
   try {
-    const image = await createImageBitmap(file);
     const asTaken = await file.arrayBuffer();
+    const head = pictureFile(new Uint8Array(asTaken));
+    if (head && head.width * head.height > mostPixels) return 'too many pixels';
+    if (head && !head.whole) return 'cut off';
+    const image = await createImageBitmap(file);
     const plain = keepsLocation ? undefined : withoutLocation(new Uint8Array(asTaken));
     const anew = !keepsLocation && plain === undefined;
     const bytes = anew ? await drawn(image, Infinity, fullQuality) : (plain?.buffer ?? asTaken);
