@@ -20,8 +20,8 @@ double luma(const std::uint8_t* rgb) { return 0.299 * rgb[0] + 0.587 * rgb[1] + 
 
 }  // namespace
 
-PictureLight light_of(const PhotoPixels& photo) {
-  PictureLight light;
+LightOfPhoto light_of(const PhotoPixels& photo) {
+  LightOfPhoto light;
   if (photo.width <= 0 || photo.rgb.empty()) return light;
   std::vector<double> lumas;
   lumas.reserve(photo.rgb.size() / 3);
@@ -47,7 +47,7 @@ PictureLight light_of(const PhotoPixels& photo) {
   return light;
 }
 
-std::vector<std::string> cautions_of_outlines(const PictureLight& light,
+std::vector<std::string> cautions_of_outlines(const LightOfPhoto& light,
                                               const StonesInView& stones) {
   std::vector<std::string> cautions;
   if (light.brightest < dim) {

@@ -8,7 +8,7 @@
 namespace proofstone {
 
 /// How bright and how sharp a picture is.
-struct PictureLight {
+struct LightOfPhoto {
   double darkest = 0;    ///< luma, 0 to 255, that a tenth of the pixels stay below
   double brightest = 0;  ///< luma that nine tenths stay below
   /// How much of what changes from one pixel to the next does not go on so: 0.3 to 0.4 on sharp
@@ -16,7 +16,7 @@ struct PictureLight {
   double sharpness = 0;
 };
 
-PictureLight light_of(const PhotoPixels& photo);
+LightOfPhoto light_of(const PhotoPixels& photo);
 
 /// The stones that were found, as the photo shows them.
 struct StonesInView {
@@ -25,7 +25,7 @@ struct StonesInView {
 };
 
 /// What makes outlines less sure than they could be, and how a better photo is taken.
-std::vector<std::string> cautions_of_outlines(const PictureLight& light,
+std::vector<std::string> cautions_of_outlines(const LightOfPhoto& light,
                                               const StonesInView& stones);
 
 }  // namespace proofstone

@@ -36,9 +36,9 @@ TEST(LightOf, TellsDarkFromBrightAndSharpFromBlurred) {
 }
 
 TEST(CautionsOfOutlines, AreGivenWhereAPhotoCouldBeBetter) {
-  const PictureLight good{30, 170, 0.35};
+  const LightOfPhoto good{30, 170, 0.35};
   EXPECT_TRUE(cautions_of_outlines(good, {60, 13}).empty());
-  const auto only = [](const PictureLight& light, const StonesInView& stones) {
+  const auto only = [](const LightOfPhoto& light, const StonesInView& stones) {
     const auto cautions = cautions_of_outlines(light, stones);
     return cautions.size() == 1 ? cautions.front().substr(0, 19) : "";
   };

@@ -51,7 +51,7 @@ std::vector<TentPart> tent_parts(int from, int to) {
   return parts;
 }
 
-std::optional<Problem> problem_of_light(const PictureLight& light, const std::string& where) {
+std::optional<Problem> problem_of_light(const LightOfPhoto& light, const std::string& where) {
   if (light.brightest < 45) {
     return Problem{"too-dark", "The photo is too dark to tell one stone from the next.", "", where,
                    "a photo by daylight"};
