@@ -7,8 +7,8 @@
 
 #include "engine/json/field_reader.h"
 #include "engine/json/strict_json.h"
+#include "engine/site/findings.h"
 #include "engine/vision/outline_edits.h"
-#include "report/request_reading.h"
 
 namespace proofstone {
 namespace {
@@ -17,6 +17,8 @@ using nlohmann::json;
 
 /// Stones of fewer pixels of the working picture are lost (reference study of rendered piles).
 constexpr double least_pixels = 8;
+
+json why_not(const Problems& problems) { return {{"problems", problems_json(problems)}}; }
 
 double in_tenths(double value) { return std::round(value * 10) / 10; }
 
@@ -60,7 +62,7 @@ double required_number(FieldReader& request, const std::string& field) {
 
 template <class Result>
 json edited(const Expected<Result>& stones) {
-  if (!stones) return refused(stones.problems());
+  if (!stones) return why_not(stones.problems());
   if constexpr (std::is_same_v<Result, StoneOutline>) {
     return {{"outlines", outlines_in_tenths({*stones})}};
   } else {
@@ -91,7 +93,7 @@ json edit(const json& text) {
     picture = {required_number(request, "width"), required_number(request, "height")};
   }
   request.finish();
-  if (!problems.empty()) return refused(problems);
+  if (!problems.empty()) return why_not(problems);
   switch (ask) {
     case OutlineEdit::join:
       return edited(joined_outlines(outlines, pixel));
@@ -127,7 +129,7 @@ double smallest_drawn(const OutlinedPhoto& found) {
 std::string outlined_answer(const PhotoPixels& photo, const OutlineNetwork& network,
                             const std::string& where, const OutlineProgress& progress) {
   const auto found = outline_photo(photo, network, where, progress);
-  if (!found) return as_text(refused(found.problems()));
+  if (!found) return as_text(why_not(found.problems()));
   return as_text({{"outlines", outlines_in_tenths(found->outlines)},
                   {"smallest_drawn", smallest_drawn(*found)},
                   {"working_pixel", found->working_pixel},
@@ -137,7 +139,7 @@ std::string outlined_answer(const PhotoPixels& photo, const OutlineNetwork& netw
 
 std::string answer_outline_edit(std::string_view json_text) {
   const auto text = parse_strict_json(json_text);
-  return as_text(text ? edit(*text) : refused(text.problems()));
+  return as_text(text ? edit(*text) : why_not(text.problems()));
 }
 
 }  // namespace proofstone
