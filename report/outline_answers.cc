@@ -6,8 +6,8 @@
 #include <type_traits>
 
 #include "engine/json/field_reader.h"
+#include "engine/json/problem_json.h"
 #include "engine/json/strict_json.h"
-#include "engine/site/findings.h"
 #include "engine/vision/outline_edits.h"
 
 namespace proofstone {
