@@ -2,8 +2,14 @@
 // to the proven cheapest.
 #include <benchmark/benchmark.h>
 
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+
 #include "engine/blend/blend_shares.h"
 #include "engine/blend/load_plan.h"
+#include "engine/evidence/standard_normal.h"
+#include "simulation/draws.h"
 
 namespace proofstone {
 namespace {
@@ -72,6 +78,77 @@ BENCHMARK(cheapest_truckloads_of_eight)
     ->Arg(1000)
     ->Arg(3000)
     ->Unit(benchmark::kMillisecond);
+
+/// Eight log-normal rocks at random, and a band of 6 to 12 % either side of some blend of them.
+struct RandomBlend {
+  std::vector<OfferedMaterial> materials;
+  std::vector<PercentWindow> windows;
+
+  explicit RandomBlend(unsigned seed) {
+    Draws draws(seed);
+    std::vector<double> shares;
+    double all = 0;
+    for (std::size_t i = 0; i < std::size(rocks); ++i) {
+      const double median = 40 * std::pow(12.0, draws.uniform());
+      const double spread = 0.25 + 0.45 * draws.uniform();
+      std::vector<GradationPoint> points;
+      for (const double sieve : sieves) {
+        const double percent = 100 * normal_cumulative(std::log(sieve / median) / spread);
+        points.push_back({Length::millimeters(sieve), std::round(10 * percent) / 10});
+      }
+      points.back().percent_smaller = 100;
+      const auto name = "rock " + std::to_string(i + 1);
+      materials.push_back({name,
+                           name,
+                           *Gradation::make(points, GradationBasis{}),
+                           8 + 20 * draws.uniform(),
+                           Mass::tonnes(150 + 800 * draws.uniform()),
+                           Mass::tonnes(14 + 8 * draws.uniform()),
+                           {}});
+      shares.push_back(-std::log(draws.uniform()));
+      all += shares.back();
+    }
+    for (const double sieve : sieves) {
+      double percent = 0;
+      for (std::size_t i = 0; i < materials.size(); ++i) {
+        percent +=
+            shares[i] / all * materials[i].gradation.percent_smaller(Length::millimeters(sieve));
+      }
+      const double half = 6 + 6 * draws.uniform();
+      windows.push_back({Length::millimeters(sieve), std::max(0.0, percent - half),
+                         std::min(100.0, percent + half)});
+    }
+  }
+};
+
+/// The same of fifty problems at random: the slowest of them, and how many were not proven. Mass to
+/// bring in tonnes.
+void cheapest_truckloads_of_random_eights(benchmark::State& state) {
+  const LoadOrder order{Mass::tonnes(static_cast<double>(state.range(0)))};
+  double slowest = 0;
+  int solved = 0;
+  int not_proven = 0;
+  for (auto _ : state) {
+    solved = 0;
+    not_proven = 0;
+    for (unsigned seed = 1; seed <= 50; ++seed) {
+      const RandomBlend blend(seed);
+      const auto target = *blend_target(
+          blend.materials, *GradationBand::from_percent_windows(blend.windows, GradationBasis{}));
+      const auto start = std::chrono::steady_clock::now();
+      const auto plan = cheapest_loads(target, blend.materials, order);
+      const std::chrono::duration<double, std::milli> took =
+          std::chrono::steady_clock::now() - start;
+      slowest = std::max(slowest, took.count());
+      if (plan) ++solved;
+      if (plan && !plan->proven) ++not_proven;
+    }
+  }
+  state.counters["slowest_ms"] = slowest;
+  state.counters["solved"] = solved;
+  state.counters["not_proven"] = not_proven;
+}
+BENCHMARK(cheapest_truckloads_of_random_eights)->Arg(200)->Arg(800)->Unit(benchmark::kMillisecond);
 
 void recipe_of_eight(benchmark::State& state) {
   const auto target = band();

@@ -44,7 +44,7 @@ std::string money_text(double amount, const std::string& currency) {
     place -= 3;
     digits.insert(place, narrow_space);
   }
-  return (amount < 0 ? "-" : "") + digits + " " + currency;
+  return (amount < 0 ? "-" : "") + digits + (currency.empty() ? "" : " ") + currency;
 }
 
 }  // namespace proofstone
