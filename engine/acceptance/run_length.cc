@@ -3,13 +3,12 @@
 #include <Eigen/Dense>
 #include <algorithm>
 #include <boost/math/quadrature/gauss.hpp>
-#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
-#include <cstdint>
 #include <vector>
 
 #include "engine/evidence/standard_normal.h"
 #include "engine/method/typed_method.h"
+#include "engine/numeric/narrowed_bracket.h"
 
 namespace proofstone {
 namespace {
@@ -60,12 +59,6 @@ Eigen::VectorXd solve(const std::vector<Node>& nodes, double nothing, Kernel ker
   return system.partialPivLu().solve(Eigen::VectorXd::Ones(n + 1));
 }
 
-// No exceptions: the bracket holds what is sought, or its end is the answer.
-using Quiet = boost::math::policies::policy<
-    boost::math::policies::promote_double<false>,
-    boost::math::policies::evaluation_error<boost::math::policies::ignore_error>,
-    boost::math::policies::domain_error<boost::math::policies::ignore_error>>;
-
 /// The setting between two ends at which `length_with(setting)`, which grows with it, is `loads`;
 /// an end where it is so nowhere. Sought from a setting near the answer, since each length is a
 /// system of equations; its logarithm is nearly straight in the setting.
@@ -80,13 +73,11 @@ double setting_for(double loads, double near, double low, double high, Length le
     const double there = std::clamp(here + step, low, high);
     const double at_there = surplus(there);
     if (upward ? at_there >= 0 : at_there <= 0) {
-      std::uintmax_t steps = 100;
-      const auto [below, above] =
-          upward ? boost::math::tools::toms748_solve(surplus, here, there, at_here, at_there, close,
-                                                     steps, Quiet())
-                 : boost::math::tools::toms748_solve(surplus, there, here, at_there, at_here, close,
-                                                     steps, Quiet());
-      return (below + above) / 2;
+      const ValueAt one{here, at_here};
+      const ValueAt other{there, at_there};
+      const auto ends = upward ? narrowed_bracket(surplus, one, other, close, 100)
+                               : narrowed_bracket(surplus, other, one, close, 100);
+      return (ends.first + ends.second) / 2;
     }
     if (there == (upward ? high : low) || std::isnan(at_there)) return there;
     here = there;
