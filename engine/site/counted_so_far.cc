@@ -124,6 +124,11 @@ void word_state(Finding& finding, const CountState& state) {
       finding.sentence =
           fmt::format("The count may stop: the rock is turned away by {}.", listed(broken));
       finding.next = "Stop counting; see the remedies.";
+      finding.cautions.emplace_back(
+          "Turned away is rock that is not good: it does not keep the limit with what good rock "
+          "has "
+          "in reserve. Whether the limit itself is kept, and how sure that is, the verdict on the "
+          "lot says.");
       break;
     default:
       finding.sentence = fmt::format(
