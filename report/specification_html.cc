@@ -9,6 +9,7 @@
 #include "report/html_style.h"
 #include "report/html_table.h"
 #include "report/markup.h"
+#include "report/specified_filter_html.h"
 #include "report/specified_mix_html.h"
 
 namespace proofstone {
@@ -165,6 +166,7 @@ std::string specification_html(const Specification& whole, UnitSystem units) {
   if (whole.classes.empty()) html += "<p>The site has no zone, and so no rock to specify.</p>\n";
   for (const auto& rock : whole.classes) html += class_section(rock, whole, wording);
   for (const auto& mix : whole.mixes) html += specified_mix_html(mix, wording);
+  html += specified_filters_html(whole.filters, wording);
   const auto& catalog = requirement_catalog();
   html += tests_section(whole, units);
   html += stated_or_published("How often", whole.frequency, catalog.sampling);

@@ -51,6 +51,33 @@ TEST(SpecificationHtml, SaysWhatIsToBeDelivered) {
   }
 }
 
+TEST(SpecificationHtml, SaysWhatBeddingAndGeotextileMustBe) {
+  auto whole = one_class();
+  SpecifiedBedding bedding;
+  bedding.name = "Bedding & <sand>";
+  bedding.is_band = true;
+  bedding.source = {"A manual", "Table 2", SourceStanding::published};
+  bedding.sieves = {{Length::inches(1.5), 90.0, std::nullopt},
+                    {Length::millimeters(4.75), 20.0, 45.0},
+                    {Length::millimeters(0.075), std::nullopt, 2.0}};
+  bedding.places = {{"Outer bank", "layer 2 of 2 from the soil", Length::inches(6), true}};
+  SpecifiedFabric fabric;
+  fabric.fabric.opening_size = Length::millimeters(0.21);
+  fabric.fabric.strength_class = 1;
+  fabric.fabric.drop_height = Length::feet(2);
+  fabric.place = {"Inner <bank>", "", std::nullopt, false};
+  whole.filters = {{bedding}, {fabric}};
+  expect_whole(whole);
+  const auto html = specification_html(whole, UnitSystem::us_customary);
+  for (const char* words :
+       {"Bedding &amp; &lt;sand&gt;", "layer 2 of 2 from the soil: 6.0 in thick", "under water",
+        "1.5 in", "at least 90 %", "20 to 45 %", "at most 2 %", "A manual, Table 2",
+        "Geotextile of Inner &lt;bank&gt;", "at most 0.21 mm", "not stated: the designer",
+        "Class 1: grab 900 N", "from at most 2.00 ft"}) {
+    EXPECT_NE(html.find(words), std::string::npos) << words;
+  }
+}
+
 TEST(SpecificationHtml, ShowsSiUnitsAndWhatIsStated) {
   auto whole = one_class();
   whole.rock_limits_chosen = true;

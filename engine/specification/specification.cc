@@ -99,6 +99,7 @@ Specification specification_of(const Site& site) {
     found->places.push_back({zone.name, zone.layer_thickness, zone.placement});
   }
   whole.mixes = specified_mixes(site);
+  whole.filters = specified_filters(site);
   return whole;
 }
 

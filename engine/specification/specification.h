@@ -6,6 +6,7 @@
 
 #include "engine/site/site.h"
 #include "engine/specification/count_limits.h"
+#include "engine/specification/specified_filter.h"
 #include "engine/specification/specified_mix.h"
 
 namespace proofstone {
@@ -55,6 +56,7 @@ struct Specification {
   std::string revision;
   std::vector<SpecifiedClass> classes;
   std::vector<SpecifiedMix> mixes;
+  SpecifiedFilters filters;
   std::vector<RockLimit> rock_limits;
   bool rock_limits_chosen = false;
   std::string exposure;
