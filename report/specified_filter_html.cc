@@ -48,7 +48,8 @@ std::string bedding_section(const SpecifiedBedding& bedding, const Wording& word
   }
   html += html_table({"Sieve", "Passing by mass"}, rows);
   html += html_list(
-      {"Sieve analysis of what is delivered, washed over the No. 200 sieve, by ASTM C136 and C117: "
+      {"Sieve analysis of what is delivered, washed over the No. 200 sieve, by ASTM C136 and C117 "
+       "(from memory; confirm): "
        "one before the first load and one at every change of the source (common practice).",
        "Handled so that large and small stay together: spread moist, not dropped, not pushed far "
        "(common practice)."});
@@ -78,9 +79,9 @@ std::string fabric_section(const SpecifiedFabric& specified, const Wording& word
       {"Property", "Asked for", "By"},
       {{"Apparent opening (AOS, O95)",
         "at most " + wording.shown(measure(fabric.opening_size), LengthUse::grain),
-        "ASTM D4751, largest average of a roll"},
+        "ASTM D4751, largest average of a roll (from memory; confirm)"},
        {"Permittivity", fabric.permittivity ? "at least " + wording.of(*fabric.permittivity) : open,
-        "ASTM D4491, least average of a roll"},
+        "ASTM D4491, least average of a roll (from memory; confirm)"},
        {"Strength",
         fabric.strength_class ? fmt::format("Class {}: {}", *fabric.strength_class,
                                             strength_text(*fabric.strength_class, fabric.fabric))
