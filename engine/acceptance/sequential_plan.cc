@@ -104,28 +104,29 @@ int SequentialLines::first_acceptance() const {
 
 SequentialPlan::Operation SequentialPlan::operation(double share, int last_stone) const {
   Operation operation;
-  // going_on[d]: chance that the count still goes on after n stones with d wrong ones.
-  std::vector<double> going_on{1};
-  for (int n = 1; n <= last_stone; ++n) {
-    std::vector<double> next(going_on.size() + 1, 0.0);
-    for (std::size_t d = 0; d < going_on.size(); ++d) {
-      next[d] += going_on[d] * (1 - share);
-      next[d + 1] += going_on[d] * share;
-    }
+  // Chance that the count still goes on after n stones with d wrong ones; it does with `fewest` to
+  // `most` of them, between the lines, and all others are 0.
+  std::vector<double> going_on(static_cast<std::size_t>(std::max(0, last_stone)) + 2, 0.0);
+  const auto at = [&going_on](int d) -> double& { return going_on[static_cast<std::size_t>(d)]; };
+  at(0) = 1;
+  int fewest = 0;
+  int most = 0;
+  for (int n = 1; n <= last_stone && fewest <= most; ++n) {
+    ++most;
+    for (int d = most; d > fewest; --d) at(d) = at(d - 1) * share + at(d) * (1 - share);
+    at(fewest) *= 1 - share;
     const int accept = accept_at_most(n).value_or(-1);
     const int reject = reject_at_least(n).value_or(n + 1);
     const bool ends = n == last_stone;
-    for (int d = 0; d <= n && d < static_cast<int>(next.size()); ++d) {
-      auto& chance = next[static_cast<std::size_t>(d)];
+    for (int d = fewest; d <= most; ++d) {
       const bool accepted = d <= accept || (ends && d < reject && d <= slope() * n);
       if (!accepted && d < reject && !ends) continue;
-      if (accepted) operation.accepted += chance;
-      operation.average_stones += n * chance;
-      chance = 0;
+      if (accepted) operation.accepted += at(d);
+      operation.average_stones += n * at(d);
+      at(d) = 0;
     }
-    while (!next.empty() && !(next.back() > 0)) next.pop_back();
-    if (next.empty()) break;
-    going_on = std::move(next);
+    while (fewest <= most && !(at(fewest) > 0)) ++fewest;
+    while (fewest <= most && !(at(most) > 0)) --most;
   }
   return operation;
 }
