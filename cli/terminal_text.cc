@@ -262,7 +262,7 @@ std::string blend_text(const json& blend) {
     }
   }
   if (blend.contains("nearest")) {
-    out += "\nnearest\n" + wrapped(shares_line(blend["nearest"]), 2);
+    out += "\nnearest\n" + wrapped(shares_line(blend["nearest"]["shares"]), 2);
   }
   if (blend.contains("recipe")) {
     out += "\nby whole buckets\n" + wrapped(plan_text(blend["recipe"], "bucket"), 2);

@@ -6,7 +6,10 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "engine/blend/blended_curve.h"
 #include "engine/site/findings_text.h"
+#include "engine/site/wording.h"
+#include "report/gradation_picture.h"
 
 namespace proofstone {
 namespace {
@@ -51,8 +54,70 @@ double cost_of(const SiteBlend& blend, const std::vector<double>& shares, UnitSy
   return units == UnitSystem::si ? cost : cost * Mass::short_tons(1).tonnes();
 }
 
+/// "25 % Coarse stock and 75 % Fine stock".
+std::string shares_text(const SiteBlend& blend, const std::vector<double>& shares) {
+  std::vector<std::string> words;
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    if (shares[i] < 5e-4) continue;
+    words.push_back(fmt::format("{} {}", percent_text(shares[i]), blend.materials[i].name));
+  }
+  return listed(words);
+}
+
+/// The blend as a document keeps it among its materials.
+json as_material(const SiteBlend& blend, const std::vector<double>& shares, UnitSystem units) {
+  const Unit& unit = units == UnitSystem::si ? unit::millimeter : unit::inch;
+  json points = json::array();
+  for (const auto& point : blended_curve(blend.materials, shares)) {
+    points.push_back({{"size", exact_text(measure(point.size), unit)},
+                      {"smaller", significant(point.percent_smaller, 6) + " %"}});
+  }
+  json material = {{"name", shares_text(blend, shares)}, {"gradation", std::move(points)}};
+  if (all_priced(blend)) {
+    material["price"] = {{"amount", significant(cost_of(blend, shares, units), 6)},
+                         {"per", units == UnitSystem::si ? "t" : "ton"}};
+  }
+  return material;
+}
+
+/// How an answer words blends: the unit system, and the width of pictures where they are asked for.
+struct BlendShown {
+  UnitSystem units = UnitSystem::us_customary;
+  std::optional<int> width;
+};
+
+/// What can be seen and kept of a blend: its curve in the band, between those of its materials.
+void add_curve(json& into, const SiteBlend& blend, const std::vector<double>& shares,
+               const BlendShown& shown) {
+  into["material"] = as_material(blend, shares, shown.units);
+  if (!shown.width) return;
+  GradationPicture picture;
+  picture.id = "blend." + blend.rock_class->id;
+  picture.title =
+      fmt::format("{} in the band of {}", shares_text(blend, shares), blend.rock_class->name);
+  picture.description =
+      "Percent smaller by mass against size: the blend as a bold line, its "
+      "materials as thin ones, the band as an area.";
+  picture.class_name = blend.rock_class->name;
+  picture.coarse_limit = blend.rock_class->band.coarse_limit();
+  picture.fine_limit = blend.rock_class->band.fine_limit();
+  for (const auto& point : blended_curve(blend.materials, shares)) {
+    picture.measured.push_back(
+        {point.size, point.percent_smaller, {point.percent_smaller, point.percent_smaller}});
+  }
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    if (shares[i] < 5e-4) continue;
+    picture.looks.push_back({blend.materials[i].name, blend.materials[i].gradation.points()});
+  }
+  into["picture"] = {{"id", picture.id},
+                     {"kind", "gradation"},
+                     {"title", picture.title},
+                     {"description", picture.description},
+                     {"svg", draw_computed(picture, "The blend", shown.units, *shown.width)}};
+}
+
 void put(json& into, const char* kind, const std::optional<SharedBlend>& found,
-         const SiteBlend& blend, UnitSystem units) {
+         const SiteBlend& blend, const BlendShown& shown) {
   if (!found) return;
   json one = {{"kind", kind},
               {"shares", shares_json(blend, found->shares)},
@@ -60,24 +125,27 @@ void put(json& into, const char* kind, const std::optional<SharedBlend>& found,
               {"margin_text", points_text(found->margin)},
               {"binding", wordings(blend, found->binding)}};
   if (all_priced(blend)) {
-    one["cost"] = cost_of(blend, found->shares, units);
-    one["cost_per"] = units == UnitSystem::si ? "t" : "ton";
+    one["cost"] = cost_of(blend, found->shares, shown.units);
+    one["cost_per"] = shown.units == UnitSystem::si ? "t" : "ton";
   }
+  add_curve(one, blend, found->shares, shown);
   into.push_back(std::move(one));
 }
 
-json plan_json(const SiteBlend& blend, const LoadPlan& plan) {
+json plan_json(const SiteBlend& blend, const LoadPlan& plan, const BlendShown& shown) {
   json loads = json::array();
   for (std::size_t i = 0; i < plan.loads.size(); ++i) {
     loads.push_back({{"material", blend.materials[i].id},
                      {"name", blend.materials[i].name},
                      {"number", plan.loads[i]}});
   }
-  return {{"loads", loads},
-          {"shares", shares_json(blend, plan.shares)},
-          {"margin", plan.margin},
-          {"margin_text", points_text(plan.margin)},
-          {"proven", plan.proven}};
+  json answer = {{"loads", loads},
+                 {"shares", shares_json(blend, plan.shares)},
+                 {"margin", plan.margin},
+                 {"margin_text", points_text(plan.margin)},
+                 {"proven", plan.proven}};
+  add_curve(answer, blend, plan.shares, shown);
+  return answer;
 }
 
 std::string sentence_of(const SiteBlend& blend) {
@@ -125,7 +193,8 @@ BlendQuestion read_blend_question(FieldReader& request, Problems&) {
   return question;
 }
 
-json blend_json(const SiteBlend& blend, UnitSystem units) {
+json blend_json(const SiteBlend& blend, UnitSystem units, std::optional<int> width) {
+  const BlendShown shown{units, width};
   json answer = {{"class", blend.rock_class->id},
                  {"name", blend.rock_class->name},
                  {"feasible", blend.ranges.has_value()},
@@ -145,13 +214,16 @@ json blend_json(const SiteBlend& blend, UnitSystem units) {
     }
     answer["materials"].push_back(std::move(one));
   }
-  put(answer["blends"], "widest margin", blend.widest, blend, units);
-  put(answer["blends"], "best fit to the middle", blend.fitted, blend, units);
-  put(answer["blends"], "cheapest", blend.cheapest, blend, units);
-  if (blend.nearest) answer["nearest"] = shares_json(blend, blend.nearest->shares);
-  if (blend.recipe) answer["recipe"] = plan_json(blend, *blend.recipe);
+  put(answer["blends"], "widest margin", blend.widest, blend, shown);
+  put(answer["blends"], "best fit to the middle", blend.fitted, blend, shown);
+  put(answer["blends"], "cheapest", blend.cheapest, blend, shown);
+  if (blend.nearest) {
+    answer["nearest"] = {{"shares", shares_json(blend, blend.nearest->shares)}};
+    add_curve(answer["nearest"], blend, blend.nearest->shares, shown);
+  }
+  if (blend.recipe) answer["recipe"] = plan_json(blend, *blend.recipe, shown);
   if (blend.loads) {
-    auto loads = plan_json(blend, *blend.loads);
+    auto loads = plan_json(blend, *blend.loads, shown);
     loads["mass"] = measure_json(measure(blend.loads->mass), units, LengthUse::ground);
     if (all_priced(blend)) loads["cost"] = blend.loads->cost;
     answer["loads"] = std::move(loads);

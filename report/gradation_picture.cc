@@ -78,6 +78,8 @@ struct Content {
   Curve coarse;
   Curve fine;
   MeasuredCurves measured;
+  std::string measured_name;
+  bool has_limits = true;  ///< of confidence, about the measured curve
   std::vector<std::pair<std::string, Curve>> looks;
   std::vector<RequiredMark> required;
 };
@@ -88,6 +90,8 @@ Content content_of(const GradationPicture& picture, UnitSystem units) {
   content.coarse = curve_of(picture.coarse_limit, unit);
   content.fine = curve_of(picture.fine_limit, unit);
   content.measured = measured_curves(picture.measured, unit);
+  content.measured_name = fmt::format("Measured, with {} % confidence limits",
+                                      significant(100 * picture.confidence, 3));
   for (const auto& look : picture.looks) {
     auto curve = curve_of(look.points, unit);
     if (!curve.empty()) content.looks.emplace_back(look.name, std::move(curve));
@@ -358,11 +362,6 @@ class DirectLabels {
   bool room_for_words_;
 };
 
-std::string measured_name(const GradationPicture& picture) {
-  return fmt::format("Measured, with {} % confidence limits",
-                     significant(100 * picture.confidence, 3));
-}
-
 void draw_curves(SvgCanvas& canvas, const Axes& axes, const Content& content) {
   canvas.polygon(band_outline(axes, content), band_area);
   canvas.polyline(axes.line(content.fine), band_limit);
@@ -371,9 +370,12 @@ void draw_curves(SvgCanvas& canvas, const Axes& axes, const Content& content) {
     draw_look(canvas, axes.line(content.looks[i].second), look_style(i));
   }
   const auto& measured = content.measured;
-  canvas.polygon(area_between(axes.line(measured.high), axes.line(measured.low)), confidence_area);
-  canvas.polyline(axes.line(measured.high), confidence_limit);
-  canvas.polyline(axes.line(measured.low), confidence_limit);
+  if (content.has_limits) {
+    canvas.polygon(area_between(axes.line(measured.high), axes.line(measured.low)),
+                   confidence_area);
+    canvas.polyline(axes.line(measured.high), confidence_limit);
+    canvas.polyline(axes.line(measured.low), confidence_limit);
+  }
   canvas.polyline(axes.line(measured.middle), measured_line);
   if (measured.middle.size() == 1) {
     canvas.circle(axes.at(measured.middle.front()), 4,
@@ -390,6 +392,19 @@ LegendEntry numbered_mark(const RequiredMark& mark, std::size_t number) {
           mark.text};
 }
 
+LegendEntry measured_entry(const Content& content) {
+  return {[limits = content.has_limits](SvgCanvas& to, PixelPoint centre) {
+            if (limits) {
+              to.rectangle({centre.x - 14, centre.y - 7}, 28, 14, confidence_area);
+              for (const double y : {centre.y - 7, centre.y + 7}) {
+                to.line({centre.x - 14, y}, {centre.x + 14, y}, confidence_limit);
+              }
+            }
+            to.line({centre.x - 14, centre.y}, {centre.x + 14, centre.y}, measured_line);
+          },
+          content.measured_name};
+}
+
 /// Labels in the picture where there is room; returns what is left for the legend.
 std::vector<LegendEntry> label(SvgCanvas& canvas, const GradationPicture& picture, const Axes& axes,
                                const Content& content) {
@@ -403,17 +418,9 @@ std::vector<LegendEntry> label(SvgCanvas& canvas, const GradationPicture& pictur
     }
   }
   if (!content.measured.middle.empty() &&
-      !labels.try_words(measured_name(picture),
+      !labels.try_words(content.measured_name,
                         places_beside(axes.line(content.measured.high), true), Ink::river)) {
-    legend.push_back({[](SvgCanvas& to, PixelPoint centre) {
-                        to.rectangle({centre.x - 14, centre.y - 7}, 28, 14, confidence_area);
-                        for (const double y : {centre.y - 7, centre.y + 7}) {
-                          to.line({centre.x - 14, y}, {centre.x + 14, y}, confidence_limit);
-                        }
-                        to.line({centre.x - 14, centre.y}, {centre.x + 14, centre.y},
-                                measured_line);
-                      },
-                      measured_name(picture)});
+    legend.push_back(measured_entry(content));
   }
   const bool has_band = content.coarse.size() > 1 || content.fine.size() > 1;
   if (has_band && !labels.try_words(picture.class_name,
@@ -437,11 +444,9 @@ std::vector<LegendEntry> label(SvgCanvas& canvas, const GradationPicture& pictur
   return legend;
 }
 
-}  // namespace
-
-std::string draw(const GradationPicture& picture, UnitSystem units, double width) {
+std::string drawn(const GradationPicture& picture, const Content& content, UnitSystem units,
+                  double width) {
   SvgCanvas canvas(fmt::format("{}-{}", picture.id, svg_number(width)), width);
-  const Content content = content_of(picture, units);
   Axes axes;
   axes.left = 40;
   axes.right = width - 12;
@@ -463,6 +468,20 @@ std::string draw(const GradationPicture& picture, UnitSystem units, double width
     }
   }
   return canvas.finish(bottom + 4, "gradation-picture", picture.title, picture.description);
+}
+
+}  // namespace
+
+std::string draw(const GradationPicture& picture, UnitSystem units, double width) {
+  return drawn(picture, content_of(picture, units), units, width);
+}
+
+std::string draw_computed(const GradationPicture& picture, const std::string& curve,
+                          UnitSystem units, double width) {
+  Content content = content_of(picture, units);
+  content.measured_name = curve;
+  content.has_limits = false;
+  return drawn(picture, content, units, width);
 }
 
 }  // namespace proofstone

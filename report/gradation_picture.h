@@ -14,4 +14,8 @@ namespace proofstone {
 /// Sizes that are not positive and numbers that are not finite are left out.
 std::string draw(const GradationPicture& picture, UnitSystem units, double width);
 
+/// The same of a curve that was worked out and not measured, under its name and without limits.
+std::string draw_computed(const GradationPicture& picture, const std::string& curve,
+                          UnitSystem units, double width);
+
 }  // namespace proofstone

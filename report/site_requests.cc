@@ -7,15 +7,16 @@
 #include "engine/site/version.h"
 #include "report/blend_request.h"
 #include "report/checklist_answer.h"
+#include "report/compared_answer.h"
 #include "report/count_sheet_answer.h"
 #include "report/findings_answer.h"
 #include "report/html_report.h"
 #include "report/layered_section.h"
+#include "report/mix_answer.h"
 #include "report/quantity_answer.h"
 #include "report/request_reading.h"
 #include "report/specification_html.h"
 #include "report/state_answer.h"
-#include "report/substitution_answer.h"
 
 namespace proofstone {
 namespace {
@@ -137,6 +138,27 @@ Answer substitution_request(FieldReader& request, Problems& problems) {
   });
 }
 
+Answer mix_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto width = picture_width(request, problems);
+  const auto zone = request.required_text("zone");
+  return answer_on_site(request, problems, [&](const Site& site) {
+    const auto proposed = propose_mix(site, zone, Wording(units));
+    if (!proposed) return refused(proposed.problems());
+    return Answer(json{{"mix", mix_json(*proposed, units, width)}});
+  });
+}
+
+Answer submittals_request(FieldReader& request, Problems& problems) {
+  const auto units = units_of(request);
+  const auto source = request.required_text("source");
+  return answer_on_site(request, problems, [&](const Site& site) {
+    const auto comparison = compare_submittals(site, source, Wording(units));
+    if (!comparison) return refused(comparison.problems());
+    return Answer(json{{"submittals", submittals_json(*comparison, units)}});
+  });
+}
+
 Answer specification_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
   return answer_on_site(request, problems, [&](const Site& site) {
@@ -153,11 +175,12 @@ Answer validate_request(FieldReader& request, Problems& problems) {
 
 Answer blend_request(FieldReader& request, Problems& problems) {
   const auto units = units_of(request);
+  const auto width = picture_width(request, problems);
   const auto question = read_blend_question(request, problems);
   return answer_on_site(request, problems, [&](const Site& site) {
     const auto blend = blend_on_site(site, question);
     if (!blend) return refused(blend.problems());
-    return Answer(json{{"blend", blend_json(*blend, units)}});
+    return Answer(json{{"blend", blend_json(*blend, units, width)}});
   });
 }
 
@@ -170,10 +193,12 @@ std::span<const SiteRequest> site_requests() {
                                           {"count-sheet", count_sheet_request},
                                           {"drawing", drawing_request},
                                           {"lot", lot_request},
+                                          {"mix", mix_request},
                                           {"quantities", quantities_request},
                                           {"report", report_request},
                                           {"specification", specification_request},
                                           {"state", state_request},
+                                          {"submittals", submittals_request},
                                           {"substitution", substitution_request},
                                           {"validate", validate_request}};
   return known;

@@ -13,8 +13,9 @@ namespace proofstone {
 namespace {
 
 ComparedRow::Cell cell_of(const Finding* finding) {
-  if (finding == nullptr) return {"not looked at", std::nullopt, std::nullopt};
-  return {std::string(outcome_phrase(finding->outcome)), finding->margin, finding->outcome};
+  if (finding == nullptr) return {"not looked at"};
+  return {std::string(outcome_phrase(finding->outcome)), finding->margin, finding->outcome,
+          *finding};
 }
 
 const QuantityRow* row_called(const QuantityTable& table, const std::string& item) {
@@ -26,15 +27,20 @@ const QuantityRow* row_called(const QuantityTable& table, const std::string& ite
 template <class Text>
 void add_row(Substitution& study, const ComparedColumns& columns, std::string what, Text text) {
   ComparedRow row{std::move(what), {}};
-  for (const auto* column : columns) row.cells.push_back({text(*column), {}, {}});
+  for (const auto* column : columns) row.cells.push_back({text(*column)});
   study.rows.push_back(std::move(row));
 }
 
-std::string required_cell(const SizedSite& sized, const Wording& wording) {
-  if (!sized.sizing.governing) return "no method speaks";
-  const auto& asked = sized.sizing.asked[*sized.sizing.governing];
-  return fmt::format("{}, by {}", required_text(asked.required, wording),
-                     asked.method->description().title);
+ComparedRow::Cell required_cell(const SizedSite& sized, const Wording& wording) {
+  const auto& sizing = sized.sizing;
+  if (!sizing.governing) return {"no method speaks"};
+  const auto& asked = sizing.asked[*sizing.governing];
+  ComparedRow::Cell cell{fmt::format("{}, by {}", required_text(asked.required, wording),
+                                     asked.method->description().title)};
+  const auto said = std::find_if(sizing.findings.begin(), sizing.findings.end(),
+                                 [](const Finding& finding) { return finding.governs; });
+  if (said != sizing.findings.end()) cell.finding = *said;
+  return cell;
 }
 
 void compare_rock(Substitution& study, const ComparedColumns& columns, const Wording& wording) {
@@ -48,8 +54,9 @@ void compare_rock(Substitution& study, const ComparedColumns& columns, const Wor
   });
   add_row(study, columns, "Class",
           [](const SizedSite& sized) { return sized.sizing.specified->name; });
-  add_row(study, columns, "Stone asked for",
-          [&](const SizedSite& sized) { return required_cell(sized, wording); });
+  ComparedRow stones{"Stone asked for", {}};
+  for (const auto* column : columns) stones.cells.push_back(required_cell(*column, wording));
+  study.rows.push_back(std::move(stones));
   add_row(study, columns, "Layer thickness",
           [&](const SizedSite& sized) { return wording.rock(sized.zone.layer_thickness); });
   const auto any = [&](const auto& has) {

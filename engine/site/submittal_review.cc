@@ -2,64 +2,17 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <cmath>
-
 #include "engine/finding/outcome_order.h"
 #include "engine/site/certified_gradation.h"
+#include "engine/site/judged_limit.h"
 
 namespace proofstone {
 namespace {
-
-/// One limit against the results handed in.
-struct JudgedLimit {
-  const RockLimit* limit = nullptr;
-  Outcome outcome = Outcome::not_yet_known;
-  std::optional<double> result;  ///< average, or the worst of them
-  std::optional<double> margin;
-};
-
-bool speaks_of(const SubmittedTest& test, const RockLimit& limit) {
-  if (test.test != limit.test || test.results.empty()) return false;
-  const auto& done = test.manner;
-  const auto& asked = limit.manner;
-  if (!asked.salt.empty() && done.salt != asked.salt) return false;
-  // Fewer cycles than asked for show nothing; more are harder to pass.
-  if (asked.cycles && (!done.cycles || *done.cycles < *asked.cycles)) return false;
-  return !asked.above || (done.above && std::abs(*done.above - *asked.above) < 1e-9);
-}
 
 double average(const std::vector<double>& values) {
   double sum = 0;
   for (const double value : values) sum += value;
   return sum / static_cast<double>(values.size());
-}
-
-JudgedLimit judge(const RockLimit& limit, const Submittal& submittal) {
-  JudgedLimit judged;
-  judged.limit = &limit;
-  std::vector<double> results;
-  for (const auto& test : submittal.tests) {
-    if (speaks_of(test, limit)) {
-      results.insert(results.end(), test.results.begin(), test.results.end());
-    }
-  }
-  if (results.empty()) return judged;
-  const auto [lowest, highest] = std::minmax_element(results.begin(), results.end());
-  const double low = limit.of_each ? *lowest : average(results);
-  const double high = limit.of_each ? *highest : average(results);
-  judged.result = limit.least ? low : high;
-  bool kept = true;
-  if (limit.least) {
-    kept = kept && low >= *limit.least;
-    judged.margin = low / *limit.least;
-  }
-  if (limit.most) {
-    kept = kept && high <= *limit.most;
-    if (high > 0) judged.margin = *limit.most / high;
-  }
-  judged.outcome = kept ? Outcome::meets : Outcome::falls_short;
-  return judged;
 }
 
 std::string results_text(const Submittal& submittal, RockTest test, UnitSystem units) {
@@ -229,7 +182,7 @@ std::vector<Finding> review_submittal(const Site& site, const Submittal& submitt
   for (const auto& kind : rock_test_kinds()) {
     std::vector<JudgedLimit> judged;
     for (const auto& limit : limits) {
-      if (limit.test == kind.test) judged.push_back(judge(limit, submittal));
+      if (limit.test == kind.test) judged.push_back(judge_limit(limit, submittal));
     }
     if (judged.empty()) continue;
     findings.push_back(test_finding(site, submittal, kind, judged, wording.units()));

@@ -5,6 +5,7 @@
 
 #include "engine/site/assess.h"
 #include "engine/site/example_document.h"
+#include "engine/site/submittal_comparison.h"
 
 namespace proofstone {
 namespace {
@@ -119,6 +120,65 @@ TEST(Submittal, TheCertificateIsHeldAgainstTheBand) {
   EXPECT_EQ(finding(example, "submittal.spring.gradation").outcome, Outcome::not_yet_known);
   example.items["submittals"]["spring"]["percent_of"] = "count";
   EXPECT_EQ(finding(example, "submittal.spring.gradation").outcome, Outcome::ask_the_designer);
+}
+
+/// The cells of the first row that begins so.
+std::vector<ComparedRow::Cell> cells(const SubmittalComparison& comparison,
+                                     const std::string& what) {
+  for (const auto& row : comparison.rows) {
+    if (row.what.rfind(what, 0) == 0) return row.cells;
+  }
+  return {};
+}
+
+TEST(Submittal, SubmittalsOfASourceStandBesideWhatIsRequired) {
+  auto example = with_submittal(json::array({test("absorption", {"0.5 %"})}));
+  example.items["requirements"] = {
+      {"from", "me"},
+      {"limits",
+       {{{"test", "absorption"}, {"most", "1 %"}, {"of", "each"}},
+        {{"test", "specific-gravity"}, {"least", "2.5"}, {"of", "each"}}}}};
+  auto later = example.items["submittals"]["spring"];
+  later["name"] = "Summer";
+  later["tests"] = json::array({test("absorption", {"1.6 %"}), test("specific-gravity", {"2.6"})});
+  example.items["submittals"]["summer"] = later;
+  const auto site = site_from(example.document());
+  ASSERT_TRUE(site) << site.problems().front().sentence();
+  const auto compared = compare_submittals(*site, "knob", Wording(UnitSystem::us_customary));
+  ASSERT_TRUE(compared);
+  EXPECT_EQ(compared->columns, (std::vector<std::string>{"Required", "Spring", "Summer"}));
+  ASSERT_EQ(compared->findings.size(), 2U);
+  EXPECT_EQ(compared->findings[1].id, "submittal.summer");
+  ASSERT_EQ(compared->rows.size(), 4U);
+
+  const auto absorption = cells(*compared, "Absorption");
+  ASSERT_EQ(absorption.size(), 3U);
+  EXPECT_NE(absorption[0].text.find("at most 1 %"), std::string::npos) << absorption[0].text;
+  EXPECT_EQ(absorption[1].outcome, Outcome::meets);
+  EXPECT_NEAR(absorption[1].margin->value, 2, 1e-9);
+  EXPECT_EQ(absorption[2].text, "1.6 %");
+  EXPECT_EQ(absorption[2].outcome, Outcome::falls_short);
+  EXPECT_EQ(absorption[2].finding->id, "submittal.summer.absorption");
+
+  const auto gravity = cells(*compared, "Specific gravity (");
+  ASSERT_EQ(gravity.size(), 3U);
+  EXPECT_EQ(gravity[1].outcome, Outcome::not_yet_known);
+  EXPECT_EQ(gravity[2].text, "2.6");
+  EXPECT_EQ(cells(*compared, "Certified gradation")[2].outcome, Outcome::not_yet_known);
+  EXPECT_EQ(cells(*compared, "Specific gravity against")[1].outcome, Outcome::not_yet_known);
+}
+
+TEST(Submittal, ASourceThatIsNotThereOrHandedNothingInIsNamed) {
+  const auto site = site_from(ExampleDocument().document());
+  ASSERT_TRUE(site);
+  const Wording wording(UnitSystem::si);
+  const auto nowhere = compare_submittals(*site, "nowhere", wording);
+  ASSERT_FALSE(nowhere);
+  EXPECT_EQ(nowhere.problems().front().code, "no-such-item");
+  EXPECT_NE(nowhere.problems().front().allowed.find("knob"), std::string::npos);
+  const auto silent = compare_submittals(*site, "knob", wording);
+  ASSERT_FALSE(silent);
+  EXPECT_EQ(silent.problems().front().code, "no-submittal");
 }
 
 TEST(Submittal, BadInputIsNamed) {

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/site/findings.h"
+#include "engine/site/compared_row.h"
 #include "engine/site/site.h"
 #include "engine/site/wording.h"
 
@@ -19,20 +19,9 @@ struct SubstituteRock {
   std::optional<Dimensionless> specific_gravity;
 };
 
-/// One matter under the original, under the substitute as offered, and under the substitute with
-/// what it takes for the same safety.
-struct ComparedRow {
-  std::string what;
-  struct Cell {
-    std::string text;
-    std::optional<Margin> margin;
-    std::optional<Outcome> outcome;
-  };
-  std::vector<Cell> cells;
-};
-
 /// Other rock beside the original: the same design on a changed copy of the site. What the rock is
-/// made of, lies on and is covered with is judged again with it.
+/// made of, lies on and is covered with is judged again with it: under the original, under the
+/// substitute as offered, and under the substitute with what it takes for the same safety.
 struct Substitution {
   std::vector<std::string> columns;
   std::vector<ComparedRow> rows;

@@ -7,6 +7,7 @@
 
 #include "engine/site/assess.h"
 #include "engine/site/example_document.h"
+#include "engine/site/proposed_mix.h"
 
 namespace proofstone {
 namespace {
@@ -71,6 +72,34 @@ TEST(ZoneMix, AZoneWithoutAMixSaysNothingOfOne) {
   const auto findings = assessed(ExampleDocument());
   EXPECT_EQ(findings.find("mix.bank"), nullptr);
   EXPECT_TRUE(findings.mix_pictures.empty());
+}
+
+TEST(ZoneMix, ProportionsThatAreProposedAreJudgedAsIfTheyStood) {
+  auto example = with_mix();
+  auto& mix = example.items["mixes"]["fill"];
+  mix.erase("parts");
+  mix.erase("rock_parts");
+  const auto site = site_from(example.document());
+  ASSERT_TRUE(site);
+  const Wording wording(UnitSystem::us_customary);
+  const auto proposed = propose_mix(*site, "bank", wording);
+  ASSERT_TRUE(proposed) << proposed.problems().front().sentence();
+  ASSERT_FALSE(proposed->mix.parts.empty());
+  EXPECT_GT(proposed->mix.rock_parts, 0);
+  EXPECT_TRUE(proposed->said.picture.has_value());
+  // Put into the document, they come to the same.
+  mix["rock_parts"] = significant(proposed->mix.rock_parts, 6);
+  for (const auto& part : proposed->mix.parts) {
+    mix["parts"].push_back({{"material", part.material}, {"parts", significant(part.parts, 6)}});
+  }
+  const auto stands = found(example, "mix.bank");
+  EXPECT_EQ(proposed->said.findings.front().outcome, stands.outcome);
+  EXPECT_DOUBLE_EQ(value_of(proposed->said.findings.front(), "filling"),
+                   value_of(stands, "filling"));
+
+  EXPECT_EQ(propose_mix(*site, "nowhere", wording).problems().front().where, "/zone");
+  const auto without = site_from(ExampleDocument().document());
+  EXPECT_EQ(propose_mix(*without, "bank", wording).problems().front().code, "no-mix");
 }
 
 TEST(ZoneMix, FillLooserThanThePackingModelReachesIsNotYetKnown) {

@@ -6,6 +6,7 @@ import type { Finding, Limit, Source, StatedValue, Step } from './findings';
 import { MarginBar } from './margin_bar';
 import { OutcomeMark } from './outcome_mark';
 import { strings } from './strings';
+import { type CopiedCell, CopyTable } from './table_copy';
 
 const words = strings.card;
 
@@ -49,6 +50,28 @@ function Values({ values }: { values: StatedValue[] }) {
       </tbody>
     </table>
   );
+}
+
+/** Numbers and units in cells of their own. */
+function valueRows(values: readonly StatedValue[]): CopiedCell[][] {
+  return [
+    [words.meaning, words.symbol, words.value, words.unit],
+    ...values.map(({ meaning, symbol, value, unit }) => [meaning, symbol, value, unit]),
+  ];
+}
+
+function stepRows(steps: readonly Step[]): CopiedCell[][] {
+  return [
+    [words.symbol, words.meaning, words.value, words.unit, words.formula, words.source],
+    ...steps.map(({ symbol, meaning, value, unit, formula, source }) => [
+      symbol,
+      meaning,
+      value,
+      unit,
+      formula,
+      source,
+    ]),
+  ];
 }
 
 /** A table for readers and screen readers; on screen each row is a block, like a written sheet. */
@@ -122,7 +145,7 @@ function Sources({ sources }: { sources: Source[] }) {
   );
 }
 
-function FindingBody({ finding }: { finding: Finding }) {
+function FindingBody({ finding, stands }: { finding: Finding; stands: boolean }) {
   const { margin, confidence } = finding;
   return (
     <div class="body">
@@ -155,6 +178,7 @@ function FindingBody({ finding }: { finding: Finding }) {
       {finding.values.length > 0 && (
         <Part heading={words.values}>
           <Values values={finding.values} />
+          <CopyTable rowsOf={() => valueRows(finding.values)} />
         </Part>
       )}
       {finding.reasons.length > 0 && (
@@ -165,6 +189,7 @@ function FindingBody({ finding }: { finding: Finding }) {
       {finding.steps.length > 0 && (
         <Part heading={words.steps}>
           <StepsTable steps={finding.steps} />
+          <CopyTable rowsOf={() => stepRows(finding.steps)} />
         </Part>
       )}
       {finding.limits.length > 0 && (
@@ -182,9 +207,11 @@ function FindingBody({ finding }: { finding: Finding }) {
           <Sentences sentences={finding.cautions} />
         </Part>
       )}
-      <p class="link">
-        <a href={findingAddress(finding.id)}>{words.link}</a>
-      </p>
+      {stands && (
+        <p class="link">
+          <a href={findingAddress(finding.id)}>{words.link}</a>
+        </p>
+      )}
     </div>
   );
 }
@@ -195,9 +222,11 @@ interface FindingCardProps {
   linked: boolean;
   /** Everything is shown, as on paper. */
   printing: boolean;
+  /** It stands in the findings of the site, and not in what would be. */
+  stands?: boolean;
 }
 
-export function FindingCard({ finding, linked, printing }: FindingCardProps) {
+export function FindingCard({ finding, linked, printing, stands = true }: FindingCardProps) {
   const card = useRef<HTMLDetailsElement>(null);
   const [open, setOpen] = useState(linked);
 
@@ -231,7 +260,7 @@ export function FindingCard({ finding, linked, printing }: FindingCardProps) {
           </span>
         </span>
       </summary>
-      {shown && <FindingBody finding={finding} />}
+      {shown && <FindingBody finding={finding} stands={stands} />}
     </details>
   );
 }

@@ -21,6 +21,9 @@ const places: Place[] = [
   { at: 'desk', show: 'part', part: 'zones' },
   { at: 'desk', show: 'part', part: 'zones', id: 'outer-bank' },
   { at: 'desk', show: 'new', part: 'zones' },
+  { at: 'desk', show: 'blend' },
+  { at: 'desk', show: 'study', part: 'zones', id: 'outer-bank', study: 'other-rock' },
+  { at: 'desk', show: 'study', part: 'sources', id: 'granite-knob', study: 'submittals' },
 ];
 
 it.each(places)('is found again under its address: %o', (place) => {
@@ -34,6 +37,7 @@ it.each([
   ['#/field/lot', { at: 'field' }],
   ['#/desk/new', { at: 'desk', show: 'board' }],
   ['#/desk/start/9', { at: 'desk', show: 'start' }],
+  ['#/desk/sources/knob/mix', { at: 'desk', show: 'part', part: 'sources', id: 'knob' }],
   ['#/field/lot/x/paint', { at: 'lot', lot: 'x' }],
 ])('takes %s for what it can', (hash, place) => {
   expect(placeAt(hash)).toEqual(place);

@@ -7,16 +7,29 @@ export const lotTasks = ['count', 'quick-look', 'weigh', 'load', 'problem'] as c
 export type LotTask = (typeof lotTasks)[number];
 
 /** What the desk shows beside the items of the document themselves. */
-export const deskScreens = ['board', 'timeline', 'start', 'site'] as const;
+export const deskScreens = ['board', 'timeline', 'start', 'site', 'blend'] as const;
+
+/** What is looked into of one item, by the part of the document it belongs to. */
+export const deskStudies = {
+  zones: ['other-rock', 'methods', 'filter', 'mix'],
+  sources: ['submittals'],
+} as const satisfies Record<string, readonly string[]>;
+export type DeskStudy = (typeof deskStudies)[keyof typeof deskStudies][number];
+
+/** The studies there are of an item of a part. */
+export function studiesOf(part: string): readonly DeskStudy[] {
+  return (deskStudies as Record<string, readonly DeskStudy[] | undefined>)[part] ?? [];
+}
 
 /** A place at the desk: a screen, a collection of the document, one of its items, or a new one. */
 export type DeskPlace =
-  | { at: 'desk'; show: 'board' | 'site' }
+  | { at: 'desk'; show: 'board' | 'site' | 'blend' }
   /** A new site, step by step; the first where none is named. */
   | { at: 'desk'; show: 'start'; step?: 2 | 3 }
   /** The record of the whole site, or of what lies under a pointer of it. */
   | { at: 'desk'; show: 'timeline'; of?: string }
   | { at: 'desk'; show: 'part'; part: string; id?: string }
+  | { at: 'desk'; show: 'study'; part: string; id: string; study: DeskStudy }
   | { at: 'desk'; show: 'new'; part: string };
 
 export type Place =
@@ -38,7 +51,7 @@ function steps(hash: string): string[] {
   }
 }
 
-/** `#/desk`, `#/desk/timeline/zones/outer-bank`, `#/desk/new/zones`, `#/desk/zones/outer-bank`. */
+/** `#/desk`, `#/desk/timeline/zones/outer-bank`, `#/desk/new/zones`, `#/desk/zones/outer-bank/methods`. */
 function deskPlaceAt([part = '', ...rest]: string[]): DeskPlace {
   const id = rest[0] ?? '';
   const screen = deskScreens.find((one) => one === part);
@@ -52,6 +65,8 @@ function deskPlaceAt([part = '', ...rest]: string[]): DeskPlace {
   if (screen !== undefined) return { at: 'desk', show: screen };
   if (part === 'new' && id !== '') return { at: 'desk', show: 'new', part: id };
   if (part === '' || part === 'new') return { at: 'desk', show: 'board' };
+  const study = studiesOf(part).find((one) => one === rest[1]);
+  if (id !== '' && study) return { at: 'desk', show: 'study', part, id, study };
   return { at: 'desk', show: 'part', part, ...(id === '' ? {} : { id }) };
 }
 
@@ -67,6 +82,8 @@ function deskAddress(place: DeskPlace): (string | undefined)[] {
       return ['new', place.part];
     case 'part':
       return [place.part, place.id];
+    case 'study':
+      return [place.part, place.id, place.study];
     default:
       return [place.show];
   }

@@ -2,7 +2,8 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import type { Finding, Findings, Quantities } from './findings';
-import { QuantitiesPanel, tableText } from './quantities_panel';
+import { QuantitiesPanel, tableRows } from './quantities_panel';
+import { tabbed } from './table_copy';
 
 const rock = {
   item: 'rock-ordered',
@@ -97,7 +98,7 @@ it('shows amounts, costs and what is missing as the engine words them', async ()
 });
 
 it('copies numbers as numbers, one row a line', () => {
-  const lines = tableText(quantities).split('\n');
+  const lines = tabbed(tableRows(quantities)).split('\n');
   expect(lines[1]).toBe(
     'Outer bank\tRock, Class III, ordered\t1621.5\tton\tin place + 5 % to spare\trock: 58 USD for 1 ton\t94047',
   );

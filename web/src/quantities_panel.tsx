@@ -5,21 +5,26 @@ import type { Findings, Quantities, QuantitiesAnswer, QuantityRow } from './find
 import { saveFile } from './save_file';
 import { askOpenSite } from './site_assessment';
 import { strings } from './strings';
+import { type CopiedCell, CopyTable } from './table_copy';
 
 const words = strings.quantities;
 
-/** One line a row, cells apart by tabs: what a spreadsheet takes from the clipboard. */
-export function tableText({ zones, totals }: Quantities): string {
-  const line = (zone: string, row: QuantityRow) =>
-    [zone, row.what, row.value ?? '', row.unit ?? '', row.how, row.price, row.cost ?? '']
-      .map((cell) => String(cell).replaceAll(/[\t\r\n]+/g, ' '))
-      .join('\t');
+/** Numbers as numbers, one row a line. */
+export function tableRows({ zones, totals }: Quantities): CopiedCell[][] {
+  const line = (zone: string, row: QuantityRow) => [
+    zone,
+    row.what,
+    row.value,
+    row.unit,
+    row.how,
+    row.price,
+    row.cost,
+  ];
   return [
-    words.columns.join('\t'),
+    words.columns,
     ...zones.flatMap((zone) => zone.rows.map((row) => line(zone.name, row))),
     ...totals.map((row) => line(words.all, row)),
-    '',
-  ].join('\n');
+  ];
 }
 
 function amountOf(row: QuantityRow): string {
@@ -57,7 +62,6 @@ function Rows({ name, rows, note }: { name: string; rows: QuantityRow[]; note: s
 }
 
 function Table({ answer }: { answer: QuantitiesAnswer }) {
-  const [copied, setCopied] = useState(false);
   const { quantities, csv = '' } = answer;
   if (!quantities) return <p>{words.none}</p>;
   return (
@@ -82,15 +86,7 @@ function Table({ answer }: { answer: QuantitiesAnswer }) {
         />
       </table>
       <div class="save">
-        <button
-          type="button"
-          class="button quiet"
-          onClick={() =>
-            void navigator.clipboard.writeText(tableText(quantities)).then(() => setCopied(true))
-          }
-        >
-          {words.copy}
-        </button>
+        <CopyTable rowsOf={() => tableRows(quantities)} />
         <button
           type="button"
           class="button quiet"
@@ -98,7 +94,6 @@ function Table({ answer }: { answer: QuantitiesAnswer }) {
         >
           {words.save}
         </button>
-        <span role="status">{copied ? words.copied : ''}</span>
       </div>
     </Fragment>
   );

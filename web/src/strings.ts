@@ -85,6 +85,7 @@ const english = {
     meaning: 'Meaning',
     formula: 'Formula',
     value: 'Value',
+    unit: 'Unit',
     source: 'Source',
     given: (origin: string) => (origin ? `given: ${origin}` : 'given'),
   },
@@ -389,9 +390,13 @@ const english = {
     notYetKnown: 'not yet known',
     inPart: (text: string) => `${text}, in part`,
     costOf: (text: string, from: string) => `Cost: ${text}. Prices: ${from}.`,
-    copy: 'Copy the table',
-    copied: 'Copied.',
     save: 'Save the table (CSV)',
+  },
+
+  tables: {
+    copy: 'Copy the table',
+    copied: 'Copied: it can be put into a spreadsheet.',
+    notCopied: 'The browser did not let it be copied.',
   },
 
   problemList: {

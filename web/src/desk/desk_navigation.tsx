@@ -23,8 +23,8 @@ function otherParts(): string[] {
 
 function PartLink({ part, here }: { part: string; here: DeskPlace }) {
   const items = collections.has(part) ? itemsOf(part) : [];
-  const isHere = (here.show === 'part' || here.show === 'new') && here.part === part;
-  const id = here.show === 'part' ? here.id : undefined;
+  const isHere = 'part' in here && here.part === part;
+  const id = 'id' in here ? here.id : undefined;
   const current = (is: boolean) => (is ? { 'aria-current': 'page' as const } : {});
   return (
     <li>

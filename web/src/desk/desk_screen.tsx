@@ -1,6 +1,7 @@
 /** The desk: the parts of the site at the side, one of them in the middle, what follows beside it. */
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import './desk.css';
+import './study.css';
 import { UndoNotice } from '../field/undo_notice';
 import { takePageWidth } from '../pictures_panel';
 import { addressOf, type DeskPlace } from '../places';
@@ -13,6 +14,7 @@ import { ItemPage, NewItemPage, SinglePage, SitePage } from './item_page';
 import { ListPage } from './list_page';
 import { NewSiteSteps } from './new_site_steps';
 import { RecordTimeline } from './record_timeline';
+import { StudyPage } from './study_page';
 
 const words = strings.desk;
 
@@ -28,6 +30,10 @@ function DeskPart({ place }: { place: DeskPlace }) {
       return <SitePage />;
     case 'new':
       return <NewItemPage part={place.part} />;
+    case 'study':
+      return <StudyPage part={place.part} id={place.id} study={place.study} />;
+    case 'blend':
+      return null;
     default:
       if (singleParts.has(place.part)) return <SinglePage part={place.part} />;
       return place.id === undefined ? (

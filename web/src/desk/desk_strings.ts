@@ -1,4 +1,6 @@
 /** The words of the desk. Names of fields come from the document's schema; here are those that need others. */
+import { studyEnglish } from './study_strings';
+
 export const deskEnglish = {
   name: 'Desk',
   opening: 'Opening the desk …',
@@ -224,4 +226,6 @@ export const deskEnglish = {
     notes: ['A new site', 'The water of a new site', 'The first part of the works'],
     design: 'Design flood',
   },
+
+  studies: studyEnglish,
 };

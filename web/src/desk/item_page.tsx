@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { engine } from '../engine';
 import type { Problem } from '../findings';
-import { addressOf, go, type Place } from '../places';
+import { addressOf, go, type Place, studiesOf } from '../places';
 import { ProblemLines } from '../problem_list';
 import { type Change, pointerTo } from '../record/revision';
 import { change, openedSite } from '../record/site_record';
@@ -175,6 +175,12 @@ function FormPage({ part, node, pointer, kept, id }: FormPageProps) {
           )}
           {!isNew && <a href={history}>{words.history}</a>}
           {inField && <a href={addressOf(inField)}>{words.inField}</a>}
+          {id !== undefined &&
+            studiesOf(part).map((study) => (
+              <a key={study} href={addressOf({ at: 'desk', show: 'study', part, id, study })}>
+                {words.studies.names[study]}
+              </a>
+            ))}
         </p>
         <h1 id="item-heading">
           {isNew ? words.newItem(ownName ?? oneOfPart(part)) : several ? name : partName(part)}

@@ -1,0 +1,185 @@
+/** Several things beside one another, matter by matter: what differs is marked, what has steps opens. */
+import { useRef, useState } from 'preact/hooks';
+import type { Finding, Outcome } from '../findings';
+import { FindingCard } from '../finding_card';
+import { OutcomeMark } from '../outcome_mark';
+import { strings } from '../strings';
+import { type CopiedCell, CopyTable } from '../table_copy';
+
+const words = strings.desk.studies.compared;
+
+/** A cell as the engine says it. */
+export interface ComparedCell {
+  text: string;
+  margin?: string;
+  outcome?: Outcome;
+  /** What it was read from. */
+  finding?: Finding;
+}
+
+export interface ComparedRow {
+  what: string;
+  cells: ComparedCell[];
+}
+
+export interface Compared {
+  columns: string[];
+  rows: ComparedRow[];
+}
+
+function said({ text, margin }: ComparedCell): string {
+  return margin === undefined ? text : words.withMargin(text, margin);
+}
+
+/** Whether a cell says something else than the first of its row. */
+function differs(row: ComparedRow, index: number): boolean {
+  const [first] = row.cells;
+  const cell = row.cells[index];
+  return index > 0 && first !== undefined && cell !== undefined && said(first) !== said(cell);
+}
+
+function CellSaid({ cell }: { cell: ComparedCell }) {
+  return (
+    <span>
+      {cell.text}
+      {cell.margin !== undefined && (
+        <span class="cell-margin">{strings.card.marginOf(cell.margin)}</span>
+      )}
+    </span>
+  );
+}
+
+function Cell({
+  cell,
+  column,
+  marked,
+  onOpen,
+}: {
+  cell: ComparedCell;
+  column: string;
+  marked: boolean;
+  onOpen: (finding: Finding) => void;
+}) {
+  const { finding, outcome } = cell;
+  return (
+    <td data-name={column} class={marked ? 'differs' : undefined}>
+      <span class="cell">
+        {marked && (
+          <span class="differs-mark" role="img" aria-label={words.differs}>
+            ≠
+          </span>
+        )}
+        {outcome !== undefined && <OutcomeMark outcome={outcome} size={20} />}
+        {finding === undefined ? (
+          <CellSaid cell={cell} />
+        ) : (
+          <button type="button" class="as-link" onClick={() => onOpen(finding)}>
+            <CellSaid cell={cell} />
+            <span class="for-readers">{words.opens}</span>
+          </button>
+        )}
+      </span>
+    </td>
+  );
+}
+
+/** The finding a cell was read from, over the page. */
+function useOpenedFinding(stands: boolean) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const [opened, setOpened] = useState<Finding | undefined>(undefined);
+  const open = (finding: Finding) => {
+    setOpened(finding);
+    dialog.current?.showModal();
+  };
+  const shown = (
+    <dialog
+      class="opened-finding"
+      ref={dialog}
+      aria-label={opened?.title ?? ''}
+      onClose={() => setOpened(undefined)}
+    >
+      {opened && <FindingCard finding={opened} linked={false} printing stands={stands} />}
+      <button type="button" class="button quiet close" onClick={() => dialog.current?.close()}>
+        {strings.desk.close}
+      </button>
+    </dialog>
+  );
+  return { open, shown };
+}
+
+function rowsToCopy({ columns, rows }: Compared, corner: string): CopiedCell[][] {
+  return [[corner, ...columns], ...rows.map(({ what, cells }) => [what, ...cells.map(said)])];
+}
+
+/**
+ * `marksDifferences` where the first column is what the others are compared with; `stands` where it is told of the
+ * site as it is.
+ */
+export function ComparedTable({
+  compared,
+  caption,
+  marksDifferences = false,
+  stands = false,
+}: {
+  compared: Compared;
+  caption: string;
+  marksDifferences?: boolean;
+  stands?: boolean;
+}) {
+  const [onlyDifferent, setOnlyDifferent] = useState(false);
+  const { open, shown } = useOpenedFinding(stands);
+  const rows = compared.rows.filter(
+    (row) => !onlyDifferent || row.cells.some((_, index) => differs(row, index)),
+  );
+  return (
+    <section class="compared">
+      {marksDifferences && (
+        <p class="compared-choice">
+          <label>
+            <input
+              type="checkbox"
+              checked={onlyDifferent}
+              onChange={({ currentTarget }) => setOnlyDifferent(currentTarget.checked)}
+            />
+            {words.onlyDifferent}
+          </label>
+          <span class="muted">{words.key}</span>
+        </p>
+      )}
+      <table class="compared-table" data-columns={compared.columns.length}>
+        <caption class="for-readers">{caption}</caption>
+        <thead>
+          <tr>
+            <td />
+            {compared.columns.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, place) => (
+            <tr key={`${place} ${row.what}`}>
+              <th scope="row">{row.what}</th>
+              {row.cells.map((cell, index) => (
+                <Cell
+                  key={index}
+                  cell={cell}
+                  column={compared.columns[index] ?? ''}
+                  marked={marksDifferences && differs(row, index)}
+                  onOpen={open}
+                />
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {rows.length === 0 && <p class="muted">{words.nothingDiffers}</p>}
+      <p>
+        <CopyTable rowsOf={() => rowsToCopy({ columns: compared.columns, rows }, words.matter)} />
+      </p>
+      {shown}
+    </section>
+  );
+}

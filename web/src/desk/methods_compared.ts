@@ -1,0 +1,79 @@
+/** The findings of the sizing methods of a zone, matter by matter. Nothing is worked out here. */
+import type { Finding, Step } from '../findings';
+import { strings } from '../strings';
+import type { ComparedCell, ComparedRow } from './compared_table';
+
+const words = strings.desk.studies.methods;
+
+/** What each method asks for in a zone: the one that governs first, then in the order of the engine. */
+export function methodFindings(findings: readonly Finding[], zone: string): Finding[] {
+  return findings
+    .filter(
+      ({ topic, about, values }) =>
+        topic === 'rock size' &&
+        about.zone === zone &&
+        about.method !== undefined &&
+        values.some(({ key }) => key === 'required_size'),
+    )
+    .sort((one, other) => Number(other.governs) - Number(one.governs));
+}
+
+/** The finding that says of each method whether it applies, and why not. */
+export function applicabilityOf(findings: readonly Finding[], zone: string): Finding | undefined {
+  return findings.find(({ id }) => id === `methods.${zone}`);
+}
+
+/** Given to the method, and not what the class has. */
+function inputsOf({ steps }: Finding): Step[] {
+  return steps.filter(({ formula, symbol }) => formula === '' && !symbol.endsWith(' min'));
+}
+
+const nothing: ComparedCell = { text: words.notAsked };
+
+function row(what: string, of: readonly Finding[], cell: (finding: Finding) => ComparedCell) {
+  return { what, cells: of.map(cell) };
+}
+
+/** Inputs that several methods take stand in one row; what most of them take comes first. */
+function inputRows(of: readonly Finding[]): ComparedRow[] {
+  const taken = new Map<string, number>();
+  for (const finding of of) {
+    for (const meaning of new Set(inputsOf(finding).map((step) => step.meaning))) {
+      taken.set(meaning, (taken.get(meaning) ?? 0) + 1);
+    }
+  }
+  return [...taken]
+    .sort(([, one], [, other]) => other - one)
+    .map(([meaning]) =>
+      row(words.input(meaning), of, (finding) => {
+        const step = inputsOf(finding).find((one) => one.meaning === meaning);
+        return step ? { text: [step.symbol, step.text].join(' = ') } : nothing;
+      }),
+    );
+}
+
+export function methodRows(of: readonly Finding[]): ComparedRow[] {
+  return [
+    row(words.outcome, of, (finding) => ({
+      text: finding.outcome,
+      outcome: finding.outcome,
+      finding,
+      ...(finding.margin ? { margin: finding.margin.text } : {}),
+    })),
+    row(words.asksFor, of, ({ values }) => {
+      const asked = values.find(({ key }) => key === 'required_size');
+      return { text: asked ? `${asked.symbol} ≥ ${asked.text}` : words.notAsked };
+    }),
+    row(words.classHas, of, ({ steps }) => {
+      const has = steps.find(({ symbol }) => symbol.endsWith(' min'));
+      return has ? { text: `${has.symbol} = ${has.text}` } : nothing;
+    }),
+    row(words.governs, of, ({ governs }) => ({ text: governs ? words.yes : words.no })),
+    row(words.limitsNotKept, of, ({ limits }) => {
+      const broken = limits.filter(({ kept }) => !kept).map(({ sentence }) => sentence);
+      if (broken.length > 0) return { text: broken.join('; ') };
+      return { text: limits.length > 0 ? words.allKept : words.noLimits };
+    }),
+    ...inputRows(of),
+  ];
+}

@@ -1,0 +1,69 @@
+/** What every page that looks into one item has: the way back, a heading, what it comes to. */
+import type { ComponentChildren } from 'preact';
+import type { Finding } from '../findings';
+import { OutcomeMark } from '../outcome_mark';
+import { addressOf } from '../places';
+import { strings } from '../strings';
+
+const words = strings.desk.studies;
+
+export function StudyFrame({
+  heading,
+  help,
+  back,
+  children,
+}: {
+  heading: string;
+  help: string;
+  back?: { part: string; id: string; name: string };
+  children: ComponentChildren;
+}) {
+  return (
+    <section class="study" aria-labelledby="study-heading">
+      {back && (
+        <p class="desk-ways">
+          <a href={addressOf({ at: 'desk', show: 'part', part: back.part, id: back.id })}>
+            {strings.desk.backTo(back.name)}
+          </a>
+        </p>
+      )}
+      <h1 id="study-heading">{heading}</h1>
+      <p class="help">{help}</p>
+      {children}
+    </section>
+  );
+}
+
+/** What a finding says and what to do about it, before the table that shows why. */
+export function StudyVerdict({ finding }: { finding: Finding }) {
+  return (
+    <div class="study-verdict" data-outcome={finding.outcome}>
+      <p class="study-phrase">
+        <OutcomeMark outcome={finding.outcome} size={32} /> <b>{finding.outcome}</b>{' '}
+        {finding.margin && <span>{strings.card.marginOf(finding.margin.text)}</span>}
+      </p>
+      <p>{finding.sentence}</p>
+      {finding.next && (
+        <p class="to-do">
+          <b>{words.next}</b> {finding.next}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** Where rock can hurt, or a figure is easily taken for more than it says. */
+export function StudyCautions({ findings }: { findings: readonly Finding[] }) {
+  const cautions = [...new Set(findings.flatMap((finding) => finding.cautions))];
+  if (cautions.length === 0) return null;
+  return (
+    <section class="study-cautions">
+      <h2>{strings.card.cautions}</h2>
+      <ul>
+        {cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
