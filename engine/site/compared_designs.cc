@@ -98,7 +98,13 @@ void compare_findings(Substitution& study, const ComparedColumns& columns) {
       if (!hangs_on_the_rock(finding) || !seen.insert(finding.id).second) continue;
       ComparedRow row{judged_matter(finding), {}};
       for (const auto* column : columns) {
-        row.cells.push_back(cell_of(column->findings.find(finding.id)));
+        const auto* said = column->findings.find(finding.id);
+        auto cell = cell_of(said);
+        // Another layer may lie in the place of the one that the row is called after.
+        if (said != nullptr && said->topic == Topic::filter && said->title != finding.title) {
+          cell.text = fmt::format("{}: {}", said->title, cell.text);
+        }
+        row.cells.push_back(std::move(cell));
       }
       study.rows.push_back(std::move(row));
     }

@@ -1,5 +1,6 @@
 // Drives the built screens in Debian's Chromium. Run `npm run build` first; `npm run test:browser`.
 import { after } from 'node:test';
+import { deskStudyTests } from './desk_study_tests.mjs';
 import { deskTests } from './desk_tests.mjs';
 import { failureTests } from './failure_tests.mjs';
 import { fieldTests } from './field_tests.mjs';
@@ -28,6 +29,7 @@ findingTests(world);
 siteFileTests(world);
 fieldTests(world);
 deskTests(world);
+deskStudyTests(world);
 offlineTests(world);
 failureTests(world);
 measures(world);

@@ -8,9 +8,14 @@ import { type CopiedCell, CopyTable } from '../table_copy';
 
 const words = strings.desk.studies.compared;
 
+/** Where each matter stands as a block, only what differs is shown at first. As in study.css. */
+const narrow = '(max-width: 43.99rem)';
+
 /** A cell as the engine says it. */
 export interface ComparedCell {
   text: string;
+  /** More that belongs into the cell, one below the other. */
+  lines?: string[];
   margin?: string;
   outcome?: Outcome;
   /** What it was read from. */
@@ -27,7 +32,8 @@ export interface Compared {
   rows: ComparedRow[];
 }
 
-function said({ text, margin }: ComparedCell): string {
+function said({ text, lines, margin }: ComparedCell): string {
+  if (lines) return lines.join('; ');
   return margin === undefined ? text : words.withMargin(text, margin);
 }
 
@@ -39,6 +45,15 @@ function differs(row: ComparedRow, index: number): boolean {
 }
 
 function CellSaid({ cell }: { cell: ComparedCell }) {
+  if (cell.lines) {
+    return (
+      <ul class="cell-lines">
+        {cell.lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    );
+  }
   return (
     <span>
       {cell.text}
@@ -83,22 +98,35 @@ function Cell({
   );
 }
 
+/** A cell that was opened: where it stands, and what it was read from. */
+interface Opened {
+  column: string;
+  what: string;
+  finding: Finding;
+}
+
 /** The finding a cell was read from, over the page. */
 function useOpenedFinding(stands: boolean) {
   const dialog = useRef<HTMLDialogElement>(null);
-  const [opened, setOpened] = useState<Finding | undefined>(undefined);
-  const open = (finding: Finding) => {
-    setOpened(finding);
+  const [opened, setOpened] = useState<Opened | undefined>(undefined);
+  const open = (next: Opened) => {
+    setOpened(next);
     dialog.current?.showModal();
   };
   const shown = (
     <dialog
       class="opened-finding"
       ref={dialog}
-      aria-label={opened?.title ?? ''}
+      aria-labelledby="opened-heading"
       onClose={() => setOpened(undefined)}
     >
-      {opened && <FindingCard finding={opened} linked={false} printing stands={stands} />}
+      {opened && (
+        <>
+          <h2 id="opened-heading">{opened.column}</h2>
+          <h3>{opened.what}</h3>
+          <FindingCard finding={opened.finding} linked={false} printing stands={stands} />
+        </>
+      )}
       <button type="button" class="button quiet close" onClick={() => dialog.current?.close()}>
         {strings.desk.close}
       </button>
@@ -126,7 +154,9 @@ export function ComparedTable({
   marksDifferences?: boolean;
   stands?: boolean;
 }) {
-  const [onlyDifferent, setOnlyDifferent] = useState(false);
+  const [onlyDifferent, setOnlyDifferent] = useState(
+    () => marksDifferences && matchMedia(narrow).matches,
+  );
   const { open, shown } = useOpenedFinding(stands);
   const rows = compared.rows.filter(
     (row) => !onlyDifferent || row.cells.some((_, index) => differs(row, index)),
@@ -168,7 +198,9 @@ export function ComparedTable({
                   cell={cell}
                   column={compared.columns[index] ?? ''}
                   marked={marksDifferences && differs(row, index)}
-                  onOpen={open}
+                  onOpen={(finding) =>
+                    open({ column: compared.columns[index] ?? '', what: row.what, finding })
+                  }
                 />
               ))}
             </tr>

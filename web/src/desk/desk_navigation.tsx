@@ -58,6 +58,7 @@ export function DeskNavigation({ here }: { here: DeskPlace }) {
     [{ at: 'desk', show: 'board' }, words.board],
     [{ at: 'desk', show: 'timeline' }, words.timeline],
     [{ at: 'desk', show: 'site' }, words.siteItself],
+    [{ at: 'desk', show: 'blend' }, words.studies.blend.heading],
     [{ at: 'desk', show: 'start' }, words.start.heading],
   ] as const;
   const groups = [...navigation, { heading: words.groups.record, parts: otherParts() }];

@@ -7,6 +7,7 @@ import { takePageWidth } from '../pictures_panel';
 import { addressOf, type DeskPlace } from '../places';
 import { redo, undo } from '../record/undo_history';
 import { strings } from '../strings';
+import { BlendPage } from './blend_page';
 import { DeskNavigation } from './desk_navigation';
 import { singleParts } from './document_schema';
 import { FindingsBoard } from './findings_board';
@@ -33,7 +34,7 @@ function DeskPart({ place }: { place: DeskPlace }) {
     case 'study':
       return <StudyPage part={place.part} id={place.id} study={place.study} />;
     case 'blend':
-      return null;
+      return <BlendPage />;
     default:
       if (singleParts.has(place.part)) return <SinglePage part={place.part} />;
       return place.id === undefined ? (

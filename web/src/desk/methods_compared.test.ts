@@ -60,15 +60,13 @@ it('takes what asks for a size in the zone, what governs first', () => {
   expect(methodFindings(all, 'bank').map(({ id }) => id)).toEqual(['second', 'first']);
 });
 
-it('puts the same input of several methods into one row, and what one does not take as a dash', () => {
+it('puts the same input of several methods into one row, and what one alone takes together', () => {
   const rows = methodRows(methodFindings(all, 'bank'));
   const texts = (what: string) =>
     rows.find((row) => row.what === what)?.cells.map(({ text }) => text);
   expect(texts('Given: velocity')).toEqual(['V = 9 ft/s', 'V = 9 ft/s']);
-  expect(texts('Given: depth')).toEqual(['d = 8 ft', '–']);
-  expect(rows.findIndex(({ what }) => what === 'Given: velocity')).toBeLessThan(
-    rows.findIndex(({ what }) => what === 'Given: depth'),
-  );
+  const alone = rows.find(({ what }) => what === 'Given to it alone');
+  expect(alone?.cells).toEqual([{ text: '', lines: ['d = 8 ft, depth'] }, { text: '–' }]);
   // What is worked out and what the class has are no inputs.
   expect(texts('Given: size')).toBeUndefined();
   expect(texts('Given: smallest D50 that Class III allows')).toBeUndefined();

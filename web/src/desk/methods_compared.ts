@@ -34,22 +34,36 @@ function row(what: string, of: readonly Finding[], cell: (finding: Finding) => C
   return { what, cells: of.map(cell) };
 }
 
-/** Inputs that several methods take stand in one row; what most of them take comes first. */
-function inputRows(of: readonly Finding[]): ComparedRow[] {
+/** How many methods are given what carries this meaning. */
+function takers(of: readonly Finding[]): Map<string, number> {
   const taken = new Map<string, number>();
   for (const finding of of) {
     for (const meaning of new Set(inputsOf(finding).map((step) => step.meaning))) {
       taken.set(meaning, (taken.get(meaning) ?? 0) + 1);
     }
   }
-  return [...taken]
+  return taken;
+}
+
+/** What several methods are given stands in a row of its own; what one alone is given comes together. */
+function inputRows(of: readonly Finding[]): ComparedRow[] {
+  const taken = takers(of);
+  const shared = [...taken]
+    .filter(([, number]) => number > 1)
     .sort(([, one], [, other]) => other - one)
     .map(([meaning]) =>
       row(words.input(meaning), of, (finding) => {
         const step = inputsOf(finding).find((one) => one.meaning === meaning);
-        return step ? { text: [step.symbol, step.text].join(' = ') } : nothing;
+        return step ? { text: words.given(step.symbol, step.text) } : nothing;
       }),
     );
+  const alone = row(words.alsoGiven, of, (finding) => {
+    const lines = inputsOf(finding)
+      .filter(({ meaning }) => taken.get(meaning) === 1)
+      .map(({ symbol, text, meaning }) => words.givenAs(symbol, text, meaning));
+    return lines.length > 0 ? { text: '', lines } : nothing;
+  });
+  return [...shared, ...(alone.cells.some(({ lines }) => lines) ? [alone] : [])];
 }
 
 export function methodRows(of: readonly Finding[]): ComparedRow[] {

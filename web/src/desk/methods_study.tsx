@@ -8,6 +8,7 @@ import { ComparedTable } from './compared_table';
 import { nameOfItem } from './list_page';
 import { applicabilityOf, methodFindings, methodRows } from './methods_compared';
 import { StudyFrame, StudyVerdict } from './study_frame';
+import { CheckedItems } from './study_inputs';
 
 const words = strings.desk.studies.methods;
 
@@ -62,24 +63,12 @@ function WhichMethods({
   return (
     <details class="study-which">
       <summary>{words.which(all.length - left.size, all.length)}</summary>
-      <fieldset>
-        <legend class="for-readers">{words.shown}</legend>
-        {all.map(({ id }, index) => (
-          <label key={id}>
-            <input
-              type="checkbox"
-              checked={!left.has(id)}
-              onChange={({ currentTarget }) => {
-                const next = new Set(left);
-                if (currentTarget.checked) next.delete(id);
-                else next.add(id);
-                onChange(next);
-              }}
-            />
-            {names[index]}
-          </label>
-        ))}
-      </fieldset>
+      <CheckedItems
+        legend={words.shown}
+        items={all.map(({ id }, index) => ({ id, name: names[index] ?? id }))}
+        left={left}
+        onChange={onChange}
+      />
     </details>
   );
 }

@@ -1,6 +1,7 @@
 /** What every page that looks into one item has: the way back, a heading, what it comes to. */
 import type { ComponentChildren } from 'preact';
 import type { Finding } from '../findings';
+import { FindingCard } from '../finding_card';
 import { OutcomeMark } from '../outcome_mark';
 import { addressOf } from '../places';
 import { strings } from '../strings';
@@ -64,6 +65,38 @@ export function StudyCautions({ findings }: { findings: readonly Finding[] }) {
           <li key={caution}>{caution}</li>
         ))}
       </ul>
+    </section>
+  );
+}
+
+/** Findings to be opened one by one; `of` is what they are about. */
+export function StudyFindings({
+  heading,
+  of,
+  findings,
+  stands = false,
+}: {
+  heading: string;
+  of: string;
+  findings: readonly Finding[];
+  stands?: boolean;
+}) {
+  if (findings.length === 0) return null;
+  return (
+    <section class="study-findings">
+      <h2>{heading}</h2>
+      <h3>{of}</h3>
+      <div class="findings">
+        {findings.map((finding) => (
+          <FindingCard
+            key={finding.id}
+            finding={finding}
+            linked={false}
+            printing={false}
+            stands={stands}
+          />
+        ))}
+      </div>
     </section>
   );
 }

@@ -4,7 +4,9 @@ import { pointerTo } from '../record/revision';
 import { standingAt } from '../record/undoing';
 import { siteState, stateIsCurrent } from '../site_state';
 import { strings } from '../strings';
+import { FilterStudy } from './filter_study';
 import { MethodsStudy } from './methods_study';
+import { MixStudy } from './mix_study';
 import { OtherRock } from './other_rock';
 import { SubmittalsStudy } from './submittals_study';
 
@@ -23,7 +25,9 @@ export function StudyPage({ part, id, study }: { part: string; id: string; study
       return <MethodsStudy key={id} id={id} zone={stated} />;
     case 'submittals':
       return <SubmittalsStudy key={id} id={id} source={stated} />;
-    default:
-      return null;
+    case 'filter':
+      return <FilterStudy key={id} id={id} zone={stated} />;
+    case 'mix':
+      return <MixStudy key={id} id={id} zone={stated} />;
   }
 }
