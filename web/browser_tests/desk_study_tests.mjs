@@ -16,8 +16,8 @@ async function openStudy(world, options, hash) {
 async function openCrossing(world, options, hash) {
   const page = await openApplication(world, options);
   await page.getByRole('button', { name: 'Open another site' }).click();
-  await page.getByRole('button', { name: /Open the example “Tansy/ }).click();
-  await page.getByRole('heading', { name: /Tansy/ }).waitFor();
+  await page.getByRole('button', { name: /Open the example .*Tansy/i }).click();
+  await page.getByRole('heading', { name: /Tansy/, level: 1 }).waitFor();
   await page.goto(new URL(hash, page.url()).href);
   await page.waitForSelector('.study h1');
   return page;
