@@ -17,6 +17,21 @@ namespace proofstone {
 namespace {
 
 template <class Picture>
+void add_frame(JsonText&, const Picture&, int) {}
+
+/// So that something else can be laid where the plan is.
+void add_frame(JsonText& into, const PlanPicture& picture, int width) {
+  const auto frame = frame_of(picture, width);
+  if (!frame) return;
+  into.key("frame")
+      .begin_object()
+      .field("left", frame->left)
+      .field("top", frame->top)
+      .field("metres_per_pixel", frame->metres_per_pixel)
+      .end_object();
+}
+
+template <class Picture>
 void draw_all(const std::vector<Picture>& pictures, const char* kind, UnitSystem units, int width,
               JsonText& into) {
   for (const auto& picture : pictures) {
@@ -25,8 +40,9 @@ void draw_all(const std::vector<Picture>& pictures, const char* kind, UnitSystem
         .field("kind", kind)
         .field("title", picture.title)
         .field("description", picture.description)
-        .field("svg", draw(picture, units, width))
-        .end_object();
+        .field("svg", draw(picture, units, width));
+    add_frame(into, picture, width);
+    into.end_object();
   }
 }
 

@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <limits>
+#include <sstream>
 #include <string>
 
 #include "report/gradation_picture.h"
@@ -15,6 +16,7 @@
 #include "report/sample_pictures.h"
 #include "report/section_picture.h"
 #include "report/stones_picture.h"
+#include "report/svg_canvas.h"
 
 namespace proofstone {
 namespace {
@@ -58,6 +60,30 @@ std::vector<DrawnText> texts_of(const std::string& svg) {
     texts.push_back({number(at, " x"), number(at, " y"), number(at, "font-size")});
   }
   return texts;
+}
+
+/// The first point of the path that is drawn in this class: "M12.5 40…".
+PixelPoint first_point_of(const std::string& svg, const std::string& drawn_as) {
+  const auto at = svg.find("class=\"" + drawn_as + "\"");
+  EXPECT_NE(at, std::string::npos);
+  const auto move = svg.find("d=\"M", svg.rfind('<', at));
+  std::istringstream numbers(svg.substr(move + 4, 40));
+  PixelPoint point;
+  numbers >> point.x >> point.y;
+  return point;
+}
+
+TEST(PlanPicture, ItsFrameSaysWhereItLiesOnTheGround) {
+  const auto picture = samples::plan();
+  for (const double width : {390.0, 1000.0}) {
+    const auto frame = frame_of(picture, width);
+    ASSERT_TRUE(frame);
+    const auto at = first_point_of(draw(picture, UnitSystem::si, width), "centreline");
+    // The course begins at 0 ft east, 380 ft north.
+    EXPECT_NEAR(frame->left + at.x * frame->metres_per_pixel, 0, frame->metres_per_pixel);
+    EXPECT_NEAR(frame->top - at.y * frame->metres_per_pixel, 380 * 0.3048, frame->metres_per_pixel);
+  }
+  EXPECT_FALSE(frame_of(PlanPicture{}, 390));
 }
 
 TEST(PlanPicture, IsWholeForGoodAndForHostileContent) {

@@ -79,6 +79,7 @@ class PlanView {
     return pixels;
   }
   double scale() const { return scale_; }
+  PlanFrame frame() const { return {left_ - offset_ / scale_, top_ + margin / scale_, 1 / scale_}; }
   double height() const { return height_; }
 
  private:
@@ -205,21 +206,36 @@ void draw_marks(SvgCanvas& canvas, const PlanView& view,
   }
 }
 
+/// Nothing where no course and no water are known.
+std::optional<PlanView> view_of(const PlanPicture& picture, double width) {
+  const auto course = places_of(picture.course);
+  const double band = picture.width.meters();
+  if (course.size() < 2 || !std::isfinite(band) || !(band > 0)) return std::nullopt;
+  auto edges = moved_left(course, band);
+  const auto right = moved_left(course, -band);
+  edges.insert(edges.end(), right.begin(), right.end());
+  return PlanView(edges, width);
+}
+
 }  // namespace
+
+std::optional<PlanFrame> frame_of(const PlanPicture& picture, double width) {
+  const auto view = view_of(picture, width);
+  if (!view) return std::nullopt;
+  return view->frame();
+}
 
 std::string draw(const PlanPicture& picture, UnitSystem units, double width) {
   SvgCanvas canvas(fmt::format("{}-{}", picture.id, svg_number(width)), width);
-  const auto course = places_of(picture.course);
-  const double band = picture.width.meters();
-  if (course.size() < 2 || !std::isfinite(band) || !(band > 0)) {
+  const auto plan = view_of(picture, width);
+  if (!plan) {
     canvas.text({4, 18}, "No centreline to show.",
                 {font_size, TextAnchor::start, Ink::muted, false, false, {}});
     return canvas.finish(28, "plan-picture", picture.title, picture.description);
   }
-  auto edges = moved_left(course, band);
-  const auto right = moved_left(course, -band);
-  edges.insert(edges.end(), right.begin(), right.end());
-  const PlanView view(edges, width);
+  const PlanView& view = *plan;
+  const auto course = places_of(picture.course);
+  const double band = picture.width.meters();
   draw_band(canvas, view, course, band);
   const auto line = view.line(course);
   draw_arrows(canvas, line);
