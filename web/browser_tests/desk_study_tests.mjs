@@ -173,6 +173,63 @@ export function deskStudyTests(world) {
       await page.context().close();
     });
 
+    it('lays an image of the user under the plan, by two points, and keeps it on the device', async () => {
+      const page = await openStudy(world, postures.desk, '#/desk/centrelines/main-channel/plan');
+      await page.waitForSelector('.map-drawing svg');
+      // A picture of 400 by 300 pixels, made here and let go over the page.
+      await page.evaluate(async () => {
+        const canvas = new OffscreenCanvas(400, 300);
+        const pen = canvas.getContext('2d');
+        pen.fillStyle = '#7a8a6a';
+        pen.fillRect(0, 0, 400, 300);
+        const file = new File([await canvas.convertToBlob({ type: 'image/png' })], 'air.png', {
+          type: 'image/png',
+        });
+        const carried = new DataTransfer();
+        carried.items.add(file);
+        const options = { bubbles: true, cancelable: true, dataTransfer: carried };
+        document.body.dispatchEvent(new DragEvent('drop', options));
+      });
+      await page.getByText('air.png is kept on this device.').waitFor();
+      const placed = () => page.locator('.map-drawing > image').first().getAttribute('transform');
+      const before = await placed();
+      await page.getByRole('radio', { name: 'Point B' }).check();
+      await page.getByRole('group', { name: 'On the plan' }).click({ position: { x: 60, y: 60 } });
+      await page.waitForFunction(
+        (old) => document.querySelector('.map-drawing > image').getAttribute('transform') !== old,
+        before,
+      );
+      const tapped = await placed();
+      await page.getByRole('group', { name: 'On the plan' }).focus();
+      await page.keyboard.press('Shift+ArrowRight');
+      await page.waitForFunction(
+        (old) => document.querySelector('.map-drawing > image').getAttribute('transform') !== old,
+        tapped,
+      );
+      const nudged = await placed();
+
+      // By keys and by buttons the plan is enlarged, moved, and seen whole again.
+      const map = page.locator('.map-drawing').first();
+      const whole = await map.getAttribute('viewBox');
+      await map.focus();
+      await page.keyboard.press('+');
+      await page.keyboard.press('ArrowRight');
+      assert.notEqual(await map.getAttribute('viewBox'), whole);
+      await page.getByRole('button', { name: 'See all of it' }).first().click();
+      assert.equal(await map.getAttribute('viewBox'), whole);
+      await page.screenshot({ path: world.screenshot('study-plan'), fullPage: true });
+      await nothingWrong(page);
+
+      await page.reload();
+      await page.getByText('air.png is kept on this device.').waitFor();
+      await page.waitForSelector('.map-drawing > image');
+      assert.equal(await placed(), nudged);
+      await page.getByRole('button', { name: 'Take the image away' }).click();
+      await page.getByText('or drop it anywhere on this page.').waitFor();
+      assert.deepEqual(page.complaints, []);
+      await page.context().close();
+    });
+
     for (const posture of ['phone', 'desk']) {
       for (const colorScheme of ['light', 'dark']) {
         it(`fits a ${posture}, ${colorScheme}, and axe-core objects to nothing`, async () => {
@@ -211,7 +268,11 @@ export function deskStudyTests(world) {
     it('fits 320 px', async () => {
       const options = { ...postures.phone, viewport: { width: 320, height: 700 } };
       const page = await openStudy(world, options, '#/desk/zones/outer-bank/methods');
-      for (const hash of ['#/desk/zones/outer-bank/filter', '#/desk/blend']) {
+      for (const hash of [
+        '#/desk/zones/outer-bank/filter',
+        '#/desk/blend',
+        '#/desk/centrelines/main-channel/plan',
+      ]) {
         await nothingWrong(page);
         await page.goto(new URL(hash, page.url()).href);
         await page.waitForTimeout(600);

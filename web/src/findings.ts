@@ -97,6 +97,8 @@ export interface Picture {
   title: string;
   description: string;
   svg: string;
+  /** Of a plan: metres east of its left edge and north of its top edge, and those that a pixel covers. */
+  frame?: { left: number; top: number; metres_per_pixel: number };
 }
 
 /** Something the user can put right. */

@@ -122,15 +122,15 @@ export function OpenSite() {
   );
 }
 
-/** The form that takes a table let go over the page, and what the page then says. */
-export const tableTaker = signal<{ words: string; take: (file: File) => void } | undefined>(
-  undefined,
-);
+/** What takes a file let go over the page, by the ends of names, and what the page then says. */
+export const fileTaker = signal<
+  { words: string; takes: RegExp; take: (file: File) => void } | undefined
+>(undefined);
 
-/** The one table of a drop; a document, an archive, a folder or several files are a site. */
-function droppedTable(transfer: DataTransfer): File | undefined {
+/** The one file of a drop that is wanted; a document, an archive, a folder or several are a site. */
+function droppedFile(transfer: DataTransfer): File | undefined {
   const [only, second] = transfer.files;
-  return only && !second && /\.(csv|txt)$/i.test(only.name) ? only : undefined;
+  return only && !second && fileTaker.value?.takes.test(only.name) ? only : undefined;
 }
 
 /** While files hover over the page it says that they can be let go. */
@@ -150,8 +150,8 @@ export function DropPlace() {
       if (!carriesFiles(event) || !event.dataTransfer) return;
       event.preventDefault();
       hovering.value = false;
-      const table = droppedTable(event.dataTransfer);
-      if (table && tableTaker.value) tableTaker.value.take(table);
+      const file = droppedFile(event.dataTransfer);
+      if (file && fileTaker.value) fileTaker.value.take(file);
       else openSite(readDroppedFiles(droppedFiles(event.dataTransfer)));
     };
     addEventListener('dragover', over);
@@ -164,6 +164,6 @@ export function DropPlace() {
     };
   }, [hovering]);
   return hovering.value ? (
-    <div class="drop-place">{tableTaker.value?.words ?? words.dropHere}</div>
+    <div class="drop-place">{fileTaker.value?.words ?? words.dropHere}</div>
   ) : null;
 }

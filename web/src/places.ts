@@ -13,6 +13,7 @@ export const deskScreens = ['board', 'timeline', 'start', 'site', 'blend'] as co
 export const deskStudies = {
   zones: ['other-rock', 'methods', 'filter', 'mix'],
   sources: ['submittals'],
+  centrelines: ['plan'],
 } as const satisfies Record<string, readonly string[]>;
 export type DeskStudy = (typeof deskStudies)[keyof typeof deskStudies][number];
 

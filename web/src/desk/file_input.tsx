@@ -1,6 +1,6 @@
 /** A table kept in a file beside the document: picked, dropped anywhere, or edited as text. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { tableTaker } from '../open_site';
+import { fileTaker } from '../open_site';
 import { strings } from '../strings';
 import { elementAt, useForm } from './form_context';
 import { type InputProps, ProblemsHere } from './line_input';
@@ -40,9 +40,13 @@ export function FileInput({ node, name, pointer, value, onChange }: InputProps) 
   const taking = useRef(take);
   taking.current = take;
   useEffect(() => {
-    tableTaker.value = { words: words.dropHere, take: (file) => void taking.current(file) };
+    fileTaker.value = {
+      words: words.dropHere,
+      takes: /\.(csv|txt)$/i,
+      take: (file) => void taking.current(file),
+    };
     return () => {
-      tableTaker.value = undefined;
+      fileTaker.value = undefined;
     };
   }, []);
 

@@ -8,6 +8,7 @@ import { FilterStudy } from './filter_study';
 import { MethodsStudy } from './methods_study';
 import { MixStudy } from './mix_study';
 import { OtherRock } from './other_rock';
+import { PlanStudy } from './plan_study';
 import { SubmittalsStudy } from './submittals_study';
 
 const words = strings.desk;
@@ -25,6 +26,8 @@ export function StudyPage({ part, id, study }: { part: string; id: string; study
       return <MethodsStudy key={id} id={id} zone={stated} />;
     case 'submittals':
       return <SubmittalsStudy key={id} id={id} source={stated} />;
+    case 'plan':
+      return <PlanStudy key={id} id={id} centreline={stated} />;
     case 'filter':
       return <FilterStudy key={id} id={id} zone={stated} />;
     case 'mix':

@@ -6,6 +6,7 @@ export const studyEnglish = {
     filter: 'Soil, filter and rock',
     mix: 'Design its mix',
     submittals: 'Submittals beside what is required',
+    plan: 'Its plan over an image',
   },
   next: 'What to do:',
 
@@ -141,5 +142,44 @@ export const studyEnglish = {
     others: 'What else is said of it',
     keep: 'Take these proportions over',
     note: (mix: string) => `Proportions: ${mix}`,
+  },
+
+  map: {
+    seen: 'What is seen',
+    larger: 'Enlarge',
+    smaller: 'Make smaller',
+    left: 'Go left',
+    right: 'Go right',
+    up: 'Go up',
+    down: 'Go down',
+    all: 'See all of it',
+    allShort: 'All',
+  },
+
+  plan: {
+    heading: (name: string) => `${name} over an image`,
+    help: 'The channel and its zones in plan, over an image of your own: a photograph from the air, a scanned map. The image stays on this device and is sent nowhere. Keys: arrows move, + and − enlarge, 0 shows all.',
+    none: 'There is no plan of it yet: a zone must lie along it, with its water known.',
+    over: (title: string) => `${title}, over the image`,
+    choose: 'Choose an image (PNG or JPEG)',
+    other: 'Choose another image',
+    drop: 'or drop it anywhere on this page.',
+    dropHere: 'Drop the image here',
+    remove: 'Take the image away',
+    strength: 'Strength of the image',
+    kept: (file: string) => `${file} is kept on this device.`,
+    notKept: 'The image could not be kept on this device.',
+    refusals: {
+      'too large': 'Images up to 40 MB can be kept here.',
+      'not readable': 'This browser cannot read it as a PNG or JPEG.',
+    },
+    onePoint: 'The two points are one. Put them apart, the further the better.',
+    place: 'Where the image lies',
+    placeHow:
+      'Two points that are known on both say it: a bridge end, a bend, a building. Choose a point, then tap where it is on the image and where it is on the plan; with Shift and an arrow key it moves by little. Lengths on the image are no better than these points.',
+    whichPoint: 'Point to put in its place',
+    point: (letter: string) => `Point ${letter}`,
+    onImage: 'On the image',
+    onPlan: 'On the plan',
   },
 };
