@@ -6,8 +6,9 @@
 namespace proofstone {
 
 double percent_on_curve(const CurvePoints& points, Length size) {
-  const auto upper = std::find_if(points.begin(), points.end(),
-                                  [&](const GradationPoint& point) { return point.size >= size; });
+  const auto upper = std::lower_bound(
+      points.begin(), points.end(), size,
+      [](const GradationPoint& point, Length sought) { return point.size < sought; });
   if (upper == points.end()) return points.back().percent_smaller;
   if (upper == points.begin()) return upper->percent_smaller;
   const GradationPoint& a = *(upper - 1);
@@ -18,9 +19,9 @@ double percent_on_curve(const CurvePoints& points, Length size) {
 
 std::optional<Length> size_on_curve(const CurvePoints& points, double percent) {
   if (!(percent >= points.front().percent_smaller)) return std::nullopt;  // also NaN
-  const auto upper = std::find_if(points.begin(), points.end(), [&](const GradationPoint& point) {
-    return point.percent_smaller >= percent;
-  });
+  const auto upper = std::lower_bound(
+      points.begin(), points.end(), percent,
+      [](const GradationPoint& point, double sought) { return point.percent_smaller < sought; });
   if (upper == points.end()) return std::nullopt;
   if (upper == points.begin()) return upper->size;
   const GradationPoint& a = *(upper - 1);

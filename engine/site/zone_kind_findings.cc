@@ -210,6 +210,26 @@ Finding elsewhere_finding(const Zone& zone) {
   return finding;
 }
 
+/// Kinds that are stated to end below where they begin, and so lie nowhere.
+std::vector<Finding> misplaced_findings(const Zone& zone, const std::vector<StatedKind>& kinds,
+                                        const Wording& wording) {
+  std::vector<Finding> findings;
+  for (std::size_t i = 0; i < kinds.size(); ++i) {
+    const auto& kind = kinds[i];
+    if (!kind.top || !(*kind.top < kind.bottom)) continue;
+    auto finding = begin(zone, fmt::format("kind.{}.misplaced.{}", zone.id, i + 1), "");
+    finding.outcome = Outcome::ask_the_designer;
+    finding.sentence = fmt::format(
+        "{} rock is stated up to {}, below {} where the kind before it ends: it lies nowhere.",
+        with_capital(std::string(rock_kind_word(kind.stated->kind))), wording.ground(*kind.top),
+        wording.ground(kind.bottom));
+    finding.next = "State the kinds from the toe up, each to a level above the one before it.";
+    finding.steps.given("z", "elevation at which the kind before it ends", measure(kind.bottom));
+    findings.push_back(std::move(finding));
+  }
+  return findings;
+}
+
 std::vector<Finding> slope_findings(const Zone& zone, const ZoneSlope& slope,
                                     const std::vector<ZoneWater>& waters, const Wording& wording) {
   std::vector<Finding> findings;
@@ -217,6 +237,7 @@ std::vector<Finding> slope_findings(const Zone& zone, const ZoneSlope& slope,
   const double rise_per_run = std::tan(slope.angle.radians());
   if (zone.kinds.empty()) return {proposal_finding(zone, bands, rise_per_run, wording)};
   const auto kinds = stated_kinds(zone, slope.toe_elevation, slope.top_elevation, waters);
+  findings = misplaced_findings(zone, kinds, wording);
   for (const SlopeBand& band : bands) {
     const auto pieces = pieces_of(band, kinds);
     for (std::size_t i = 0; i < pieces.size(); ++i) {

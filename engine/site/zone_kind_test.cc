@@ -152,6 +152,22 @@ TEST(ZoneKinds, SoilWhereWaterAlwaysRunsWashesOut) {
   EXPECT_NE(often->sentence.find("stands against it: Clay"), std::string::npos);
 }
 
+TEST(ZoneKinds, AKindThatEndsBelowWhereItBeginsIsNamed) {
+  auto example = with_kinds();
+  auto& kinds = example.items["zones"]["bank"]["kinds"];
+  kinds = {{{"kind", "void-filled"}, {"up_to", "112 ft"}},
+           {{"kind", "soil-filled"}, {"up_to", "106 ft"}}};
+  const auto findings = assessed(example);
+  const auto* misplaced = findings.find("kind.bank.misplaced.2");
+  ASSERT_NE(misplaced, nullptr);
+  EXPECT_EQ(misplaced->outcome, Outcome::ask_the_designer);
+  EXPECT_NE(misplaced->sentence.find("Soil-filled rock is stated up to 106.00 ft"),
+            std::string::npos)
+      << misplaced->sentence;
+  kinds[1]["up_to"] = "top";
+  EXPECT_EQ(assessed(example).find("kind.bank.misplaced.2"), nullptr);
+}
+
 TEST(ZoneKinds, ADesignersChoiceNeedsAReason) {
   auto example = with_kinds();
   auto& kinds = example.items["zones"]["bank"]["kinds"];
