@@ -10,6 +10,12 @@
 namespace proofstone {
 namespace {
 
+/// Every check case of every table, computed once for all tests.
+const std::vector<CheckOutcome>& outcomes_of_all_checks() {
+  static const auto outcomes = all_check_outcomes();
+  return outcomes;
+}
+
 const CheckOutcome* find(const std::vector<CheckOutcome>& outcomes, const std::string& method,
                          const std::string& id) {
   const auto found = std::find_if(outcomes.begin(), outcomes.end(), [&](const auto& outcome) {
@@ -19,7 +25,7 @@ const CheckOutcome* find(const std::vector<CheckOutcome>& outcomes, const std::s
 }
 
 TEST(ValidationPages, AValueIsComputedInTheUnitOfItsCase) {
-  const auto outcomes = all_check_outcomes();
+  const auto& outcomes = outcomes_of_all_checks();
   const auto* si = find(outcomes, "usace-bank-and-bed", "straight-bed-si");
   const auto* us = find(outcomes, "usace-bank-and-bed", "straight-bed");
   ASSERT_NE(si, nullptr);
@@ -31,7 +37,7 @@ TEST(ValidationPages, AValueIsComputedInTheUnitOfItsCase) {
 }
 
 TEST(ValidationPages, EveryMethodAndEveryValueIsCounted) {
-  const auto outcomes = all_check_outcomes();
+  const auto& outcomes = outcomes_of_all_checks();
   const auto page = validation_page(outcomes).text;
   for (const auto* method : all_methods()) {
     EXPECT_NE(page.find("(" + method->description().id + ".md)"), std::string::npos)
@@ -48,7 +54,7 @@ TEST(ValidationPages, EveryMethodAndEveryValueIsCounted) {
 }
 
 TEST(ValidationPages, WhatIsRecalledIsListedUnderItsDocument) {
-  const auto page = memory_page(all_check_outcomes()).text;
+  const auto page = memory_page(outcomes_of_all_checks()).text;
   const auto document = page.find("## USACE Hydraulic Design Criteria");
   ASSERT_NE(document, std::string::npos);
   EXPECT_NE(page.find("(isbash.md)", document), std::string::npos);
