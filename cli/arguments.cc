@@ -32,6 +32,7 @@ const std::set<std::string>& options_with_value() {
                                               "lot",
                                               "day",
                                               "clock",
+                                              "edge",
                                               "mass",
                                               "margin",
                                               "buckets",

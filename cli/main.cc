@@ -7,6 +7,7 @@
 
 #include "cli/archive_commands.h"
 #include "cli/arguments.h"
+#include "cli/board_command.h"
 #include "cli/engine_question.h"
 #include "cli/exit_codes.h"
 #include "cli/outline_command.h"
@@ -79,6 +80,9 @@ constexpr const char* help_text =
                                      of channels (--layer L, --name-field F)
   proofstone outline PHOTO…          the stones on photographs (JPEG, PNG), found by a small network,
       --out FILE                     as the pictures of a photo look, in JSON
+      --edge "65 mm"                 of the markers of a board in sight, which give the scale
+  proofstone board 1 --out FILE.svg  a marker board to print (1 to 4) and lay on the rock
+      --edge "65 mm"                 of a marker; 65 mm fits a sheet of Letter or A4
   proofstone prove                   every published check value against this engine
   proofstone handbook FOLDER         the handbook, made from the code and the checks
   proofstone about                   version and cautions
@@ -398,6 +402,7 @@ constexpr Command commands[] = {{"assess", 1, 1, assess_command},
                                 {"read-sections", 1, 1, read_sections_command},
                                 {"read-centreline", 1, 1, read_centreline_command},
                                 {"outline", 1, 100, outline_command},
+                                {"board", 1, 1, board_command},
                                 {"prove", 0, 0, prove_command},
                                 {"handbook", 1, 1, handbook_command},
                                 {"about", 0, 0, about_command}};

@@ -2,11 +2,15 @@
 
 #include <fmt/format.h>
 
+#include <map>
 #include <nlohmann/json.hpp>
+#include <vector>
 
 #include "cli/exit_codes.h"
 #include "cli/output.h"
 #include "cli/site_folder.h"
+#include "engine/quantity/measure.h"
+#include "engine/vision/marker_finder.h"
 #include "engine/vision/outline_photo.h"
 #include "photography/outline_weights.h"
 #include "photography/photo_digest.h"
@@ -17,6 +21,20 @@ namespace proofstone {
 namespace {
 
 using Json = nlohmann::ordered_json;
+
+/// The marker boards in sight, each with its markers; `edge` is that of a marker.
+Json boards_json(const std::map<int, std::vector<SeenMarker>>& boards, const std::string& edge) {
+  Json list = Json::array();
+  for (const auto& [number, markers] : boards) {
+    Json board = {{"edge", edge}, {"markers", Json::array()}};
+    for (const auto& marker : markers) {
+      board["markers"].push_back(
+          {{"number", marker.number}, {"corners", corners_in_tenths(marker.corners)}});
+    }
+    list.push_back(std::move(board));
+  }
+  return list;
+}
 
 Json picture_json(const Photograph& photograph, const OutlinedPhoto& found,
                   const std::string& digest) {
@@ -32,13 +50,18 @@ Json picture_json(const Photograph& photograph, const OutlinedPhoto& found,
 
 constexpr const char* what_is_left =
     "Look at the outlines over the photograph before they count. To make them a look of a site, "
-    "state for each picture its view and its scale (balls, staffs), and how the rock lies.\n";
+    "state for each picture its view and its scale (balls, staffs, marker boards), and how the "
+    "rock lies.\n";
 
 }  // namespace
 
 int outline_command(const Arguments& arguments) {
   const auto network = OutlineNetwork::read(embedded_outline_weights());
   if (!network) return refuse(network.problems(), exit_failed);
+  const auto edge = arguments.value("edge");
+  if (const auto length = parse_quantity<Length>(edge); !edge.empty() && !length) {
+    return refuse(located_under(length.problems(), "--edge"), exit_problems);
+  }
   Json pictures = Json::array();
   std::string summary;
   for (const auto& path : arguments.words) {
@@ -48,10 +71,19 @@ int outline_command(const Arguments& arguments) {
     if (!photograph) return refuse(photograph.problems(), exit_problems);
     const auto found = outline_photo(photograph->pixels, *network, path);
     if (!found) return refuse(found.problems(), exit_problems);
-    pictures.push_back(picture_json(*photograph, *found, photo_digest(*bytes)));
+    auto picture = picture_json(*photograph, *found, photo_digest(*bytes));
+    const auto boards = find_boards(photograph->pixels);
+    if (!boards.empty() && !edge.empty()) picture["boards"] = boards_json(boards, edge);
+    pictures.push_back(std::move(picture));
     summary +=
         fmt::format("{}: {} stones on {:.0f} % of the picture; none under {:.0f} pixels.\n", path,
                     found->outlines.size(), 100 * found->rock_share, smallest_drawn(*found));
+    for (const auto& [number, markers] : boards) {
+      summary += fmt::format(
+          "  Marker board {} is in sight, {} of its {} markers{}.\n", number, markers.size(),
+          markers_of_board,
+          edge.empty() ? "; --edge \"65 mm\", measured on the print, takes it as scale" : "");
+    }
     for (const auto& caution : found->cautions) summary += fmt::format("  {}\n", caution);
   }
   const Json answer = {{"pictures", std::move(pictures)}};

@@ -22,13 +22,16 @@ else()
   find_library(GLPK_LIBRARY glpk)
   find_library(GSL_LIBRARY gsl)
   find_library(GSL_CBLAS_LIBRARY gslcblas)
+  # The markers of boards are held against their own library.
+  find_library(APRILTAG_LIBRARY apriltag)
   # The outline network is held against the same one in a general library.
   find_path(OPENCV_INCLUDE opencv2/dnn.hpp PATH_SUFFIXES opencv4)
   find_library(OPENCV_DNN_LIBRARY opencv_dnn)
   find_library(OPENCV_CORE_LIBRARY opencv_core)
-  mark_as_advanced(GLPK_LIBRARY GSL_LIBRARY GSL_CBLAS_LIBRARY OPENCV_INCLUDE OPENCV_DNN_LIBRARY OPENCV_CORE_LIBRARY)
+  mark_as_advanced(GLPK_LIBRARY GSL_LIBRARY GSL_CBLAS_LIBRARY OPENCV_INCLUDE OPENCV_DNN_LIBRARY OPENCV_CORE_LIBRARY
+    APRILTAG_LIBRARY)
   if(GTest_FOUND AND rapidcheck_FOUND AND GLPK_LIBRARY AND GSL_LIBRARY AND GSL_CBLAS_LIBRARY AND OPENCV_INCLUDE
-      AND OPENCV_DNN_LIBRARY AND OPENCV_CORE_LIBRARY)
+      AND OPENCV_DNN_LIBRARY AND OPENCV_CORE_LIBRARY AND APRILTAG_LIBRARY)
     add_library(test_framework INTERFACE)
     target_link_libraries(test_framework INTERFACE
       GTest::gtest GTest::gtest_main rapidcheck ${GLPK_LIBRARY} ${GSL_LIBRARY} ${GSL_CBLAS_LIBRARY})
@@ -81,7 +84,8 @@ endforeach()
 
 if(TARGET photography_tests)
   target_include_directories(photography_tests SYSTEM PRIVATE "${OPENCV_INCLUDE}")
-  target_link_libraries(photography_tests PRIVATE "${OPENCV_DNN_LIBRARY}" "${OPENCV_CORE_LIBRARY}")
+  target_link_libraries(photography_tests PRIVATE
+    "${OPENCV_DNN_LIBRARY}" "${OPENCV_CORE_LIBRARY}" "${APRILTAG_LIBRARY}")
 endif()
 
 # Piles whose rock is known, against which what the engine states is held. Their handbook page is written by simulate.

@@ -8,6 +8,7 @@
 #include "engine/json/field_reader.h"
 #include "engine/json/problem_json.h"
 #include "engine/json/strict_json.h"
+#include "engine/vision/marker_finder.h"
 #include "engine/vision/outline_edits.h"
 
 namespace proofstone {
@@ -70,6 +71,19 @@ json edited(const Expected<Result>& stones) {
   }
 }
 
+json boards_json(const std::map<int, std::vector<SeenMarker>>& boards) {
+  json list = json::array();
+  for (const auto& [number, markers] : boards) {
+    json board = {{"number", number}, {"markers", json::array()}};
+    for (const auto& marker : markers) {
+      board["markers"].push_back(
+          {{"number", marker.number}, {"corners", corners_in_tenths(marker.corners)}});
+    }
+    list.push_back(std::move(board));
+  }
+  return list;
+}
+
 enum class OutlineEdit { join, cut, draw };
 
 json edit(const json& text) {
@@ -110,14 +124,19 @@ std::string as_text(const json& answer) {
 
 }  // namespace
 
+std::vector<std::array<double, 2>> corners_in_tenths(std::span<const PhotoPoint> corners) {
+  std::vector<std::array<double, 2>> result;
+  result.reserve(corners.size());
+  for (const auto& point : corners) result.push_back({in_tenths(point.x), in_tenths(point.y)});
+  return result;
+}
+
 std::vector<std::vector<std::array<double, 2>>> outlines_in_tenths(
     const std::vector<std::vector<PhotoPoint>>& outlines) {
   std::vector<std::vector<std::array<double, 2>>> result;
   result.reserve(outlines.size());
   for (const auto& outline : outlines) {
-    auto& corners = result.emplace_back();
-    corners.reserve(outline.size());
-    for (const auto& point : outline) corners.push_back({in_tenths(point.x), in_tenths(point.y)});
+    result.push_back(corners_in_tenths(outline));
   }
   return result;
 }
@@ -134,6 +153,7 @@ std::string outlined_answer(const PhotoPixels& photo, const OutlineNetwork& netw
                   {"smallest_drawn", smallest_drawn(*found)},
                   {"working_pixel", found->working_pixel},
                   {"rock_share", found->rock_share},
+                  {"boards", boards_json(find_boards(photo))},
                   {"cautions", found->cautions}});
 }
 

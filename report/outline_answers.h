@@ -1,6 +1,7 @@
 #pragma once
 
 #include <array>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -14,11 +15,15 @@ namespace proofstone {
 std::vector<std::vector<std::array<double, 2>>> outlines_in_tenths(
     const std::vector<std::vector<PhotoPoint>>& outlines);
 
+/// The corners of a marker in the same way.
+std::vector<std::array<double, 2>> corners_in_tenths(std::span<const PhotoPoint> corners);
+
 /// Diameter in pixels of the photo below which stones are lost, to a tenth.
 double smallest_drawn(const OutlinedPhoto& found);
 
 /// What was found on a photo, as JSON text: `outlines`, `smallest_drawn`, `working_pixel`,
-/// `rock_share`, `cautions`; or `problems`.
+/// `rock_share`, `cautions`, and `boards`, the marker boards in sight by `number` with their
+/// `markers` as documents hold them; or `problems`.
 std::string outlined_answer(const PhotoPixels& photo, const OutlineNetwork& network,
                             const std::string& where, const OutlineProgress& progress = {});
 

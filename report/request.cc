@@ -17,6 +17,7 @@
 #include "engine/site/version.h"
 #include "report/count_plan_answer.h"
 #include "report/descriptions_json.h"
+#include "report/marker_sheet.h"
 #include "report/request_reading.h"
 #include "report/site_requests.h"
 
@@ -141,12 +142,28 @@ Answer about_request(FieldReader& request, Problems& problems) {
   return Answer({{"engine", engine_version}, {"cautions", usual_cautions()}});
 }
 
+/// A marker board to print and lay on the rock that is photographed.
+Answer marker_board_request(FieldReader& request, Problems& problems) {
+  constexpr int most_boards = 1000;  // which there are, the sheet says
+  const auto board = request.optional_integer("board", 1, most_boards).value_or(1);
+  const auto edge =
+      request.optional_quantity<Length>("edge").value_or(Length::millimeters(usual_marker_edge_mm));
+  request.finish();
+  if (!problems.empty()) return refused(problems);
+  const auto sheet = marker_sheet(board, edge);
+  if (!sheet) return refused(sheet.problems());
+  return Answer(json{{"svg", *sheet}});
+}
+
 const std::map<std::string, RequestAnswer>& answers() {
   static const std::map<std::string, RequestAnswer> known = [] {
-    std::map<std::string, RequestAnswer> all = {
-        {"about", about_request},           {"classes", classes_request},
-        {"count-plan", count_plan_request}, {"evaluate", evaluate_request},
-        {"methods", methods_request},       {"prove", prove_request}};
+    std::map<std::string, RequestAnswer> all = {{"about", about_request},
+                                                {"classes", classes_request},
+                                                {"count-plan", count_plan_request},
+                                                {"evaluate", evaluate_request},
+                                                {"marker-board", marker_board_request},
+                                                {"methods", methods_request},
+                                                {"prove", prove_request}};
     for (const auto& [word, answer] : site_requests()) all.emplace(word, answer);
     return all;
   }();

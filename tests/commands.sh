@@ -81,6 +81,13 @@ head -c 90000 photography/pictures/gravel.png >"$work/cut.png"
 gives 3 'cut off or damaged' outline "$work/cut.png"
 gives 1 'does not exist' outline "$work/absent.jpg"
 gives 2 'takes other words' outline
+gives 3 '--edge' outline photography/pictures/gravel.png --edge '65'
+gives 0 'Marker board 2 stands in' board 2 --out "$work/board.svg"
+grep -q 'width="260.00mm"' "$work/board.svg" || wrong "The marker board is not in true scale."
+gives 3 'no such board' board 9 --out "$work/none.svg"
+gives 3 'no such board' board two --out "$work/none.svg"
+gives 3 'not printed' board 1 --edge '2 mm' --out "$work/none.svg"
+gives 2 '--out FILE.svg' board 1
 gives 1 'absent.json' sample-water "$work/absent.json"
 printf '{"from": "model"}' >"$work/grids.json"
 gives 3 'The field "depth" is missing' sample-water "$work/grids.json"

@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "engine/vision/marker_code.h"
+
 namespace proofstone {
 namespace {
 
@@ -113,6 +115,23 @@ TappedStone read_tapped(FieldReader& node) {
   return stone;
 }
 
+SeenMarker read_marker_seen(FieldReader& row) {
+  SeenMarker marker;
+  marker.number = row.optional_integer("number", 0, known_markers - 1).value_or(0);
+  row.required("number");
+  const auto* corners = row.required("corners");
+  if (corners == nullptr) return marker;
+  if (!corners->is_array() || corners->size() != marker.corners.size()) {
+    row.report("not-pixels", "The four corners of a marker belong here.", "corners",
+               "[[x, y], [x, y], [x, y], [x, y]], from its own upper left clockwise");
+    return marker;
+  }
+  for (std::size_t i = 0; i < marker.corners.size(); ++i) {
+    marker.corners[i] = read_point(&(*corners)[i], row, fmt::format("corners/{}", i));
+  }
+  return marker;
+}
+
 void read_scale(FieldReader& picture, Photo& photo, Problems& problems) {
   each_of(picture, "balls", problems, [&](FieldReader& row) {
     ScaleBall ball;
@@ -127,6 +146,13 @@ void read_scale(FieldReader& picture, Photo& photo, Problems& problems) {
     staff.to = required_point(row, "to");
     staff.length = row.required_positive<Length>("length", "A staff has a length.");
     photo.staffs.push_back(staff);
+  });
+  each_of(picture, "boards", problems, [&](FieldReader& row) {
+    ScaleBoard board;
+    board.edge = row.required_positive<Length>("edge", "A marker has an edge.");
+    each_of(row, "markers", problems,
+            [&](FieldReader& marker) { board.markers.push_back(read_marker_seen(marker)); });
+    photo.boards.push_back(std::move(board));
   });
   photo.scale_error = picture.optional_quantity<Dimensionless>("scale_error");
 }

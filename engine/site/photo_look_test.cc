@@ -163,6 +163,49 @@ TEST(PhotoLook, IsPutTogetherWithACount) {
   EXPECT_NE(both.find("gradation.first")->sentence, alone.find("gradation.first")->sentence);
 }
 
+TEST(PhotoLook, TakesItsScaleFromAMarkerBoard) {
+  // The staff shows 5 mm to a pixel; so does a marker of 200 mm over 40 pixels.
+  const auto with_scale = [](const char* edge) {
+    auto look = outlined_look(64.5);
+    for (auto& picture : look["pictures"]) {
+      picture.erase("staffs");
+      json marker = {{"number", 7}};
+      marker["corners"] = {{100, 100}, {140, 100}, {140, 140}, {100, 140}};
+      json board = {{"edge", edge}};
+      board["markers"].push_back(marker);
+      picture["boards"].push_back(board);
+    }
+    return findings_of(with_photos(look));
+  };
+  const auto by_staff = findings_of(with_photos(outlined_look(64.5)));
+  const auto by_board = with_scale("200 mm");
+  EXPECT_EQ(by_board.find("gradation.first.photos")->sentence,
+            by_staff.find("gradation.first.photos")->sentence);
+  EXPECT_NE(with_scale("220 mm").find("gradation.first.photos")->sentence,
+            by_staff.find("gradation.first.photos")->sentence);
+}
+
+TEST(PhotoLookReader, RefusesABoardThatIsNone) {
+  const auto code_with = [](const json& markers) {
+    auto look = outlined_look(64.5);
+    auto& picture = look["pictures"][0];
+    picture["boards"] = json::array();
+    picture["boards"].push_back({{"edge", "200 mm"}, {"markers", markers}});
+    return code_of(look);
+  };
+  const json square = {{100, 100}, {140, 100}, {140, 140}, {100, 140}};
+  const auto marker = [](const json& number, const json& corners) {
+    json list = json::array();
+    list.push_back({{"number", number}, {"corners", corners}});
+    return list;
+  };
+  EXPECT_EQ(code_with(marker(7, square)), "");
+  EXPECT_NE(code_with(marker(24, square)), "");
+  EXPECT_NE(code_with(marker("7", square)), "");
+  EXPECT_EQ(code_with(marker(7, {{100, 100}, {140, 100}})), "not-pixels");
+  EXPECT_EQ(code_with(marker(7, "square")), "not-pixels");
+}
+
 TEST(PhotoLookReader, RefusesWhatIsNoPicture) {
   EXPECT_EQ(code_of(outlined_look(55)), "");
   auto look = outlined_look(55);

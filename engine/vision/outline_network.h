@@ -1,21 +1,14 @@
 #pragma once
 
-#include <cstdint>
 #include <functional>
 #include <string_view>
 #include <vector>
 
 #include "engine/finding/problem.h"
 #include "engine/vision/convolution.h"
+#include "engine/vision/photo_pixels.h"
 
 namespace proofstone {
-
-/// A photo's pixels: red, green, blue, 8 bits each, row by row from the top left.
-struct PhotoPixels {
-  int width = 0;
-  int height = 0;
-  std::vector<std::uint8_t> rgb;
-};
 
 /// What the network says of each pixel, row by row, from 0 to 1.
 struct OutlineMaps {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -8,6 +9,13 @@
 #include "engine/vision/picture_geometry.h"
 
 namespace proofstone {
+
+/// A marker of a board on a picture: its number, and the corners of its dark square as the marker
+/// itself has them, from its upper left clockwise.
+struct SeenMarker {
+  int number = 0;
+  std::array<PhotoPoint, 4> corners;
+};
 
 /// A ball of known diameter that lies on the rock: its outline on the picture.
 struct ScaleBall {
@@ -21,6 +29,12 @@ struct ScaleStaff {
   PhotoPoint from;
   PhotoPoint to;
   Length length;
+};
+
+/// A marker board of known size that lies on the rock: those of its markers that are in sight.
+struct ScaleBoard {
+  Length edge;  ///< of the dark square of one marker, as it was printed
+  std::vector<SeenMarker> markers = {};
 };
 
 /// How the camera looked at the face of the rock.
@@ -50,6 +64,7 @@ struct Photo {
   std::optional<Length> focal_length = {};
   std::vector<ScaleBall> balls = {};
   std::vector<ScaleStaff> staffs = {};
+  std::vector<ScaleBoard> boards = {};
   /// Standard deviation of the scale over the scale, as the observer states it.
   std::optional<Dimensionless> scale_error = {};
   std::vector<std::vector<PhotoPoint>> outlines = {};

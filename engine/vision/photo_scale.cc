@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/vision/marker_board.h"
 #include "engine/vision/photo_scale_problems.h"
 #include "engine/vision/vision_sources.h"
 
@@ -55,6 +56,12 @@ Expected<std::vector<ScaleMark>> marks_of(const Photo& photo, const std::string&
     marks.push_back(
         {fmt::format("{}, staff {}", where, i + 1), (staff.from.y + staff.to.y) / 2, pixel});
   }
+  for (std::size_t i = 0; i < photo.boards.size(); ++i) {
+    const auto here = fmt::format("{}, board {}", where, i + 1);
+    const auto reading = read_board(photo.boards[i], here, steps);
+    if (!reading) return reading.problems();
+    marks.push_back({here, reading->middle.y, reading->pixel.meters()});
+  }
   return marks;
 }
 
@@ -81,7 +88,7 @@ Expected<std::pair<double, double>> line_of(const std::vector<ScaleMark>& marks,
     return Problem{"one-height",
                    "An oblique view with its scale at one height only is wrong by up to 20 %.", "",
                    where,
-                   fmt::format("two balls or staffs at least {:.0f} pixels apart in height",
+                   fmt::format("two balls, staffs or boards at least {:.0f} pixels apart in height",
                                least_apart * photo.size.height)};
   }
   double products = 0;

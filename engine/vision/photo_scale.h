@@ -28,11 +28,11 @@ class PhotoScale {
   bool error_stated_;
 };
 
-/// The scale of a photo from its balls and staffs. A ball stands out by 1.1 of its radii from the
-/// mean surface of the rock, nearer to the camera: the plane of the rock is set back by so much.
-/// Problems name the ball or staff ("photo 1, ball 2"): none at all, marks that contradict one
-/// another, an oblique view with marks at one height, a staff whose error nobody stated, marks
-/// outside the picture, numbers that are none.
+/// The scale of a photo from its balls, staffs and marker boards. A ball stands out by 1.1 of its
+/// radii from the mean surface of the rock, nearer to the camera: the plane of the rock is set back
+/// by so much. Problems name the mark ("photo 1, ball 2"): none at all, marks that contradict one
+/// another, an oblique view with marks at one height, a staff or board whose error nobody stated,
+/// marks outside the picture, numbers that are none.
 Expected<PhotoScale> photo_scale(const Photo& photo, const std::string& where, Steps& steps);
 
 /// Focal length in pixels of a picture, from that of a camera with a 36 × 24 mm picture.

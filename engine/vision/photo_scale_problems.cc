@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "engine/vision/marker_board.h"
 #include "engine/vision/photo_scale.h"
 
 namespace proofstone {
@@ -82,13 +83,20 @@ Problems problems_of_marks(const Photo& photo, const std::string& where) {
                           "0.1 m (4 in) to 50 m (160 ft)"});
     }
   }
-  if (photo.balls.empty() && photo.staffs.empty()) {
+  for (std::size_t i = 0; i < photo.boards.size(); ++i) {
+    for (auto& problem : problems_of_board(photo.boards[i], photo.size,
+                                           fmt::format("{}, board {}", where, i + 1))) {
+      problems.push_back(std::move(problem));
+    }
+  }
+  if (photo.balls.empty() && photo.staffs.empty() && photo.boards.empty()) {
     problems.push_back({"no-scale", "Nothing on the photo tells its scale.", "", where,
-                        "balls of known diameter, or a staff with two marks"});
+                        "balls of known diameter, a staff with two marks, or a marker board"});
   } else if (photo.balls.empty() && !photo.scale_error) {
-    problems.push_back({"no-scale-error",
-                        "How far a staff on rock is wrong was not measured by the study.", "",
-                        where, "the error of the scale, as a standard deviation: \"5 %\""});
+    problems.push_back(
+        {"no-scale-error",
+         "How far a staff or a board on rock is wrong was not measured by the study.", "", where,
+         "the error of the scale, as a standard deviation: \"5 %\""});
   }
   return problems;
 }
