@@ -69,6 +69,8 @@ export default defineConfig({
         maximumFileSizeToCacheInBytes: 16 * 1024 * 1024,
         navigateFallback: 'index.html',
         cleanupOutdatedCaches: true,
+        // The first visit too: what is loaded later is there when the signal is gone meanwhile.
+        clientsClaim: true,
       },
     }),
   ],

@@ -4,6 +4,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, it } from 'node:test';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
+import { outlinesInBrowser, pictureFile } from './photo_outlines.mjs';
 import { askEngine, newPage, openApplication, postures } from './world.mjs';
 
 const megabyte = 1024 * 1024;
@@ -14,6 +15,33 @@ function kilobytes(bytes) {
 
 function median(numbers) {
   return numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)];
+}
+
+/** A picture in another size, as a JPEG. */
+async function enlarged(page, bytes, width, height) {
+  const base64 = await page.evaluate(
+    async ([text, across, down]) => {
+      const whole = Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
+      const canvas = new OffscreenCanvas(across, down);
+      const image = await createImageBitmap(new Blob([whole], { type: 'image/jpeg' }));
+      canvas.getContext('2d').drawImage(image, 0, 0, across, down);
+      const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 });
+      const made = new Uint8Array(await blob.arrayBuffer());
+      return btoa(Array.from(made, (byte) => String.fromCharCode(byte)).join(''));
+    },
+    [bytes.toString('base64'), width, height],
+  );
+  return Buffer.from(base64, 'base64');
+}
+
+/** The most memory that a page of the browser has held so far, in MB (Linux tells it). */
+async function mostMemory(world) {
+  const session = await world.browser.newBrowserCDPSession();
+  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+  const held = processInfo
+    .filter(({ type }) => type === 'renderer')
+    .map(({ id }) => /VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${id}/status`, 'utf8'))?.[1] ?? 0);
+  return Math.max(...held.map(Number)) / 1024;
 }
 
 export function measures(world) {
@@ -108,6 +136,25 @@ export function measures(world) {
         `engine.wasm ${kilobytes(wasm.length)}, gzip ${kilobytes(gzip)}, brotli ${kilobytes(brotli)}`,
       );
       assert.ok(gzip < 1.5 * megabyte);
+    });
+
+    it('of what finds stones, compressed and on a photo of 12 megapixels', async (test) => {
+      const wasm = readFileSync(join(world.dist, 'engine/vision.wasm'));
+      const gzip = gzipSync(wasm, { level: 9 }).length;
+      const page = await newPage(world, { ...postures.phone, serviceWorkers: 'block' });
+      await page.goto(world.server.address);
+      const photo = await enlarged(page, readFileSync(pictureFile('rendered.jpg')), 4000, 3000);
+      const start = performance.now();
+      const found = await outlinesInBrowser(page, world, photo, 'image/jpeg');
+      const seconds = (performance.now() - start) / 1000;
+      const megabytes = await mostMemory(world);
+      test.diagnostic(
+        `vision.wasm ${kilobytes(wasm.length)}, gzip ${kilobytes(gzip)}; ${found.outlines.length} stones on 12 megapixels in ${seconds.toFixed(1)} s (file to outlines), renderer at most ${megabytes.toFixed(0)} MB`,
+      );
+      assert.ok(gzip < 1.2 * megabyte);
+      assert.ok(found.outlines.length > 80);
+      assert.ok(megabytes < 700);
+      await page.context().close();
     });
 
     it('of the first load', async (test) => {

@@ -66,6 +66,10 @@ export async function startWorld() {
     site,
     server: await startServer(),
     startServer,
+    /** The command line, where it is built. */
+    nativeProgram: existsSync(join(nativeBuild, 'proofstone'))
+      ? join(nativeBuild, 'proofstone')
+      : undefined,
     screenshot: (name) => join(screenshots, `${name}.png`),
     expected: expectedFindings({
       program: join(nativeBuild, 'proofstone'),

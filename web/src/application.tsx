@@ -18,6 +18,7 @@ import { DropPlace } from './open_site';
 import { NewVersionNotice, PageFooter } from './page_footer';
 import { PageHeader } from './page_header';
 import { PicturesPanel, takePageWidth } from './pictures_panel';
+import { PhotoTask } from './photo_task';
 import { isTask, type LotTask, place } from './places';
 import { ProblemList } from './problem_list';
 import { QuantitiesPanel } from './quantities_panel';
@@ -57,6 +58,8 @@ function LotScreen({ lot, task }: { lot: string; task?: LotTask }) {
   switch (task) {
     case 'count':
       return <CountScreen key={lot} lot={lot} />;
+    case 'photo':
+      return <PhotoTask key={lot} lot={lot} />;
     case 'quick-look':
       return <QuickLookForm lot={lot} />;
     case 'weigh':

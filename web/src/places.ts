@@ -3,7 +3,7 @@ import { signal } from '@preact/signals';
 import { pointerTo, stepsOf } from './record/revision';
 
 /** What is taken down about a lot. */
-export const lotTasks = ['count', 'quick-look', 'weigh', 'load', 'problem'] as const;
+export const lotTasks = ['count', 'photo', 'quick-look', 'weigh', 'load', 'problem'] as const;
 export type LotTask = (typeof lotTasks)[number];
 
 /** What the desk shows beside the items of the document themselves. */

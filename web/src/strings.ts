@@ -114,6 +114,10 @@ const english = {
     actions: 'What to do',
     count: 'Count stones',
     goOnCounting: 'Go on counting',
+    photo: 'Photo',
+    goOnPhotos: 'Go on with photos',
+    photoNotOpened:
+      'The photo screens could not be loaded. Check the connection, then load this page again.',
     quickLook: 'Quick look',
     weigh: 'Weigh',
     load: 'Load',

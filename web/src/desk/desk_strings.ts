@@ -14,6 +14,7 @@ export const deskEnglish = {
   none: 'There are none yet.',
   more: (next: number, all: number) => `Show ${next} more of ${all}`,
   inField: 'In the field',
+  onPhotos: 'Measure on photos',
   noSuchItem: 'This site has no such item.',
   noSuchPart: 'A site has no such part.',
   backTo: (name: string) => `Back to: ${name}`,

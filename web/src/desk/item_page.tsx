@@ -181,6 +181,9 @@ function FormPage({ part, node, pointer, kept, id }: FormPageProps) {
                 {words.studies.names[study]}
               </a>
             ))}
+          {inField?.at === 'lot' && (
+            <a href={addressOf({ ...inField, task: 'photo' })}>{words.onPhotos}</a>
+          )}
         </p>
         <h1 id="item-heading">
           {isNew ? words.newItem(ownName ?? oneOfPart(part)) : several ? name : partName(part)}

@@ -11,7 +11,7 @@ import { pictureWidth } from '../site_assessment';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
 import { AxisEntry } from './axis_entry';
-import { useBegunCount } from './begun_count';
+import { useBegunDraft } from './begun_draft';
 import { Beginning, type CountDraft, sentenceOf } from './begin_count';
 import { type CountTap, type Stone, stonesField, stonesIn } from './count_tally';
 import { LiveLot } from './live_lot';
@@ -215,7 +215,7 @@ function Counting({ draft }: { draft: Draft }) {
 }
 
 export function CountScreen({ lot }: { lot: string }) {
-  const begun = useBegunCount(lot);
+  const begun = useBegunDraft(lot, 'stone count');
   const [fresh, setFresh] = useState<Draft | undefined>(undefined);
   const draft = fresh ?? begun.draft;
   return (

@@ -5,7 +5,7 @@ import { addressOf, type LotTask } from '../places';
 import { view } from '../site_assessment';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
-import { useBegunCount } from './begun_count';
+import { useBegunDraft } from './begun_draft';
 import { verdictOf } from './field_home';
 import { OpenProblems } from './problem_forms';
 
@@ -33,7 +33,8 @@ function Action({
 }
 
 export function LotPage({ lot }: { lot: string }) {
-  const { draft: begun } = useBegunCount(lot);
+  const { draft: begun } = useBegunDraft(lot, 'stone count');
+  const { draft: photos } = useBegunDraft(lot, 'photo');
   const { lots = {}, looks = {}, loads = {} } = siteState.value;
   const name = lots[lot]?.name;
   const shown = view.value;
@@ -70,6 +71,12 @@ export function LotPage({ lot }: { lot: string }) {
           task="count"
           label={begun ? words.goOnCounting : words.count}
           main={true}
+        />
+        <Action
+          lot={lot}
+          task="photo"
+          label={photos ? words.goOnPhotos : words.photo}
+          main={false}
         />
         <Action lot={lot} task="quick-look" label={words.quickLook} main={false} />
         <Action lot={lot} task="weigh" label={words.weigh} main={false} />

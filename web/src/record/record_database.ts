@@ -19,11 +19,11 @@ export interface KeptSite {
   heads: string[];
 }
 
-/** What was begun and is not yet in the record: a count, whose taps stand by themselves. */
+/** What was begun and is not yet in the record: a count or photos, whose taps stand by themselves. */
 export interface Draft {
   id: string;
   site: string;
-  kind: 'stone count';
+  kind: 'stone count' | 'photo';
   begun: string;
   /** What the screen that began it needs to go on. */
   about: unknown;

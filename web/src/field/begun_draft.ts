@@ -1,16 +1,16 @@
-/** A count of a lot that was begun on this device and not ended. */
+/** What was begun about a lot on this device and not ended: a count, photos. */
 import { useEffect, useState } from 'preact/hooks';
 import type { Draft } from '../record/record_database';
 import { openedSite, recordDatabase } from '../record/site_record';
 
-export interface BegunCount {
+export interface BegunDraft {
   /** Whether the device has been asked. */
   known: boolean;
   draft: Draft | undefined;
 }
 
-export function useBegunCount(lot: string): BegunCount {
-  const [begun, setBegun] = useState<BegunCount>({ known: false, draft: undefined });
+export function useBegunDraft(lot: string, kind: Draft['kind']): BegunDraft {
+  const [begun, setBegun] = useState<BegunDraft>({ known: false, draft: undefined });
   const opened = openedSite.value !== undefined;
   const site = openedSite.value?.kept;
   useEffect(() => {
@@ -23,12 +23,14 @@ export function useBegunCount(lot: string): BegunCount {
       .then((record) => record.drafts(site))
       .catch(() => [])
       .then((drafts) => {
-        const draft = drafts.find(({ about }) => (about as { lot?: string }).lot === lot);
+        const draft = drafts.find(
+          (one) => one.kind === kind && (one.about as { lot?: string }).lot === lot,
+        );
         if (wanted) setBegun({ known: true, draft });
       });
     return () => {
       wanted = false;
     };
-  }, [site, lot, opened]);
+  }, [site, lot, kind, opened]);
   return begun;
 }
