@@ -292,6 +292,19 @@ PhotoPixels drawn(int which) {
   return photo;
 }
 
+/// Measured on the picture by hand; the upper ball is cut by the edge.
+TEST(FindBalls, FindsThoseOfARenderedPileAndNoneOnGravel) {
+  const auto balls = find_balls(picture("rendered.jpg"));
+  ASSERT_EQ(balls.size(), 2U);
+  for (const auto& ball : balls) {
+    const bool upper = ball.middle.y < 100;
+    EXPECT_NEAR(ball.middle.x, upper ? 509 : 266, 3);
+    EXPECT_NEAR(ball.middle.y, upper ? 6 : 352, 3);
+    EXPECT_NEAR(ball.radius, 74.5, 2);
+  }
+  EXPECT_TRUE(find_balls(picture("gravel.png")).empty());
+}
+
 TEST(OutlinePhoto, FindsNoStonesInAWallAPageOrALawn) {
   for (const int which : {0, 1, 2}) {
     const auto found = outline_photo(drawn(which), network(), "a.jpg");

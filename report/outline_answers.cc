@@ -149,7 +149,13 @@ std::string outlined_answer(const PhotoPixels& photo, const OutlineNetwork& netw
                             const std::string& where, const OutlineProgress& progress) {
   const auto found = outline_photo(photo, network, where, progress);
   if (!found) return as_text(why_not(found.problems()));
+  json balls = json::array();
+  for (const auto& [middle, radius] : found->balls) {
+    balls.push_back({{"middle", json::array({in_tenths(middle.x), in_tenths(middle.y)})},
+                     {"radius", in_tenths(radius)}});
+  }
   return as_text({{"outlines", outlines_in_tenths(found->outlines)},
+                  {"balls", std::move(balls)},
                   {"smallest_drawn", smallest_drawn(*found)},
                   {"working_pixel", found->working_pixel},
                   {"rock_share", found->rock_share},

@@ -21,9 +21,9 @@ std::vector<std::array<double, 2>> corners_in_tenths(std::span<const PhotoPoint>
 /// Diameter in pixels of the photo below which stones are lost, to a tenth.
 double smallest_drawn(const OutlinedPhoto& found);
 
-/// What was found on a photo, as JSON text: `outlines`, `smallest_drawn`, `working_pixel`,
-/// `rock_share`, `cautions`, and `boards`, the marker boards in sight by `number` with their
-/// `markers` as documents hold them; or `problems`.
+/// What was found on a photo, as JSON text: `outlines`, `balls` [{middle, radius}],
+/// `smallest_drawn`, `working_pixel`, `rock_share`, `cautions`, and `boards`, the marker boards in
+/// sight by `number` with their `markers` as documents hold them; or `problems`.
 std::string outlined_answer(const PhotoPixels& photo, const OutlineNetwork& network,
                             const std::string& where, const OutlineProgress& progress = {});
 

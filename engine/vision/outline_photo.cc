@@ -201,7 +201,12 @@ Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNet
                    where, fmt::format("{} or more, from farther away", fewest_stones)};
   }
   const double median = median_size(found.outlines);
-  OutlinedPhoto result{std::move(found.outlines), photo_side / side, found.rock_share, {}};
+  OutlinedPhoto result{std::move(found.outlines), photo_side / side, found.rock_share, {}, {}};
+  const double first_pixel = static_cast<double>(photo.width) / first.width;
+  for (const auto& [middle, radius] : find_balls(first)) {
+    result.balls.push_back(
+        {{middle.x * first_pixel, middle.y * first_pixel}, radius * first_pixel});
+  }
   result.cautions = cautions_of_outlines(light, {median * result.working_pixel, side / median});
   for (auto& outline : result.outlines) {
     for (auto& point : outline) {

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/vision/ball_finder.h"
 #include "engine/vision/outline_network.h"
 #include "engine/vision/picture_geometry.h"
 
@@ -13,6 +14,7 @@ struct OutlinedPhoto {
   std::vector<std::vector<PhotoPoint>> outlines;  ///< in pixels of the photo as it was taken
   double working_pixel = 1;  ///< pixels of the photo to one of the picture that was worked on
   double rock_share = 0;     ///< of the picture, from 0 to 1
+  std::vector<BallInPicture> balls;  ///< that may tell the scale, in pixels of the photo
   /// What makes the outlines less sure than they could be, and how a better photo is taken.
   std::vector<std::string> cautions;
 };

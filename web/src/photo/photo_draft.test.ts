@@ -22,6 +22,7 @@ const photo = (file: string): TakenPhoto => ({
   focal_length: 26,
   found: {
     outlines: [box(0), box(20), box(40)],
+    balls: [{ middle: [300, 200], radius: 40 }],
     smallest_drawn: 8,
     working_pixel: 1,
     rock_share: 0.9,
@@ -95,6 +96,13 @@ describe('what the taps on photos make', () => {
       smallest_drawn: 8,
       outlines: [box(0), box(20), box(40)],
     });
+  });
+
+  it('begins with the balls that were found, which count once their size is stated', () => {
+    const taps: PhotoTap[] = [{ add: photo('a') }];
+    const [first] = measured(taps).photos;
+    expect(first?.scale.balls).toEqual([{ middle: [300, 200], radius: 40, diameter: '' }]);
+    expect(lookOf(taps)?.pictures[0]).not.toHaveProperty('balls');
   });
 
   it('makes no look of photos without stones', () => {

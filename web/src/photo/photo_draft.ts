@@ -75,7 +75,11 @@ export interface Measured {
   largest: string;
 }
 
-const firstScale: PhotoScale = { view: 'straight on', balls: [], staffs: [], scale_error: '' };
+/** Before anybody marks anything: the balls that were found, until somebody states their size. */
+function firstScale({ found }: TakenPhoto): PhotoScale {
+  const balls = (found?.balls ?? []).map((ball) => ({ ...ball, diameter: '' }));
+  return { view: 'straight on', balls, staffs: [], scale_error: '' };
+}
 
 type Step = Extract<PhotoTap, { of: string; gone: number[] } | { of: string; node: number }>;
 
@@ -99,7 +103,7 @@ export function measured(taps: readonly PhotoTap[]): Measured {
   const of = (file: string) => taken.find(({ photo }) => photo.file === file);
   for (const tap of taps) {
     if ('add' in tap) {
-      if (!of(tap.add.file)) taken.push({ photo: tap.add, scale: firstScale, steps: [] });
+      if (!of(tap.add.file)) taken.push({ photo: tap.add, scale: firstScale(tap.add), steps: [] });
     } else if ('leave' in tap) {
       const at = taken.findIndex(({ photo }) => photo.file === tap.leave);
       if (at >= 0) taken.splice(at, 1);

@@ -80,6 +80,7 @@ export const words = {
     '10 %': '10 %',
   },
   noMark: 'Nothing tells the scale yet.',
+  statedBalls: 'Look that each circle fits its ball, then state its diameter.',
   largest: 'Largest stone in sight, by tape',
 
   tool: 'Tool',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { PhotoScale } from './photo_draft';
-import { withHandle, withMark } from './scale_step';
+import { withDiameter, withHandle, withMark } from './scale_step';
 
 const none: PhotoScale = { view: 'straight on', balls: [], staffs: [], scale_error: '' };
 
@@ -13,6 +13,14 @@ describe('the marks of a scale', () => {
     expect(scale.balls[1]).toEqual({ middle: [400, 100], radius: 30, diameter: '12 in' });
     scale = withMark(scale, 'staffs', [1, 2], [301, 2]);
     expect(scale.staffs).toEqual([{ from: [1, 2], to: [301, 2], length: '' }]);
+  });
+
+  it('of balls without a stated size are alike, until another is stated', () => {
+    const ball = { middle: [100, 100] as [number, number], radius: 50, diameter: '' };
+    const one = withDiameter({ ...none, balls: [ball, ball] }, 1, '12 in');
+    expect(one.balls.map(({ diameter }) => diameter)).toEqual(['12 in', '12 in']);
+    const other = withDiameter(one, 0, '6 in');
+    expect(other.balls.map(({ diameter }) => diameter)).toEqual(['6 in', '12 in']);
   });
 
   it('are mended by dragging one point', () => {

@@ -57,6 +57,14 @@ export function withMark(scale: PhotoScale, marks: Marks, first: Spot, second: S
   return { ...scale, staffs: [...scale.staffs, staff] };
 }
 
+/** The scale with the diameter of a ball stated; balls of no stated diameter are taken to be alike. */
+export function withDiameter(scale: PhotoScale, index: number, diameter: string): PhotoScale {
+  const balls = scale.balls.map((ball, at) =>
+    at === index || ball.diameter === '' ? { ...ball, diameter } : ball,
+  );
+  return { ...scale, balls };
+}
+
 function Choice<Value extends string>({
   legend,
   name,
@@ -118,11 +126,7 @@ function MarkFields({
           words.ball(index + 1),
           ball.diameter,
           words.removeBall(index + 1),
-          (diameter) =>
-            onScale({
-              ...scale,
-              balls: scale.balls.map((one, at) => (at === index ? { ...one, diameter } : one)),
-            }),
+          (diameter) => onScale(withDiameter(scale, index, diameter)),
           () => onScale({ ...scale, balls: without(scale.balls, index) }),
         ),
       )}
@@ -219,6 +223,7 @@ export function ScaleStep({
           }}
         />
         {handles.length === 0 && <p>{words.noMark}</p>}
+        {photo.scale.balls.some(({ diameter }) => diameter === '') && <p>{words.statedBalls}</p>}
         <MarkFields scale={photo.scale} onScale={onScale} />
         <Choice
           legend={words.view}

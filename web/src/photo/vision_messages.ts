@@ -10,6 +10,8 @@ export interface FoundStones {
   width: number;
   height: number;
   outlines: Outline[];
+  /** What is round and of a colour that the rock does not have. */
+  balls: { middle: [number, number]; radius: number }[];
   smallest_drawn: number;
   working_pixel: number;
   rock_share: number;
