@@ -62,12 +62,34 @@ async function drag(page, from, to) {
   await page.mouse.up();
 }
 
-/** Both balls were found; the lower one is made a little smaller and as it was. */
+/** The scale of the photo as the device has it last. */
+function keptScale(page) {
+  return page.evaluate(
+    () =>
+      new Promise((settle, fail) => {
+        const opening = indexedDB.open('proofstone');
+        opening.onerror = () => fail(opening.error);
+        opening.onsuccess = () => {
+          const asked = opening.result.transaction('taps').objectStore('taps').getAll();
+          asked.onsuccess = () => {
+            opening.result.close();
+            settle(asked.result.findLast(({ what }) => 'scale' in what)?.what.scale);
+          };
+        };
+      }),
+  );
+}
+
+/** Both balls were found; the edge of the lower one is dragged inwards and back. */
 async function setScale(page) {
   await page.getByText('Look that each circle fits').waitFor();
   assert.equal(await page.getByLabel(/^Ball \d: diameter$/).count(), 2);
   await drag(page, pile.edge, [pile.edge[0] - 15, pile.edge[1]]);
   await drag(page, [pile.edge[0] - 15, pile.edge[1]], pile.edge);
+  const { balls } = await keptScale(page);
+  const lower = balls.find(({ middle }) => middle[1] > 200);
+  assert.ok(Math.abs(lower.radius - 74) < 3, `radius ${lower.radius}`);
+  assert.ok(Math.hypot(lower.middle[0] - 266, lower.middle[1] - 352) < 3, `${lower.middle}`);
   await page.getByLabel('Ball 1: diameter', { exact: true }).fill('12');
   await page.keyboard.press('Tab');
 }

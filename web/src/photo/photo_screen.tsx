@@ -86,7 +86,7 @@ function OnePhoto({
         <ScaleStep
           {...shared}
           label={words.picture(number, words.steps.scale)}
-          onScale={(scale) => put({ of: file, scale })}
+          onScale={(scale) => onTap({ of: file, scale })}
         />
       ) : photo.taken.found ? (
         <OutlinesStep {...shared} onTap={put} />

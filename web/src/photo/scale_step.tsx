@@ -173,7 +173,8 @@ export function ScaleStep({
   photo: MeasuredPhoto;
   image: ImageBitmap | undefined;
   label: string;
-  onScale: (scale: PhotoScale) => void;
+  /** Resolves once the scale is kept. */
+  onScale: (scale: PhotoScale) => Promise<unknown>;
 }) {
   const [marks, setMarks] = useState<Marks>(photo.scale.staffs.length > 0 ? 'staffs' : 'balls');
   const [first, setFirst] = useState<Spot | undefined>(undefined);
@@ -190,16 +191,17 @@ export function ScaleStep({
           label,
           handles,
           onHandle: (index, at, done) => {
-            const next = withHandle(photo.scale, index, at);
-            setDragged(done ? undefined : next);
-            if (done) onScale(next);
+            const next = withHandle(scale, index, at);
+            setDragged(next);
+            // It stays where it was let go until it is kept.
+            if (done) void onScale(next).then(() => setDragged(undefined));
           },
           onTap: (at) => {
             if (first === undefined) {
               setFirst(at);
             } else {
               setFirst(undefined);
-              onScale(withMark(photo.scale, marks, first, at));
+              void onScale(withMark(photo.scale, marks, first, at));
             }
           },
         }}
@@ -224,13 +226,13 @@ export function ScaleStep({
         />
         {handles.length === 0 && <p>{words.noMark}</p>}
         {photo.scale.balls.some(({ diameter }) => diameter === '') && <p>{words.statedBalls}</p>}
-        <MarkFields scale={photo.scale} onScale={onScale} />
+        <MarkFields scale={photo.scale} onScale={(next) => void onScale(next)} />
         <Choice
           legend={words.view}
           name="view"
           labels={words.views}
           value={photo.scale.view}
-          onValue={(view: View) => onScale({ ...photo.scale, view })}
+          onValue={(view: View) => void onScale({ ...photo.scale, view })}
         />
       </div>
     </>
