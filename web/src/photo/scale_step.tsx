@@ -178,8 +178,14 @@ export function ScaleStep({
 }) {
   const [marks, setMarks] = useState<Marks>(photo.scale.staffs.length > 0 ? 'staffs' : 'balls');
   const [first, setFirst] = useState<Spot | undefined>(undefined);
-  const [dragged, setDragged] = useState<PhotoScale | undefined>(undefined);
-  const scale = dragged ?? photo.scale;
+  /** What is changed and not kept yet: the next change is made upon it. */
+  const [changed, setChanged] = useState<PhotoScale | undefined>(undefined);
+  const scale = changed ?? photo.scale;
+  const put = (next: PhotoScale) => {
+    setChanged(next);
+    const settle = () => setChanged((now) => (now === next ? undefined : now));
+    void onScale(next).then(settle);
+  };
   const handles = handlesOf(scale);
   return (
     <>
@@ -192,16 +198,15 @@ export function ScaleStep({
           handles,
           onHandle: (index, at, done) => {
             const next = withHandle(scale, index, at);
-            setDragged(next);
-            // It stays where it was let go until it is kept.
-            if (done) void onScale(next).then(() => setDragged(undefined));
+            if (done) put(next);
+            else setChanged(next);
           },
           onTap: (at) => {
             if (first === undefined) {
               setFirst(at);
             } else {
               setFirst(undefined);
-              void onScale(withMark(photo.scale, marks, first, at));
+              put(withMark(scale, marks, first, at));
             }
           },
         }}
@@ -225,14 +230,14 @@ export function ScaleStep({
           }}
         />
         {handles.length === 0 && <p>{words.noMark}</p>}
-        {photo.scale.balls.some(({ diameter }) => diameter === '') && <p>{words.statedBalls}</p>}
-        <MarkFields scale={photo.scale} onScale={(next) => void onScale(next)} />
+        {scale.balls.some(({ diameter }) => diameter === '') && <p>{words.statedBalls}</p>}
+        <MarkFields scale={scale} onScale={put} />
         <Choice
           legend={words.view}
           name="view"
           labels={words.views}
-          value={photo.scale.view}
-          onValue={(view: View) => void onScale({ ...photo.scale, view })}
+          value={scale.view}
+          onValue={(view: View) => put({ ...scale, view })}
         />
       </div>
     </>
