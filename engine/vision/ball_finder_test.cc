@@ -33,9 +33,8 @@ void paint(PhotoPixels& photo, std::uint8_t red, std::uint8_t green, std::uint8_
 }
 
 void paint_ball(PhotoPixels& photo, PhotoPoint middle, double radius) {
-  paint(photo, 200, 190, 60, [&](double x, double y) {
-    return pixels_between(middle, {x, y}) < radius;
-  });
+  paint(photo, 200, 190, 60,
+        [&](double x, double y) { return pixels_between(middle, {x, y}) < radius; });
 }
 
 TEST(FindBalls, TellsWhereTheyAreAndHowLarge) {
