@@ -348,6 +348,27 @@ export function deskTests(world) {
       await page.context().close();
     });
 
+    it('lists its keys at a key, which can be switched off', async () => {
+      const page = await openDesk(world, postures.desk, zone);
+      // A question mark that is typed is a question mark.
+      await page.getByLabel('Layer thickness').focus();
+      await page.keyboard.type('?');
+      assert.equal(await page.locator('dialog[open]').count(), 0);
+      await page.getByRole('button', { name: 'As it was' }).click();
+      await page.keyboard.press('?');
+      await page.getByRole('heading', { name: 'Keys at the desk' }).waitFor();
+      await nothingWrong(page);
+      await page.getByLabel('The key ? opens this list').uncheck();
+      await page.keyboard.press('Escape');
+      await page.reload();
+      await page.waitForSelector('.desk-content h1');
+      await page.keyboard.press('?');
+      assert.equal(await page.locator('dialog[open]').count(), 0);
+      await page.getByRole('button', { name: 'Keyboard' }).click();
+      await page.getByRole('heading', { name: 'Keys at the desk' }).waitFor();
+      await page.context().close();
+    });
+
     it('can be used by keyboard alone', async () => {
       const page = await openDesk(world, postures.desk, '#/desk/flow_cases/base-flow');
       await page.getByLabel(/^Name/).focus();

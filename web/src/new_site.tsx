@@ -1,4 +1,5 @@
 /** A site begun from nothing: its name, and then the field or the desk leads on. */
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { go } from './places';
 import { documentOf, freshId, utcNow } from './record/revision';
@@ -29,39 +30,57 @@ function atDesk(): boolean {
   return matchMedia('(min-width: 68rem)').matches;
 }
 
-export function NewSite({ onBegun }: { onBegun: () => void }) {
+/** Asks what the site is called and begins it; `children` may ask for more. */
+export function BeginSite({
+  onBegun,
+  children,
+}: {
+  onBegun: () => void;
+  children?: ComponentChildren;
+}) {
   const [name, setName] = useState('');
+  return (
+    <form
+      class="new-site"
+      onSubmit={(event) => {
+        event.preventDefault();
+        const label = name.trim();
+        if (label === '') return;
+        setName('');
+        const document = newSiteDocument(label);
+        openSite(Promise.resolve({ site: { label, origin: 'device', document, files: [] } }));
+        onBegun();
+      }}
+    >
+      <label class="field-label">
+        <span>{words.name}</span>
+        <input
+          type="text"
+          name="site-name"
+          required
+          maxLength={120}
+          value={name}
+          onInput={({ currentTarget }) => setName(currentTarget.value)}
+        />
+      </label>
+      {children}
+      <button type="submit" class="button">
+        {words.begin}
+      </button>
+    </form>
+  );
+}
+
+export function NewSite({ onBegun }: { onBegun: () => void }) {
   return (
     <>
       <h3>{words.heading}</h3>
-      <form
-        class="new-site"
-        onSubmit={(event) => {
-          event.preventDefault();
-          const label = name.trim();
-          if (label === '') return;
+      <BeginSite
+        onBegun={() => {
           onBegun();
-          setName('');
-          const document = newSiteDocument(label);
-          openSite(Promise.resolve({ site: { label, origin: 'device', document, files: [] } }));
           go(atDesk() ? { at: 'desk', show: 'start', step: 2 } : { at: 'field' });
         }}
-      >
-        <label class="field-label">
-          <span>{words.name}</span>
-          <input
-            type="text"
-            name="site-name"
-            required
-            maxLength={120}
-            value={name}
-            onInput={({ currentTarget }) => setName(currentTarget.value)}
-          />
-        </label>
-        <button type="submit" class="button">
-          {words.begin}
-        </button>
-      </form>
+      />
     </>
   );
 }

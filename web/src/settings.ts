@@ -55,6 +55,11 @@ export const keepsLocation = signal(
   remembered(locationKey, ['left out', 'kept'], 'left out') === 'kept',
 );
 
+const keysKey = 'proofstone.keys';
+
+/** Whether the key ? alone opens the list of keys. */
+export const markOpensKeys = signal(remembered(keysKey, ['on', 'off'], 'on') === 'on');
+
 const deviceIsDark = signal(false);
 const theme = computed(() =>
   appearance.value === 'system' ? (deviceIsDark.value ? 'dark' : 'light') : appearance.value,
@@ -76,5 +81,6 @@ export function startSettings(): void {
   effect(() => remember(unitsKey, units.value));
   effect(() => remember(appearanceKey, appearance.value));
   effect(() => remember(authorKey, author.value));
+  effect(() => remember(keysKey, markOpensKeys.value ? 'on' : 'off'));
   effect(() => remember(locationKey, keepsLocation.value ? 'kept' : 'left out'));
 }

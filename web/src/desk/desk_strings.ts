@@ -26,12 +26,15 @@ export const deskEnglish = {
     ['Ctrl Z', 'Undo what was kept last'],
     ['Ctrl Shift Z', 'Make it again'],
     ['Ctrl Enter', 'Keep, from within a text of several lines'],
+    ['?', 'Show these keys'],
+    ['Arrows, +, −, 0', 'On a plan: move it, enlarge it, see all of it'],
     ['Tab, Shift Tab', 'To the next field, and back'],
     [
       'Ctrl V in a table',
       'Takes cells copied from a spreadsheet, from the cell with the cursor on',
     ],
   ] as [string, string][],
+  keysByMark: 'The key ? opens this list',
   close: 'Close',
 
   /** Parts of the document: several of them, and one. */
@@ -215,8 +218,6 @@ export const deskEnglish = {
     heading: 'A new site in three steps',
     step: (number: number) => `Step ${number} of 3`,
     steps: ['The site', 'The water', 'The works'],
-    siteName: 'What is the site called?',
-    begin: 'Begin it',
     floodHeading: 'The flood that the rock must hold',
     sectionHeading: 'A section across the stream',
     sourceHeading: 'Where the rock comes from',

@@ -182,7 +182,7 @@ export function MapView({
         class="map-drawing"
         role="group"
         aria-label={label}
-        tabIndex={0}
+        tabindex={0}
         viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}
         onKeyDown={press}
         onPointerDown={fingers.down}

@@ -1,10 +1,9 @@
 /** A new site in three steps: its name, its water, the first part of its works. */
 import { useState } from 'preact/hooks';
 import { AuthorField } from '../field/author_field';
-import { newSiteDocument } from '../new_site';
+import { BeginSite } from '../new_site';
 import { go } from '../places';
 import { pointerTo } from '../record/revision';
-import { openSite } from '../site_assessment';
 import { siteState, stateIsCurrent } from '../site_state';
 import { strings } from '../strings';
 import { Beside } from './beside';
@@ -87,41 +86,6 @@ function Progress({ step }: { step: Step }) {
   );
 }
 
-function FirstStep() {
-  const [name, setName] = useState('');
-  return (
-    <form
-      class="desk-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        const label = name.trim();
-        if (label === '') return;
-        const document = newSiteDocument(label);
-        openSite(Promise.resolve({ site: { label, origin: 'device', document, files: [] } }));
-        go({ at: 'desk', show: 'start', step: 2 });
-      }}
-    >
-      <label class="field-label">
-        <span>{words.siteName}</span>
-        <input
-          type="text"
-          name="site-name"
-          required
-          maxLength={120}
-          value={name}
-          onInput={({ currentTarget }) => setName(currentTarget.value)}
-        />
-      </label>
-      <AuthorField />
-      <div class="form-bar">
-        <button type="submit" class="button">
-          {words.begin}
-        </button>
-      </div>
-    </form>
-  );
-}
-
 function AskedStep({ step, asked }: { step: 2 | 3; asked: Asked[] }) {
   const pointerOf = ({ part }: Asked) => pointerTo(part, id(part));
   const parts: FormPart[] = asked.map((one) => ({
@@ -177,7 +141,11 @@ export function NewSiteSteps({ step }: { step: Step }) {
       <h1>{words.heading}</h1>
       <p class="muted">{words.step(step)}</p>
       <Progress step={step} />
-      {step === 1 && <FirstStep />}
+      {step === 1 && (
+        <BeginSite onBegun={() => go({ at: 'desk', show: 'start', step: 2 })}>
+          <AuthorField />
+        </BeginSite>
+      )}
       {step === 2 && ready === 2 && <AskedStep key="2" step={2} asked={water} />}
       {step === 3 && ready === 3 && <AskedStep key="3" step={3} asked={works()} />}
     </div>
