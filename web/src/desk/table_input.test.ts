@@ -1,7 +1,8 @@
 // @vitest-environment node
 import { expect, it } from 'vitest';
 import { collections, resolved } from './document_schema';
-import { columnsOf, withCells } from './table_input';
+import { tabbed } from '../table_copy';
+import { cellsOf, columnsOf, withCells } from './table_input';
 
 it('puts the cells of a spreadsheet in from one cell on, and adds the rows they need', () => {
   const rows = [{ station: '0 ft', elevation: '9 ft' }, { station: '4 ft' }];
@@ -14,6 +15,16 @@ it('puts the cells of a spreadsheet in from one cell on, and adds the rows they 
     { elevation: '6.5 ft', roughness: '0.03' },
   ]);
   expect(rows[1]).toEqual({ station: '4 ft' });
+});
+
+it('gives its rows to a spreadsheet so that they can be put back as they were', () => {
+  const rows = [
+    { station: '0 ft', elevation: '9 ft', roughness: '0.04' },
+    { station: '4 ft', elevation: '', roughness: '0.03' },
+  ];
+  const columns = ['station', 'elevation', 'roughness'];
+  const text = tabbed(cellsOf(rows, columns));
+  expect(withCells([], columns, { row: 0, column: 0 }, text)).toEqual(rows);
 });
 
 it('is for rows of a few short answers', () => {

@@ -1,5 +1,6 @@
 /** Rows of short answers as a table; cells copied from a spreadsheet can be put in. */
 import { strings } from '../strings';
+import { type CopiedCell, CopyTable } from '../table_copy';
 import { isSimple, resolved, type SchemaNode, shapeOf } from './document_schema';
 import { fieldName, helpFor } from './field_words';
 import { elementAt, useForm } from './form_context';
@@ -45,6 +46,16 @@ export function withCells(
     });
   });
   return next;
+}
+
+/** The rows as `withCells` takes them. */
+export function cellsOf(rows: readonly Row[], columns: readonly string[]): CopiedCell[][] {
+  return rows.map((row) =>
+    columns.map((key) => {
+      const cell = row[key];
+      return typeof cell === 'number' || typeof cell === 'string' ? cell : '';
+    }),
+  );
 }
 
 export function TableInput({ node, name, pointer, value, onChange }: InputProps) {
@@ -112,9 +123,12 @@ export function TableInput({ node, name, pointer, value, onChange }: InputProps)
           </tbody>
         </table>
       )}
-      <button type="button" class="button quiet" onClick={() => onChange([...rows, {}])}>
-        {words.addRow}
-      </button>
+      <p class="form-bar">
+        <button type="button" class="button quiet" onClick={() => onChange([...rows, {}])}>
+          {words.addRow}
+        </button>
+        {rows.length > 0 && <CopyTable rowsOf={() => cellsOf(rows, keys)} />}
+      </p>
     </div>
   );
 }
