@@ -2,6 +2,7 @@
 
 #include "engine/json/utc_time.h"
 #include "engine/site/observation_reader.h"
+#include "engine/site/position_reader.h"
 
 namespace proofstone {
 namespace {
@@ -29,7 +30,7 @@ std::string read_when(FieldReader& reader) {
   return when;
 }
 
-Load read_load(FieldReader& reader, const std::string& id) {
+Load read_load(FieldReader& reader, const std::string& id, Problems& problems) {
   Load load;
   load.id = id;
   load.lot = reader.required_text("lot");
@@ -39,7 +40,7 @@ Load read_load(FieldReader& reader, const std::string& id) {
   load.mass = optional_positive<Mass>(reader, "mass");
   load.median_size = optional_positive<Length>(reader, "median_size");
   load.who = reader.optional_text("who");
-  load.note = reader.optional_text("note");
+  load.note = beside(read_position(reader, load.when, problems), reader.optional_text("note"));
   return load;
 }
 

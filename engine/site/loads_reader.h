@@ -6,7 +6,7 @@
 namespace proofstone {
 
 /// One of /loads.
-Load read_load(FieldReader& reader, const std::string& id);
+Load read_load(FieldReader& reader, const std::string& id, Problems& problems);
 
 /// `supply` of a lot.
 std::optional<SupplyPlan> read_supply(FieldReader& lot, Problems& problems);

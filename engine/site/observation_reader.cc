@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/site/loads_reader.h"
+#include "engine/site/position_reader.h"
 
 namespace proofstone {
 namespace {
@@ -59,7 +60,7 @@ Observation read_observation(FieldReader& reader, Problems& problems, bool signe
   Observation seen;
   seen.who = signed_off ? reader.required_text("who") : reader.optional_text("who");
   if (!signed_off || reader.required("when") != nullptr) seen.when = read_when(reader);
-  seen.where = reader.optional_text("where");
+  seen.where = beside(reader.optional_text("where"), read_position(reader, seen.when, problems));
   seen.place = read_place(reader, problems);
   seen.instrument = reader.optional_text("instrument");
   seen.photos = read_photos(reader);

@@ -207,7 +207,7 @@ Expected<Site> site_from(nlohmann::json document) {
                                 });
   site.loads = collection<Load>(
       reader, "loads", problems,
-      [](FieldReader& item, const std::string& id) { return read_load(item, id); });
+      [&](FieldReader& item, const std::string& id) { return read_load(item, id, problems); });
   site.layer_surveys = collection<LayerSurvey>(
       reader, "layer_surveys", problems, [&problems](FieldReader& item, const std::string& id) {
         return read_layer_survey(item, id, problems);
