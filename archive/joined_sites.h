@@ -17,9 +17,10 @@ struct JoinedSites {
 
 /// Everything of both copies of a site, as two people carried them apart: what the other has more
 /// is put behind what `one` has, and nothing is taken away. Changes that cross are kept on both
-/// sides; the engine tells of them. Problems, named after the copies: documents that are no site;
-/// copies that do not begin with the same revision; a revision, a file or a photo that stands in
-/// both under one name and is not the same.
+/// sides; the engine tells of them. A copy may have left out where things were taken down (the
+/// fields `position`): what `one` says then stands. Problems, named after the copies: documents
+/// that are no site; copies that do not begin with the same revision; a revision, a file or a photo
+/// that stands in both under one name and is not the same.
 Expected<JoinedSites> joined_sites(PackedSite one, PackedSite other, const std::string& one_name,
                                    const std::string& other_name);
 

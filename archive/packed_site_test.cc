@@ -91,6 +91,20 @@ TEST(JoinedSites, HoldEverythingOfBoth) {
   EXPECT_EQ(again->site.document, both->site.document) << "what is known adds nothing";
 }
 
+TEST(JoinedSites, AreTheSameWithAndWithoutPositions) {
+  const std::string look = R"(, {"id": "r2", "after": ["r1"], "time": "2026-05-05T15:10:00Z",
+    "author": "B", "note": "Seen", "changes": [{"set": "/loads/a", "to": {"lot": "l")";
+  const auto full = document_with(look + R"(, "position": {"latitude": "1°", "longitude": "2°"}}},
+    {"remove": "/loads/b/position"}]})");
+  const auto bare = document_with(look + "}}]}");
+  const auto both = joined({full, {}, {}}, {bare, {}, {}});
+  ASSERT_TRUE(both) << both.problems().front().sentence();
+  EXPECT_NE(both->site.document.find("latitude"), std::string::npos);
+  const auto stripped = joined({bare, {}, {}}, {full, {}, {}});
+  ASSERT_TRUE(stripped);
+  EXPECT_EQ(stripped->site.document.find("latitude"), std::string::npos);
+}
+
 TEST(JoinedSites, AreRefusedWhereTheyDiffer) {
   const auto code = [](const Expected<JoinedSites>& both) {
     return both ? "joined" : both.problems().front().code;

@@ -60,6 +60,13 @@ const keysKey = 'proofstone.keys';
 /** Whether the key ? alone opens the list of keys. */
 export const markOpensKeys = signal(remembered(keysKey, ['on', 'off'], 'on') === 'on');
 
+const positionKey = 'proofstone.position';
+
+/** Whether what is taken down carries where this device is. */
+export const takesPosition = signal(
+  remembered(positionKey, ['left out', 'taken'], 'left out') === 'taken',
+);
+
 const deviceIsDark = signal(false);
 const theme = computed(() =>
   appearance.value === 'system' ? (deviceIsDark.value ? 'dark' : 'light') : appearance.value,
@@ -82,5 +89,6 @@ export function startSettings(): void {
   effect(() => remember(appearanceKey, appearance.value));
   effect(() => remember(authorKey, author.value));
   effect(() => remember(keysKey, markOpensKeys.value ? 'on' : 'off'));
+  effect(() => remember(positionKey, takesPosition.value ? 'taken' : 'left out'));
   effect(() => remember(locationKey, keepsLocation.value ? 'kept' : 'left out'));
 }

@@ -1,6 +1,7 @@
 /** The open site as its revisions leave it, told by the engine: what the screens list and edit. */
 import { batch, computed, effect, signal } from '@preact/signals';
 import { engine } from './engine';
+import type { Position } from './record/position';
 import type { Change } from './record/revision';
 import { openedSite } from './record/site_record';
 import type { SiteFiles } from './site_files';
@@ -11,7 +12,15 @@ export interface SiteState {
   lots?: Record<string, { name: string; class: string; source: string }>;
   looks?: Record<
     string,
-    { name: string; kind: string; lot: string; when?: string; who?: string; photos?: string[] }
+    {
+      name: string;
+      kind: string;
+      lot: string;
+      when?: string;
+      who?: string;
+      photos?: string[];
+      position?: Position;
+    }
   >;
   loads?: Record<string, { lot: string; when: string; ticket?: string; mass?: string }>;
   sources?: Record<string, { name: string }>;
@@ -26,6 +35,7 @@ export interface Signed {
   where?: string;
   note?: string;
   photos?: string[];
+  position?: Position;
 }
 
 /** A problem from its finding to its closing. */

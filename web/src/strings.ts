@@ -4,6 +4,7 @@
  */
 import { deskEnglish } from './desk/desk_strings';
 import type { FailureKind } from './engine_messages';
+import { positionEnglish } from './field/position_strings';
 import type { Problem, UnitSystem } from './findings';
 import type { PhotoRefusal } from './record/photo';
 import type { RecordTrouble } from './record/site_record';
@@ -235,6 +236,8 @@ const english = {
       'not readable': 'this browser cannot read the picture, so it was not kept. Choose a JPEG.',
     } satisfies Record<PhotoRefusal, string>,
   },
+
+  position: positionEnglish,
 
   points: {
     next: (label: string, unit: string) => `${label}: next point, ${unit}`,

@@ -1,6 +1,7 @@
 /** What a count begins with: how stones are picked, how they are measured, where. */
 import { useState } from 'preact/hooks';
 import { ProblemLines } from '../problem_list';
+import type { Position } from '../record/position';
 import type { Draft } from '../record/record_database';
 import { freshId } from '../record/revision';
 import { beginDraft, RecordFailure } from '../record/site_record';
@@ -8,6 +9,7 @@ import { strings } from '../strings';
 import { AuthorField } from './author_field';
 import { useCountSheet } from './count_sheet';
 import type { CountBin } from './count_tally';
+import { positionNow } from './device_position';
 
 const words = strings.count;
 
@@ -20,6 +22,8 @@ export interface CountDraft {
   place: string;
   /** Sorted into the bins, or each middle axis measured; an older draft has bins. */
   by?: 'bins' | 'axes';
+  /** Where the device was when it was begun. */
+  position?: Position;
 }
 
 /** What the user reads where something could not be kept. */
@@ -47,6 +51,7 @@ export function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draf
           bins: sheet.bins,
           place: place.trim(),
           by,
+          ...positionNow(),
         };
         beginDraft('stone count', about).then(onBegun, (error: unknown) =>
           setTrouble(sentenceOf(error)),

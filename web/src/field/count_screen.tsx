@@ -15,7 +15,7 @@ import { useBegunDraft } from './begun_draft';
 import { Beginning, type CountDraft, sentenceOf } from './begin_count';
 import { type CountTap, type Stone, stonesField, stonesIn } from './count_tally';
 import { LiveLot } from './live_lot';
-import { observer } from './task_form';
+import { observer } from './observer';
 import { OutcomeMark } from '../outcome_mark';
 
 const words = strings.count;
@@ -35,6 +35,7 @@ function lookOf(draft: Draft, stones: readonly Stone[]): Change[] {
         picking: about.picking,
         when: draft.begun,
         ...observer(),
+        ...(about.position ? { position: about.position } : {}),
         ...(about.place ? { where: about.place } : {}),
         stones: taken,
       },

@@ -1,10 +1,12 @@
 /** The field: which rock or which work, and then one big action. */
+import { positionsIn } from '../record/position';
 import { openedSite } from '../record/site_record';
 import { addressOf, type Place } from '../places';
 import { view } from '../site_assessment';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
 import { OutcomeMark } from '../outcome_mark';
+import { AllPositions } from './position_line';
 import type { Finding, Outcome } from '../findings';
 
 const words = strings.field;
@@ -81,6 +83,7 @@ export function FieldHome() {
           />
         ))}
       </ul>
+      <AllPositions pointers={positionsIn(siteState.value)} />
     </section>
   );
 }

@@ -2,11 +2,13 @@
 import { OutcomeMark } from '../outcome_mark';
 import { PhotoStrip } from '../photo_strip';
 import { addressOf, type LotTask } from '../places';
+import { pointerTo } from '../record/revision';
 import { view } from '../site_assessment';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
 import { useBegunDraft } from './begun_draft';
 import { verdictOf } from './field_home';
+import { PositionLine } from './position_line';
 import { OpenProblems } from './problem_forms';
 
 const words = strings.field;
@@ -49,7 +51,7 @@ export function LotPage({ lot }: { lot: string }) {
       </section>
     );
   }
-  const looksHere = Object.values(looks).filter((look) => look.lot === lot);
+  const looksHere = Object.entries(looks).filter(([, look]) => look.lot === lot);
   const loadsHere = Object.values(loads).filter((load) => load.lot === lot);
   return (
     <section class="field" aria-labelledby="lot-heading">
@@ -87,10 +89,11 @@ export function LotPage({ lot }: { lot: string }) {
       <h2>{words.soFar}</h2>
       <p>{words.taken(looksHere.length, loadsHere.length)}</p>
       <ul class="taken">
-        {looksHere.map((look) => (
-          <li>
+        {looksHere.map(([id, look]) => (
+          <li key={id}>
             {look.name}
             {look.when && <span class="line">{words.seen(look.when, look.who ?? '')}</span>}
+            <PositionLine position={look.position} pointer={pointerTo('looks', id, 'position')} />
             <PhotoStrip hashes={look.photos ?? []} />
           </li>
         ))}

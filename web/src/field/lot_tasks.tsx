@@ -2,7 +2,8 @@
 import { freshId, pointerTo, utcNow } from '../record/revision';
 import { strings } from '../strings';
 import { photosFrom } from './photo_input';
-import { type Answers, answered, choicesOf, observer, photosField, TaskForm } from './task_form';
+import { observer } from './observer';
+import { type Answers, answered, choicesOf, photosField, TaskForm } from './task_form';
 
 const words = strings.tasks;
 

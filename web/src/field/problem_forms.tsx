@@ -4,16 +4,10 @@ import { siteState } from '../site_state';
 import { addressOf, type Place } from '../places';
 import { strings } from '../strings';
 import { PhotoStrip } from '../photo_strip';
+import { PositionLine } from './position_line';
 import { photosFrom } from './photo_input';
-import {
-  type Answers,
-  answered,
-  choicesOf,
-  type Field,
-  observer,
-  photosField,
-  TaskForm,
-} from './task_form';
+import { observer } from './observer';
+import { type Answers, answered, choicesOf, type Field, photosField, TaskForm } from './task_form';
 
 const words = strings.problemPage;
 
@@ -84,8 +78,19 @@ export function ProblemPage({ problem }: { problem: string }) {
   }
   const back = placeOf(found);
   const seen = [found.opened, found.disposition, found.closed];
-  const photos = <PhotoStrip hashes={seen.flatMap((one) => one?.photos ?? [])} />;
   const at = (field: string) => pointerTo('nonconformances', problem, field);
+  const photos = (
+    <>
+      {(['opened', 'disposition', 'closed'] as const).map((step) => (
+        <PositionLine
+          key={step}
+          position={found[step]?.position}
+          pointer={`${at(step)}/position`}
+        />
+      ))}
+      <PhotoStrip hashes={seen.flatMap((one) => one?.photos ?? [])} />
+    </>
+  );
   if (!found.disposition) {
     return (
       <TaskForm

@@ -9,7 +9,6 @@ import type { Problem } from '../findings';
 import { addressOf, go, type Place } from '../places';
 import { change, documentWith, openedSite, RecordFailure } from '../record/site_record';
 import type { Change } from '../record/revision';
-import { author } from '../settings';
 import { strings } from '../strings';
 import { AuthorField } from './author_field';
 import { PhotoInput } from './photo_input';
@@ -312,11 +311,6 @@ export function answered(answers: Answers, names: readonly string[]): Answers {
       return text === '' ? [] : [[name, text]];
     }),
   );
-}
-
-/** Who is looking, if they gave their name. */
-export function observer(): { who?: string } {
-  return author.peek() ? { who: author.peek() } : {};
 }
 
 /** A whole number as typed; what is none stays as it is, for the engine to name. */

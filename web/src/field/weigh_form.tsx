@@ -5,7 +5,8 @@ import { units } from '../settings';
 import { strings } from '../strings';
 import { type CountSheet, useCountSheet } from './count_sheet';
 import { quantityText } from './quantity_input';
-import { type Answers, answered, observer, TaskForm, wholeOf } from './task_form';
+import { observer } from './observer';
+import { type Answers, answered, TaskForm, wholeOf } from './task_form';
 
 const words = strings.weigh;
 

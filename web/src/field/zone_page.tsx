@@ -8,12 +8,12 @@ import { type Checklist, type PlacingCheck, useChecklist } from './checklist';
 import { photosFrom } from './photo_input';
 import { pointsIn } from './points_input';
 import { OpenProblems } from './problem_forms';
+import { observer } from './observer';
 import {
   type Answers,
   answered,
   choicesOf,
   type Field,
-  observer,
   photosField,
   TaskForm,
   wholeOf,

@@ -3,6 +3,7 @@
  * never rewritten, so what one copy has more than the other is put behind what they share.
  */
 import type { NamedText } from '../findings';
+import { withoutPositions } from './position';
 import type { Revision } from './revision';
 
 export interface SiteCopy {
@@ -36,6 +37,7 @@ function added<Item>(
   kept: readonly Item[],
   more: readonly Item[],
   nameOf: (item: Item) => string,
+  isSame: (one: Item, other: Item) => boolean = same,
 ): { items: Item[]; clash?: string } {
   const known = new Map(kept.map((item) => [nameOf(item), item]));
   const items: Item[] = [];
@@ -43,14 +45,19 @@ function added<Item>(
     const name = nameOf(item);
     const there = known.get(name);
     if (there === undefined) items.push(item);
-    else if (!same(there, item)) return { items: [], clash: name };
+    else if (!isSame(there, item)) return { items: [], clash: name };
   }
   return { items };
 }
 
+/** A copy that leaves out where things were taken down is a copy still. */
+function sameRevision(one: Revision, other: Revision): boolean {
+  return same(withoutPositions(one), withoutPositions(other));
+}
+
 /** Everything of both copies, or what stands in the way. */
 export function joined(kept: SiteCopy, more: SiteCopy): SiteCopy | Clash {
-  const revisions = added(kept.revisions, more.revisions, ({ id }) => id);
+  const revisions = added(kept.revisions, more.revisions, ({ id }) => id, sameRevision);
   if (revisions.clash !== undefined) return { kind: 'revision', name: revisions.clash };
   const files = added(kept.files, more.files, ({ name }) => name);
   if (files.clash !== undefined) return { kind: 'file', name: files.clash };

@@ -39,6 +39,13 @@ async function hashOf(bytes: ArrayBuffer): Promise<string> {
   return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
+/** Whether a photo may tell where it was taken; only of a JPEG that says nothing is it known. */
+export function mayTellPlace({ bytes }: Photo): boolean {
+  const whole = new Uint8Array(bytes);
+  const plain = withoutLocation(whole);
+  return plain?.length !== whole.length || plain.some((byte, index) => byte !== whole[index]);
+}
+
 /**
  * Reads a picture of the device. Where its place is not to be kept, a JPEG loses what tells of it
  * and keeps its pixels; anything else is written anew.

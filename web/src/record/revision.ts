@@ -1,5 +1,7 @@
 /** What the record of a site is made of. Revisions are appended and never rewritten. */
 
+import { withoutPositions } from './position';
+
 /** A value put at a place of the site ("/looks/north-face"), or taken away. */
 export type Change = { set: string; to: unknown } | { remove: string };
 
@@ -74,7 +76,8 @@ export function stepsOf(pointer: string): string[] {
 
 /** What two copies of one site have in common: its first revision. The same on every device. */
 export async function siteIdOf(first: Revision): Promise<string> {
-  const text = JSON.stringify([first.id, first.time, first.author, first.changes]);
+  const { id, time, author, changes } = withoutPositions(first);
+  const text = JSON.stringify([id, time, author, changes]);
   const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
   return Array.from(new Uint8Array(digest).slice(0, 12), (byte) =>
     byte.toString(16).padStart(2, '0'),

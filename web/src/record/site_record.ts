@@ -7,6 +7,7 @@ import type { NamedText } from '../findings';
 import { author } from '../settings';
 import type { SiteFiles } from '../site_files';
 import type { Photo } from './photo';
+import { withoutPositions } from './position';
 import { type Draft, DraftEnded, type KeptSite, RecordDatabase, type Tap } from './record_database';
 import {
   type Change,
@@ -255,6 +256,15 @@ export async function change(
 /** The revisions of a site in the order in which this device has them. */
 export function revisionsOf(site: SiteFiles): Revision[] {
   return documentIn(site.document)?.revisions ?? [];
+}
+
+/** The document of a site without the places where things were taken down, now or before. */
+export function withoutPlaces(site: SiteFiles): string {
+  const document = documentIn(site.document);
+  if (!document) return site.document;
+  const revisions = document.revisions.map(withoutPositions);
+  const told = revisions.some((revision, index) => revision !== document.revisions[index]);
+  return told ? JSON.stringify(documentOf(revisions)) : site.document;
 }
 
 /** The document of the open site with changes that are not in the record yet: what would be. */

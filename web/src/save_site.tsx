@@ -1,0 +1,71 @@
+/** Saves the whole site as one file, with the places where things were taken down or without. */
+import { useMemo, useState } from 'preact/hooks';
+import { mayTellPlace } from './record/photo';
+import { openedSite, photosOnDevice, withoutPlaces } from './record/site_record';
+import { saveFile } from './save_file';
+import { archiveOf, photosNamedIn } from './site_archive';
+import type { SiteFiles } from './site_files';
+import { strings } from './strings';
+
+const words = strings.position;
+
+/** A name that every file system takes. */
+function fileNameOf(name: string): string {
+  const plain = name
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-|-$/g, '');
+  return plain || 'site';
+}
+
+/** Packs the site with those of its photos that this device has; resolves with how many stay here. */
+async function saveSite(site: SiteFiles, name: string, withPlaces: boolean): Promise<number> {
+  const all = await photosOnDevice(photosNamedIn(site.document));
+  const photos = withPlaces ? all : all.filter((photo) => !mayTellPlace(photo));
+  const packed = withPlaces ? site : { ...site, document: withoutPlaces(site) };
+  const archive = archiveOf(packed, photos) as Uint8Array<ArrayBuffer>;
+  saveFile(`${name}.zip`, 'application/zip', archive);
+  return all.length - photos.length;
+}
+
+export function SaveSite({ name }: { name: string }) {
+  const [withPlaces, setWithPlaces] = useState(true);
+  const [left, setLeft] = useState(0);
+  const site = openedSite.value;
+  // Earlier revisions may hold what the state no longer does.
+  const mayTell = useMemo(
+    () =>
+      site !== undefined &&
+      (photosNamedIn(site.document).length > 0 || withoutPlaces(site) !== site.document),
+    [site],
+  );
+  return (
+    <div class="save-site">
+      <button
+        type="button"
+        class="button quiet"
+        onClick={() => {
+          const open = openedSite.peek();
+          if (open) void saveSite(open, fileNameOf(name), withPlaces).then(setLeft);
+        }}
+      >
+        {strings.save.site}
+      </button>
+      {mayTell && (
+        <label class="location">
+          <input
+            type="checkbox"
+            name="leave-places-out"
+            checked={!withPlaces}
+            onChange={({ currentTarget }) => setWithPlaces(!currentTarget.checked)}
+          />
+          <span>
+            {words.leaveOut}
+            <span class="line">{words.leaveOutWhat}</span>
+          </span>
+        </label>
+      )}
+      <p role="status">{left > 0 ? words.photosLeft(left) : ''}</p>
+    </div>
+  );
+}
