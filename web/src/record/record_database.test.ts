@@ -152,3 +152,27 @@ it('opens a record of before photos were kept, and loses nothing', async () => {
   expect(await newer.sites()).toEqual([site]);
   expect(await newer.photo('0'.repeat(64))).toBeUndefined();
 });
+
+it('drops the photos that nothing names, and no other', async () => {
+  const bytes = new ArrayBuffer(1);
+  const photo = (digit: string) => ({
+    hash: digit.repeat(64),
+    name: 'a.jpg',
+    type: 'image/jpeg',
+    bytes,
+    small: bytes,
+  });
+  for (const digit of ['1', '2', '3', '4', '5', '6']) await record.keepPhoto(photo(digit));
+  const named = (digit: string) => ({ photos: [digit.repeat(64)] });
+  await record.append('s', { ...next('r2'), changes: [{ set: '/looks/a', to: named('1') }] });
+  await record.append('s', { ...next('r3'), changes: [{ remove: '/looks/a' }] });
+  const draft = { id: 'd', site: 's', kind: 'stone count', begun: 'now' } as const;
+  await record.keepDraft({ ...draft, about: named('2') });
+  await record.keepTap('d', named('3'));
+  expect(await record.dropUnnamedPhotos(`typed: ${'4'.repeat(64)}`)).toBe(2);
+  for (const digit of ['1', '2', '3', '4']) {
+    expect(await record.photo(digit.repeat(64))).toBeDefined();
+  }
+  expect(await record.photo('5'.repeat(64))).toBeUndefined();
+  expect(await record.dropUnnamedPhotos(`typed: ${'4'.repeat(64)}`)).toBe(0);
+});

@@ -193,6 +193,36 @@ export class RecordDatabase {
     return this.base.get('photos', hash);
   }
 
+  /**
+   * Drops the photos that no revision, draft or tap names, nor `alsoNamed`; resolves with how many.
+   * All in one transaction, so that nothing names one meanwhile.
+   */
+  async dropUnnamedPhotos(alsoNamed: string): Promise<number> {
+    const work = this.base.transaction(
+      ['photos', 'revisions', 'drafts', 'taps'],
+      'readwrite',
+      strict,
+    );
+    const hashes = await work.objectStore('photos').getAllKeys();
+    const unnamed = new Set(hashes);
+    const strike = (text: string) => {
+      for (const [hash] of text.matchAll(/[0-9a-f]{64}/g)) unnamed.delete(hash);
+    };
+    strike(alsoNamed);
+    for (const store of ['revisions', 'drafts', 'taps'] as const) {
+      let cursor = unnamed.size > 0 ? await work.objectStore(store).openCursor() : null;
+      while (cursor && unnamed.size > 0) {
+        strike(JSON.stringify(cursor.value));
+        cursor = await cursor.continue();
+      }
+    }
+    await Promise.all([
+      ...[...unnamed].map((hash) => work.objectStore('photos').delete(hash)),
+      work.done,
+    ]);
+    return unnamed.size;
+  }
+
   drafts(site: string): Promise<Draft[]> {
     return this.base.getAllFromIndex('drafts', 'site', site);
   }

@@ -7,6 +7,7 @@ import type { NamedText } from '../findings';
 import { author } from '../settings';
 import type { SiteFiles } from '../site_files';
 import type { Photo } from './photo';
+import { holdPhotos, sweepPhotos } from './photo_sweep';
 import { withoutPositions } from './position';
 import { type Draft, DraftEnded, type KeptSite, RecordDatabase, type Tap } from './record_database';
 import {
@@ -295,7 +296,8 @@ export function keepTap(draft: string, what: unknown): Promise<Tap> {
 }
 
 /** Keeps a photo on the device before anything names it. */
-export function keepPhoto(photo: Photo): Promise<void> {
+export async function keepPhoto(photo: Photo): Promise<void> {
+  await holdPhotos();
   return writing((record) => record.keepPhoto(photo));
 }
 
@@ -317,6 +319,10 @@ export function dropDraft(draft: string): Promise<void> {
 /** Follows what other tabs write, and lists what this device keeps. */
 export function startRecord(): void {
   void listSites();
+  // What is left over hurts nobody if it stays.
+  void recordDatabase()
+    .then(sweepPhotos)
+    .catch(() => undefined);
   otherTabs?.addEventListener('message', ({ data }) => {
     if (openedSite.peek()?.kept === data) void readAnew(data as string);
     void listSites();
