@@ -5,6 +5,7 @@
 #include "engine/method/registry.h"
 #include "engine/rock/families_not_held.h"
 #include "engine/rock/rock_class.h"
+#include "report/field_pages.h"
 #include "report/markdown.h"
 #include "report/method_plot.h"
 #include "report/operating_curves.h"
@@ -112,6 +113,10 @@ HandbookPage index_page() {
       "# Handbook\n\nMade by `proofstone handbook` from the code and the check tables; do not edit "
       "by hand.\n\nFindings support, and never replace, the judgement of the licensed engineer "
       "responsible and the criteria that hold at the place.\n";
+  page +=
+      "\n## First\n\n- [In the field](field.md): counting, looking, weighing, loads, walks, "
+      "problems\n"
+      "- [What the words mean](words.md)\n";
   std::string group;
   for (const auto* method : all_methods()) {
     const auto& about = method->description();
@@ -136,7 +141,7 @@ HandbookPage index_page() {
 
 std::vector<HandbookPage> handbook() {
   const auto outcomes = all_check_outcomes();
-  std::vector<HandbookPage> pages = {index_page()};
+  std::vector<HandbookPage> pages = {index_page(), field_page(), words_page()};
   for (const auto* method : all_methods()) {
     auto plot = plot_page(*method);
     const bool drawn = !plot.text.empty();

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { exampleSites } from './example_sites_plugin';
+import { handbookHelp } from './handbook_plugin';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -38,6 +39,7 @@ export default defineConfig({
   plugins: [
     engineIsBuilt(),
     exampleSites(here('../examples')),
+    handbookHelp(here('../docs')),
     VitePWA({
       registerType: 'prompt',
       injectRegister: null,
@@ -70,6 +72,7 @@ export default defineConfig({
         navigateFallback: 'index.html',
         cleanupOutdatedCaches: true,
         // The first visit too: what is loaded later is there when the signal is gone meanwhile.
+        // Also the page that stored it all finds there what it loads later: desk and help.
         clientsClaim: true,
       },
     }),

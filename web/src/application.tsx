@@ -14,12 +14,15 @@ import { WeighForm } from './field/weigh_form';
 import { ZonePage } from './field/zone_page';
 import { FindingsList } from './findings_list';
 import { Headline } from './headline';
+import { usePlaceFocus } from './heading_focus';
+import { Help } from './help';
 import { DropPlace } from './open_site';
 import { NewVersionNotice, PageFooter } from './page_footer';
 import { PageHeader } from './page_header';
 import { PicturesPanel, takePageWidth } from './pictures_panel';
 import { PhotoTask } from './photo_task';
 import { isTask, type LotTask, place } from './places';
+import { addressOf, isInField, isTask, type LotTask, type Place, place } from './places';
 import { ProblemList } from './problem_list';
 import { QuantitiesPanel } from './quantities_panel';
 import { SaveFindings } from './save_findings';
@@ -102,30 +105,42 @@ function FieldScreen() {
   }
 }
 
+/** The screen that the address names, of a site that was opened. */
+function SiteScreen({ here }: { here: Place }) {
+  if (here.at === 'desk') return <Desk place={here} />;
+  return isInField(here) ? <FieldScreen /> : <AssessedSite />;
+}
+
+/** The open site as the address asks for it, or why there is none. */
+function SitePart({ here }: { here: Place }) {
+  const shown = view.value;
+  switch (shown.state) {
+    case 'problems':
+      return <ProblemList label={shown.label} problems={shown.problems} />;
+    case 'failed':
+      return <FailureNotice failure={shown.failure} />;
+    default:
+      return (
+        <>
+          {shown.state === 'findings' && !isTask(here) && <Conflicts />}
+          <SiteScreen here={here} />
+        </>
+      );
+  }
+}
+
 export function Application() {
   const shown = view.value;
   const here = place.value;
-  const inField = here.at !== 'findings' && here.at !== 'desk';
+  usePlaceFocus(addressOf(here));
   return (
     <>
       <PageHeader />
       <main id="content" tabIndex={-1} aria-busy={working.value}>
-        {shown.state === 'problems' && (
-          <ProblemList label={shown.label} problems={shown.problems} />
-        )}
-        {shown.state === 'failed' && <FailureNotice failure={shown.failure} />}
-        {shown.state === 'findings' && !isTask(here) && <Conflicts />}
-        {(shown.state === 'opening' || shown.state === 'findings') &&
-          (here.at === 'desk' ? (
-            <Desk place={here} />
-          ) : inField ? (
-            <FieldScreen />
-          ) : (
-            <AssessedSite />
-          ))}
+        {here.at === 'help' ? <Help page={here.page} /> : <SitePart here={here} />}
       </main>
       <PageFooter findings={shown.state === 'findings' ? shown.findings : undefined} />
-      {inField && !isTask(here) && <UndoNotice />}
+      {isInField(here) && !isTask(here) && <UndoNotice />}
       <NewVersionNotice />
       <DropPlace />
     </>

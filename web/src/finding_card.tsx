@@ -5,6 +5,7 @@ import { findingAddress, findingElementId } from './deep_link';
 import type { Finding, Limit, Source, StatedValue, Step } from './findings';
 import { MarginBar } from './margin_bar';
 import { OutcomeMark } from './outcome_mark';
+import { addressOf } from './places';
 import { strings } from './strings';
 import { type CopiedCell, CopyTable } from './table_copy';
 
@@ -207,9 +208,14 @@ function FindingBody({ finding, stands }: { finding: Finding; stands: boolean })
           <Sentences sentences={finding.cautions} />
         </Part>
       )}
-      {stands && (
+      {(stands || finding.about.method) && (
         <p class="link">
-          <a href={findingAddress(finding.id)}>{words.link}</a>
+          {finding.about.method && (
+            <a href={addressOf({ at: 'help', page: finding.about.method })}>
+              {strings.help.aboutMethod}
+            </a>
+          )}
+          {stands && <a href={findingAddress(finding.id)}>{words.link}</a>}
         </p>
       )}
     </div>

@@ -1,6 +1,6 @@
 /** The top of the page: the name, units and appearance. */
 import type { UnitSystem } from './findings';
-import { addressOf, type Place, place } from './places';
+import { addressOf, isInField, type Place, place } from './places';
 import { type Appearance, appearance, nextAppearance, units } from './settings';
 import { strings } from './strings';
 
@@ -54,17 +54,19 @@ function AppearanceButton() {
 /** The parts of the application; the present one is marked for eye and reader. */
 function PlacesNavigation() {
   const words = strings.places;
-  const { at } = place.value;
-  const link = (to: Place, name: string, here: boolean) => (
-    <a href={addressOf(to)} {...(here ? { 'aria-current': 'page' as const } : {})}>
+  const here = place.value;
+  const { at } = here;
+  const link = (to: Place, name: string, isHere: boolean) => (
+    <a href={addressOf(to)} {...(isHere ? { 'aria-current': 'page' as const } : {})}>
       {name}
     </a>
   );
   return (
     <nav class="places" aria-label={words.label}>
       {link({ at: 'findings' }, words.findings, at === 'findings')}
-      {link({ at: 'field' }, words.field, at !== 'findings' && at !== 'desk')}
+      {link({ at: 'field' }, words.field, isInField(here))}
       {link({ at: 'desk', show: 'board' }, words.desk, at === 'desk')}
+      {link({ at: 'help' }, strings.help.place, at === 'help')}
     </nav>
   );
 }

@@ -37,6 +37,8 @@ export type Place =
   | { at: 'findings' }
   | DeskPlace
   | { at: 'field' }
+  /** The handbook; one page of it where it is named. */
+  | { at: 'help'; page?: string }
   | { at: 'new-rock' }
   | { at: 'lot'; lot: string; task?: LotTask }
   /** The walk along a zone that is being built; with `check`, what is seen of one of its checks. */
@@ -94,6 +96,7 @@ function deskAddress(place: DeskPlace): (string | undefined)[] {
 export function placeAt(hash: string): Place {
   const [first = '', kind = '', id = '', task = '', rest = ''] = steps(hash);
   if (first === 'desk') return deskPlaceAt(steps(hash).slice(1));
+  if (first === 'help') return kind === '' ? { at: 'help' } : { at: 'help', page: kind };
   if (first !== 'field') return { at: 'findings' };
   if (kind === 'lot' && id !== '') {
     const known = lotTasks.find((one) => one === task);
@@ -119,6 +122,8 @@ export function addressOf(place: Place): string {
       return '#/';
     case 'desk':
       return path('desk', ...deskAddress(place));
+    case 'help':
+      return path('help', place.page);
     case 'lot':
       return path('field', 'lot', place.lot, place.task);
     case 'zone':
@@ -132,6 +137,11 @@ export function addressOf(place: Place): string {
     case 'new-rock':
       return path('field', 'new-rock');
   }
+}
+
+/** Whether it is one of the screens of the field. */
+export function isInField({ at }: Place): boolean {
+  return at !== 'findings' && at !== 'desk' && at !== 'help';
 }
 
 /** Whether something is being taken down there. */

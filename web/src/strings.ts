@@ -6,6 +6,7 @@ import { deskEnglish } from './desk/desk_strings';
 import type { FailureKind } from './engine_messages';
 import { positionEnglish } from './field/position_strings';
 import type { Problem, UnitSystem } from './findings';
+import { helpEnglish } from './help/help_strings';
 import type { PhotoRefusal } from './record/photo';
 import type { RecordTrouble } from './record/site_record';
 import type { Appearance } from './settings';
@@ -99,6 +100,8 @@ const english = {
   },
 
   desk: deskEnglish,
+
+  help: helpEnglish,
 
   field: {
     heading: 'In the field',

@@ -83,6 +83,9 @@ export function FieldHome() {
           />
         ))}
       </ul>
+      <p>
+        <a href={addressOf({ at: 'help', page: 'words' })}>{strings.help.words}</a>
+      </p>
       <AllPositions pointers={positionsIn(siteState.value)} />
     </section>
   );

@@ -85,6 +85,9 @@ export function LotPage({ lot }: { lot: string }) {
         <Action lot={lot} task="load" label={words.load} main={false} />
         <Action lot={lot} task="problem" label={words.problem} main={false} />
       </nav>
+      <p>
+        <a href={addressOf({ at: 'help', page: 'field' })}>{strings.help.inTheField}</a>
+      </p>
       <OpenProblems about={(problem) => problem.lot === lot} />
       <h2>{words.soFar}</h2>
       <p>{words.taken(looksHere.length, loadsHere.length)}</p>

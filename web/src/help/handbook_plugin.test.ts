@@ -1,0 +1,47 @@
+// @vitest-environment node
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, it } from 'vitest';
+import { helpPages, helpPictures } from '../../handbook_plugin';
+
+const docs = fileURLToPath(new URL('../../../docs', import.meta.url));
+const pages = helpPages(docs);
+const page = (id: string) => pages.find((one) => one.id === id);
+
+it('has every page of the handbook but those for who checks the engine', () => {
+  const there = readdirSync(docs)
+    .filter((name) => name.endsWith('.md'))
+    .map((name) => name.slice(0, -3));
+  const left = there.filter((id) => !page(id));
+  expect(left.sort()).toEqual(['README', 'from-memory', 'validation']);
+  expect(pages.slice(0, 2).map(({ id }) => id)).toEqual(['field', 'words']);
+});
+
+it('shows a method with its picture, inputs, sources and cautions, without the check table', () => {
+  const isbash = page('isbash');
+  expect(isbash?.title).toBe('Isbash equation');
+  expect(isbash?.group).toBe('rock size');
+  expect(isbash?.html).toContain('<!--picture plot-isbash-->');
+  expect(helpPictures(docs, pages)['plot-isbash']).toMatch(/^<svg/);
+  for (const heading of ['Inputs', 'Outputs', 'Sources', 'Cautions']) {
+    expect(isbash?.html).toContain(`<h2>${heading}</h2>`);
+  }
+  expect(isbash?.html).not.toContain('Published cases');
+});
+
+it('leads from page to page within the application, and only to pages that are there', () => {
+  const links = pages.flatMap(({ html }) => [...html.matchAll(/href="([^"]+)"/g)]);
+  expect(links.length).toBeGreaterThan(5);
+  for (const [, address] of links) {
+    expect(address).toMatch(/^#\/help\//);
+    expect(page(address?.slice('#/help/'.length) ?? ''), address).toBeDefined();
+  }
+});
+
+it('runs no script and fetches nothing', () => {
+  const pictures = Object.entries(helpPictures(docs, pages));
+  const all = [...pages.map(({ id, html }) => [id, html] as const), ...pictures];
+  for (const [id, html] of all) {
+    expect(html, id).not.toMatch(/<script|<img|\son\w+=|https?:\/\/(?!www\.w3\.org)/i);
+  }
+});
