@@ -325,6 +325,55 @@ export function fieldTests(world) {
       await page.context().close();
     });
 
+    it('drops the photos of a form that nobody kept, once the application is opened again', async () => {
+      const page = await openApplication(world, postures.phone);
+      await page.goto(new URL(`${lot}/problem`, page.url()).href);
+      const png = Buffer.from(
+        'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAADElEQVR4nGNoaGgAAAMEAYFL09IQAAAAAElFTkSuQmCC',
+        'base64',
+      );
+      await page
+        .locator('input[data-picks=photos]')
+        .setInputFiles({ name: 'dot.png', mimeType: 'image/png', buffer: png });
+      await page.getByText('1 photo kept on this device.').waitFor();
+      const photos = () =>
+        page.evaluate(
+          () =>
+            new Promise((settle) => {
+              indexedDB.open('proofstone').onsuccess = ({ target }) => {
+                const base = target.result;
+                const count = base.transaction('photos').objectStore('photos').count();
+                count.onsuccess = () => {
+                  base.close();
+                  settle(count.result);
+                };
+              };
+            }),
+        );
+      // Another window leaves it alone while this one is open.
+      const other = await page.context().newPage();
+      await other.goto(page.url());
+      await other.getByRole('heading', { name: 'Problem' }).waitFor();
+      assert.equal(await photos(), 1);
+      await other.close();
+      await page.reload();
+      await page.getByRole('heading', { name: 'Problem' }).waitFor();
+      for (let wait = 0; wait < 40 && (await photos()) > 0; wait += 1)
+        await page.waitForTimeout(100);
+      assert.equal(await photos(), 0);
+      await page.context().close();
+    });
+
+    it('tells that room is getting short before it hurts', async () => {
+      const page = await newPage(world, postures.phone);
+      await page.addInitScript(() => {
+        navigator.storage.estimate = () => Promise.resolve({ usage: 9e8, quota: 1e9 });
+      });
+      await page.goto(`${world.server.address}#/field`);
+      await page.locator('.field').getByText('Room on this device is getting short.').waitFor();
+      await page.context().close();
+    });
+
     it('walks along the work by its own checklist, and follows a problem to its closing', async () => {
       const page = await openApplication(world, postures.phone);
       await page.getByRole('link', { name: 'Field', exact: true }).tap();

@@ -7,7 +7,8 @@ import {
   newVersionReady,
   readiness,
 } from './offline_readiness';
-import { deviceRoom, isShort } from './record/device_room';
+import { deviceRoom } from './record/device_room';
+import { RoomNotice } from './room_notice';
 import { strings } from './strings';
 
 function byteText(bytes: number): string {
@@ -19,15 +20,11 @@ function byteText(bytes: number): string {
 export function RoomLine() {
   const room = deviceRoom.value;
   if (!room) return null;
-  const { held, short } = strings.room;
+  const { held } = strings.room;
   return (
     <>
       <p class="room">{held(byteText(room.usedBytes), byteText(room.allBytes))}</p>
-      {isShort(room) && (
-        <p class="trouble" role="status">
-          {short}
-        </p>
-      )}
+      <RoomNotice />
     </>
   );
 }

@@ -110,6 +110,9 @@ const english = {
     whichRock: 'Which rock?',
     noLots: 'This site has no lots yet. A lot is rock that is judged together, such as one pile.',
     whichZone: 'Which work is being placed?',
+    noZones:
+      'No part of the works is laid out yet. Its checks follow from its design, which is made at the desk.',
+    toZones: 'Zones at the desk',
     zoneWalk: 'Checks from its design',
     noSuchLot: 'This site has no such lot.',
     noLook: 'not looked at yet',
@@ -127,6 +130,8 @@ const english = {
     load: 'Load',
     problem: 'Problem',
     soFar: 'Taken down so far',
+    nothingYet:
+      'Nothing yet. A quick look tells where to count; a count says after each stone how many more may be needed; loads are taken down as they come.',
     taken: (looks: number, loads: number) =>
       `${count(looks, 'look', 'looks')}, ${count(loads, 'load', 'loads')}`,
     seen: (when: string, who: string) =>

@@ -3,6 +3,7 @@ import { positionsIn } from '../record/position';
 import { openedSite } from '../record/site_record';
 import { addressOf, type Place } from '../places';
 import { view } from '../site_assessment';
+import { RoomNotice } from '../room_notice';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
 import { OutcomeMark } from '../outcome_mark';
@@ -50,6 +51,7 @@ export function FieldHome() {
     <section class="field" aria-labelledby="field-heading">
       <h1 id="field-heading">{siteState.value.name ?? words.heading}</h1>
       <p class="origin">{kept ? words.kept : words.notKept}</p>
+      <RoomNotice />
       <h2>{words.whichRock}</h2>
       {lots.length === 0 && <p>{words.noLots}</p>}
       <ul class="lot-list">
@@ -71,7 +73,13 @@ export function FieldHome() {
           {strings.newRock.heading}
         </a>
       </p>
-      {zones.length > 0 && <h2>{words.whichZone}</h2>}
+      <h2>{words.whichZone}</h2>
+      {zones.length === 0 && (
+        <p>
+          {words.noZones}{' '}
+          <a href={addressOf({ at: 'desk', show: 'part', part: 'zones' })}>{words.toZones}</a>
+        </p>
+      )}
       <ul class="lot-list">
         {zones.map(([id, { name }]) => (
           <PlaceLink

@@ -90,7 +90,11 @@ export function LotPage({ lot }: { lot: string }) {
       </p>
       <OpenProblems about={(problem) => problem.lot === lot} />
       <h2>{words.soFar}</h2>
-      <p>{words.taken(looksHere.length, loadsHere.length)}</p>
+      <p>
+        {looksHere.length + loadsHere.length === 0
+          ? words.nothingYet
+          : words.taken(looksHere.length, loadsHere.length)}
+      </p>
       <ul class="taken">
         {looksHere.map(([id, look]) => (
           <li key={id}>

@@ -2,7 +2,9 @@
 import { useRef, useState } from 'preact/hooks';
 import { PhotoStrip } from '../photo_strip';
 import { readPhoto } from '../record/photo';
+import { measureRoom } from '../record/device_room';
 import { keepPhoto, RecordFailure } from '../record/site_record';
+import { RoomNotice } from '../room_notice';
 import { keepsLocation } from '../settings';
 import { strings } from '../strings';
 
@@ -51,6 +53,7 @@ export function PhotoInput({
       setTrouble(strings.record.troubles[why]);
     } finally {
       setReading(false);
+      void measureRoom();
     }
   };
 
@@ -89,6 +92,7 @@ export function PhotoInput({
           <span class="line">{words.leaveOutWhat}</span>
         </span>
       </label>
+      <RoomNotice />
       <p role="status">{reading ? words.reading : words.kept(hashes.length)}</p>
       {trouble && (
         <p class="trouble" role="alert">

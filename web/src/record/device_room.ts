@@ -18,7 +18,8 @@ export function isShort({ usedBytes, allBytes }: DeviceRoom): boolean {
   return usedBytes > fullShare * allBytes || allBytes - usedBytes < leastBytes;
 }
 
-async function measure(): Promise<void> {
+/** Asks the browser how much room there is now. */
+export async function measureRoom(): Promise<void> {
   try {
     const { usage, quota } = await navigator.storage.estimate();
     deviceRoom.value =
@@ -30,6 +31,6 @@ async function measure(): Promise<void> {
 
 /** Measures now and whenever the record has grown. */
 export function followRoom(): void {
-  void measure();
-  openedSite.subscribe(() => void measure());
+  void measureRoom();
+  openedSite.subscribe(() => void measureRoom());
 }
