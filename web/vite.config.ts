@@ -72,7 +72,6 @@ export default defineConfig({
         navigateFallback: 'index.html',
         cleanupOutdatedCaches: true,
         // The first visit too: what is loaded later is there when the signal is gone meanwhile.
-        // Also the page that stored it all finds there what it loads later: desk and help.
         clientsClaim: true,
       },
     }),

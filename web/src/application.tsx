@@ -21,7 +21,6 @@ import { NewVersionNotice, PageFooter } from './page_footer';
 import { PageHeader } from './page_header';
 import { PicturesPanel, takePageWidth } from './pictures_panel';
 import { PhotoTask } from './photo_task';
-import { isTask, type LotTask, place } from './places';
 import { addressOf, isInField, isTask, type LotTask, type Place, place } from './places';
 import { ProblemList } from './problem_list';
 import { QuantitiesPanel } from './quantities_panel';

@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { LiveLot } from '../field/live_lot';
 import { sentenceOf } from '../field/begin_count';
-import { observer } from '../field/task_form';
+import { observer } from '../field/observer';
 import { engine } from '../engine';
 import type { AssessAnswer, Problem } from '../findings';
 import type { Draft, Tap } from '../record/record_database';
