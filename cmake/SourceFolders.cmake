@@ -13,6 +13,15 @@ function(product_sources out folder)
   set(${out} "${found}" PARENT_SCOPE)
 endfunction()
 
+# Has a clang read once for all files of a target what nearly every file includes, and `ARGN`: a third of a second less a
+# file. Each file still includes what it needs; g++, which gains little by it, builds without it and finds one that does not.
+function(precompile_usual_headers target)
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
+    target_precompile_headers(${target} PRIVATE
+      <algorithm> <cmath> <functional> <map> <memory> <optional> <string> <string_view> <vector> <fmt/format.h> ${ARGN})
+  endif()
+endfunction()
+
 # Makes the static library proofstone_<folder>. A folder without sources yet becomes an empty interface.
 function(add_source_library folder)
   cmake_parse_arguments(PARSE_ARGV 1 arg "" "" "DEPENDS;EXTRA")
@@ -20,6 +29,7 @@ function(add_source_library folder)
   product_sources(sources ${folder})
   if(sources)
     add_library(${library} STATIC ${sources} ${arg_EXTRA})
+    precompile_usual_headers(${library})
     set(scope PUBLIC)
   else()
     add_library(${library} INTERFACE)
