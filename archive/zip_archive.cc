@@ -119,7 +119,7 @@ Expected<std::string> unpacked(zip_t* archive, zip_uint64_t index, const std::st
     return damaged(file, name);
   }
   std::string bytes;
-  std::array<char, 65536> part;
+  std::array<char, 65536> part{};
   for (;;) {
     const auto count = zip_fread(open.get(), part.data(), part.size());
     if (count < 0) return damaged(file, name);
@@ -168,7 +168,7 @@ Expected<std::vector<PackedFile>> read_zip(std::string_view bytes, const std::st
         looks_like_zip(bytes) ? "This archive is cut off or damaged." : "This is no ZIP file.", "",
         "a site packed as a ZIP, whole");
   }
-  (void)source.release();  // the archive owns it now
+  [[maybe_unused]] const auto* of_archive = source.release();  // the archive owns it now
   const auto number = zip_get_num_entries(archive.get(), 0);
   if (number < 0 || static_cast<std::uint64_t>(number) > most_packed_files) return too_large(file);
 
@@ -231,7 +231,7 @@ Expected<std::string> write_zip(const std::vector<PackedFile>& files) {
     }
   }
   if (zip_close(archive.get()) != 0) return not_packed();
-  (void)archive.release();
+  [[maybe_unused]] const auto* closed = archive.release();
   if (zip_source_open(source.get()) != 0) return not_packed();
   zip_stat_t whole;
   zip_stat_init(&whole);
