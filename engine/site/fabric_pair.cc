@@ -121,10 +121,6 @@ std::optional<GeotextileFilterResult> needed_for(const SoilBelow& soil, const La
   return *needed;
 }
 
-}  // namespace
-
-namespace {
-
 void add_new(const std::vector<std::string>& more, std::vector<std::string>& words) {
   for (const auto& one : more) {
     if (std::find(words.begin(), words.end(), one) == words.end()) words.push_back(one);
