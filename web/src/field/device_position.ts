@@ -51,18 +51,26 @@ function look(): () => void {
     return () => undefined;
   }
   positionState.value = 'looking';
+  let open = true;
   const watch = navigator.geolocation.watchPosition(
     ({ coords, timestamp }) => {
+      if (!open) return;
       const position = positionFrom(coords, timestamp);
       if (position) latest = { position, at: timestamp };
       positionState.value = position ? 'found' : 'not found';
     },
     ({ code, PERMISSION_DENIED }) => {
+      if (!open) return;
       positionState.value = code === PERMISSION_DENIED ? 'refused' : 'not found';
     },
     { enableHighAccuracy: true, maximumAge: oldestMs / 4, timeout: patienceMs },
   );
-  return () => navigator.geolocation.clearWatch(watch);
+  return () => {
+    open = false;
+    navigator.geolocation.clearWatch(watch);
+    // What the next form says is of its own looking.
+    positionState.value = 'off';
+  };
 }
 
 /** Looks for the position while the screen that asks for it is open. */
