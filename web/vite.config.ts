@@ -4,6 +4,7 @@ import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { exampleSites } from './example_sites_plugin';
 import { handbookHelp } from './handbook_plugin';
+import { screensPreload } from './screens_preload_plugin';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -40,6 +41,7 @@ export default defineConfig({
     engineIsBuilt(),
     exampleSites(here('../examples')),
     handbookHelp(here('../docs')),
+    screensPreload('src/start.tsx'),
     VitePWA({
       registerType: 'prompt',
       injectRegister: null,

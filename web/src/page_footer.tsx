@@ -13,7 +13,8 @@ import { strings } from './strings';
 
 function byteText(bytes: number): string {
   const [number, unit] = bytes < 1e9 ? [bytes / 1e6, 'megabyte'] : [bytes / 1e9, 'gigabyte'];
-  return number.toLocaleString(undefined, { style: 'unit', unit, maximumFractionDigits: 1 });
+  const { lang } = document.documentElement;
+  return number.toLocaleString(lang, { style: 'unit', unit, maximumFractionDigits: 1 });
 }
 
 /** How full the device is; a warning before it hurts. */

@@ -8,7 +8,7 @@ export const appearances: readonly Appearance[] = ['system', 'light', 'dark'];
 const unitSystems: readonly UnitSystem[] = ['us', 'si'];
 
 /** Reads one choice; storage may be switched off, and may hold anything. */
-function remembered<Choice extends string>(
+export function remembered<Choice extends string>(
   key: string,
   allowed: readonly Choice[],
   first: Choice,
@@ -21,7 +21,7 @@ function remembered<Choice extends string>(
   }
 }
 
-function remember(key: string, choice: string): void {
+export function remember(key: string, choice: string): void {
   try {
     localStorage.setItem(key, choice);
   } catch {

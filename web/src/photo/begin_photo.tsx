@@ -6,7 +6,7 @@ import type { Draft } from '../record/record_database';
 import { freshId } from '../record/revision';
 import { beginDraft } from '../record/site_record';
 import type { PhotoDraft } from './photo_draft';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 
 export function PhotoGuide({ open }: { open: boolean }) {
   return (

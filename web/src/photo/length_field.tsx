@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { quantityText, unitNames } from '../field/quantity_input';
 import { units } from '../settings';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 
 /** The parts of "12 in". */
 function partsOf(text: string, usual: string): [number: string, unit: string] {

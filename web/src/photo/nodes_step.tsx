@@ -9,7 +9,7 @@ import {
 } from './photo_draft';
 import { paintEnds, paintNodes } from './photo_paint';
 import { PhotoPane } from './photo_pane';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 
 /** So much of the shorter side is shown about a node. */
 const partShown = 0.5;

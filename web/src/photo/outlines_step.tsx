@@ -5,7 +5,7 @@ import { strings } from '../strings';
 import type { MeasuredPhoto, PhotoTap, Spot } from './photo_draft';
 import { isWithin, paintOutlines } from './photo_paint';
 import { type PaneTool, PhotoPane } from './photo_pane';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 import { vision } from './vision';
 import type { Outline, OutlineEdit } from './vision_messages';
 

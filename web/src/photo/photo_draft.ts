@@ -3,7 +3,7 @@
  * what stands is what the taps make, in their order. Nothing is computed here; sizes are the engine's.
  */
 import { type Change, pointerTo } from '../record/revision';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 import type { FoundStones, Outline } from './vision_messages';
 
 export type Spot = [number, number];

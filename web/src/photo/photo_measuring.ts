@@ -16,7 +16,7 @@ import {
   type PhotoDraft,
   type PhotoTap,
 } from './photo_draft';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 
 async function keptTaps(draft: Draft): Promise<Tap[]> {
   return (await recordDatabase()).taps(draft.id);

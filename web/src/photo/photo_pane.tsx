@@ -4,7 +4,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import { cursorAfter } from './pane_keys';
 import type { Spot } from './photo_draft';
 import { PhotoGestures } from './photo_gestures';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 import {
   about,
   type Area,

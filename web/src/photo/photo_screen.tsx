@@ -19,7 +19,7 @@ import { NodesStep } from './nodes_step';
 import { OutlinesStep } from './outlines_step';
 import type { MeasuredPhoto, PhotoDraft, PhotoTap } from './photo_draft';
 import { finish, useMeasuring } from './photo_measuring';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 import { ScaleStep } from './scale_step';
 import { TakePhoto } from './take_photo';
 

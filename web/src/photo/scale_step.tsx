@@ -4,7 +4,7 @@ import { LengthField } from './length_field';
 import { type MeasuredPhoto, type PhotoScale, type Spot, type View } from './photo_draft';
 import { paintHandle, paintScale } from './photo_paint';
 import { PhotoPane } from './photo_pane';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 
 type Marks = 'balls' | 'staffs';
 

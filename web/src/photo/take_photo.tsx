@@ -8,7 +8,7 @@ import { keepPhoto, RecordFailure } from '../record/site_record';
 import { keepsLocation } from '../settings';
 import { strings } from '../strings';
 import type { PhotoDraft, TakenPhoto } from './photo_draft';
-import { words } from './photo_strings';
+import { photoWords as words } from '../strings';
 import { vision } from './vision';
 import { Cancelled } from './vision_client';
 

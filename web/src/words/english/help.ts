@@ -1,5 +1,5 @@
 /** Words about the handbook within the application. */
-export const helpEnglish = {
+export const help = {
   place: 'Help',
   heading: 'Help',
   opening: 'Opening the handbook …',

@@ -1,7 +1,4 @@
-import './theme.css';
-import './page.css';
-import './field.css';
-import './finding.css';
+/** Starts the screens; the words are there. */
 import { render } from 'preact';
 import { Application } from './application';
 import { followAddress } from './deep_link';

@@ -1,7 +1,7 @@
 /** Words about where things were taken down. */
-import type { PositionState } from './device_position';
+import type { PositionState } from '../../field/device_position';
 
-export const positionEnglish = {
+export const position = {
   take: 'Note where this device is',
   states: {
     off: 'Only if you want it. It can be taken off again.',

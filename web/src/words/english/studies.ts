@@ -1,5 +1,5 @@
 /** The words of the pages that look into one item, compare, and design. */
-export const studyEnglish = {
+export const studies = {
   names: {
     'other-rock': 'Other rock beside this',
     methods: 'Sizing methods side by side',

@@ -1,7 +1,8 @@
 /** The words of the desk. Names of fields come from the document's schema; here are those that need others. */
-import { studyEnglish } from './study_strings';
+import { momentText } from '../sentences';
+import { studies } from './studies';
 
-export const deskEnglish = {
+export const desk = {
   name: 'Desk',
   opening: 'Opening the desk …',
   notOpened: 'The desk could not be loaded. Check the connection, then load this page again.',
@@ -206,7 +207,7 @@ export const deskEnglish = {
     of: (name: string) => `History: ${name}`,
     intro: 'Every revision, the last first. Nothing is ever rewritten.',
     whole: 'The whole record',
-    by: (author: string, when: string) => `${author}, ${new Date(when).toLocaleString()}`,
+    by: (author: string, when: string) => `${author}, ${momentText(when)}`,
     touched: (number: number) => (number === 1 ? 'one entry' : `${number} entries`),
     removed: 'taken out',
     earlier: (number: number) => `Show ${number} earlier`,
@@ -229,5 +230,5 @@ export const deskEnglish = {
     design: 'Design flood',
   },
 
-  studies: studyEnglish,
+  studies,
 };

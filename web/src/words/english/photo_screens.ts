@@ -1,12 +1,11 @@
-/** All words of the photo screens, loaded with them. */
-const count = (number: number, one: string, several: string) =>
-  `${number} ${number === 1 ? one : several}`;
+/** Measuring on photos. */
+import { counted } from '../sentences';
 
-export const words = {
+export const photoScreens = {
   heading: (lot: string) => `Photos: ${lot}`,
   name: 'Photos',
   nameAt: (place: string) => `Photos, ${place}`,
-  note: (photos: number) => `Measured on ${count(photos, 'photo', 'photos')}`,
+  note: (photos: number) => `Measured on ${counted(photos, 'photo', 'photos')}`,
 
   how: 'How are the stones measured?',
   ways: {
@@ -93,7 +92,7 @@ export const words = {
     'not rock': { name: 'Not rock', what: 'Draw round what is no rock: all outlines within go.' },
   },
   undo: 'Take back',
-  stones: (number: number) => `${count(number, 'stone', 'stones')} outlined on this photo.`,
+  stones: (number: number) => `${counted(number, 'stone', 'stones')} outlined on this photo.`,
   missed: 'There is no outline there.',
 
   ends: [
@@ -114,7 +113,7 @@ export const words = {
   notKept: 'This is not kept yet:',
   drop: 'Throw this away',
   dropWhat: (photos: number) =>
-    `What was drawn on ${count(photos, 'photo', 'photos')} will be gone. This cannot be taken back.`,
+    `What was drawn on ${counted(photos, 'photo', 'photos')} will be gone. This cannot be taken back.`,
   dropYes: 'Throw it away',
   dropNo: 'Go on measuring',
 };

@@ -1,0 +1,23 @@
+import { afterEach, expect, it } from 'vitest';
+import { chosenLanguage, firstLanguage, localeOf } from './language';
+
+afterEach(() => localStorage.clear());
+
+it('begins in the first language of the browser that it knows', () => {
+  expect(firstLanguage(['en-GB', 'de'])).toBe('en');
+  expect(firstLanguage(['de', 'EN-us'])).toBe('en');
+  expect(firstLanguage(['enx', 'de'])).toBe('en');
+  expect(firstLanguage([])).toBe('en');
+});
+
+it('writes dates and numbers as the country of the browser does', () => {
+  expect(localeOf('en', ['de', 'en-GB', 'en-US'])).toBe('en-GB');
+  expect(localeOf('en', ['de'])).toBe('en');
+});
+
+it('holds to what was chosen, and to nothing that it does not know', () => {
+  localStorage.setItem('proofstone.language', 'en');
+  expect(chosenLanguage()).toBe('en');
+  localStorage.setItem('proofstone.language', 'xx');
+  expect(chosenLanguage()).toBe('en');
+});

@@ -1,0 +1,15 @@
+/** Pieces of which the words of every language are made. */
+import type { Problem } from '../findings';
+
+export function counted(number: number, one: string, many: string): string {
+  return `${number} ${number === 1 ? one : many}`;
+}
+
+/** A moment of the record as the language of the page writes it. */
+export function momentText(moment: string): string {
+  return new Date(moment).toLocaleString(document.documentElement.lang);
+}
+
+export function problem(code: string, file: string, what: string, allowed: string): Problem {
+  return { code, what, file, where: '', allowed };
+}
