@@ -4,7 +4,7 @@ import { useHeadingFocus } from './heading_focus';
 import { OpenSite } from './open_site';
 import { OutcomeMark } from './outcome_mark';
 import { askedByUser } from './site_assessment';
-import { recordTrouble } from './record/site_record';
+import { recordTrouble } from './record/record_access';
 import type { SiteFiles } from './site_files';
 import { strings } from './strings';
 

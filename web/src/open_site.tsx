@@ -2,7 +2,7 @@
 import { signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { droppedFiles, pickedFiles } from './dropped_files';
-import { keptSites } from './record/site_record';
+import { keptSites } from './record/kept_sites';
 import { examples, openExample, openKept, openSite } from './site_assessment';
 import { NewSite } from './new_site';
 import { readDroppedFiles, readPickedFiles } from './site_files';

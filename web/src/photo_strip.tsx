@@ -1,6 +1,6 @@
 /** Photos that are kept as evidence, side by side; each opens to the whole of it. */
 import { useEffect, useState } from 'preact/hooks';
-import { recordDatabase } from './record/site_record';
+import { recordDatabase } from './record/record_access';
 import { strings } from './strings';
 
 const words = strings.photos;

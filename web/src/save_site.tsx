@@ -1,7 +1,9 @@
 /** Saves the whole site as one file, with the places where things were taken down or without. */
 import { useMemo, useState } from 'preact/hooks';
 import { mayTellPlace } from './record/photo';
-import { openedSite, photosOnDevice, withoutPlaces } from './record/site_record';
+import { photosOnDevice } from './record/drafts';
+import { openedSite } from './record/site_record';
+import { withoutPlaces } from './record/site_text';
 import { saveFile } from './save_file';
 import { archiveOf, photosNamedIn } from './site_archive';
 import type { SiteFiles } from './site_files';

@@ -4,14 +4,9 @@ import { engine, failureFrom } from './engine';
 import { EngineFailure } from './engine_client';
 import type { AssessAnswer, Findings, PageAnswer, Picture, Problem } from './findings';
 import { readPhoto } from './record/photo';
-import {
-  forgetOpenSite,
-  keepPhoto,
-  keepSite,
-  lastOpenSite,
-  openedSite,
-  readKeptSite,
-} from './record/site_record';
+import { keepPhoto } from './record/drafts';
+import { forgetOpenSite, keepSite, lastOpenSite, readKeptSite } from './record/kept_sites';
+import { openedSite } from './record/site_record';
 import { units } from './settings';
 import { photoHashIn } from './site_archive';
 import { strings } from './strings';

@@ -4,6 +4,8 @@ import './desk.css';
 import './desk_form.css';
 import './board.css';
 import './study.css';
+import './compared_table.css';
+import './map_view.css';
 import { UndoNotice } from '../field/undo_notice';
 import { takePageWidth } from '../pictures_panel';
 import { addressOf, type DeskPlace } from '../places';

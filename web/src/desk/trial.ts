@@ -2,7 +2,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AssessAnswer, NamedText, Problem } from '../findings';
 import { LatestQuestion } from '../latest_question';
-import { documentWith, openedSite } from '../record/site_record';
+import { openedSite } from '../record/site_record';
+import { documentWith } from '../record/site_text';
 import type { Change } from '../record/revision';
 import { units } from '../settings';
 import { pictureWidth } from '../site_assessment';

@@ -4,9 +4,10 @@ import { ProblemLines } from '../problem_list';
 import type { Position } from '../record/position';
 import type { Draft } from '../record/record_database';
 import { freshId } from '../record/revision';
-import { beginDraft, RecordFailure } from '../record/site_record';
+import { beginDraft } from '../record/drafts';
+import { RecordFailure } from '../record/record_access';
 import { strings } from '../strings';
-import { AuthorField } from './author_field';
+import { BeginEnd } from './begin_end';
 import { useCountSheet } from './count_sheet';
 import type { CountBin } from './count_tally';
 import { positionNow } from './device_position';
@@ -95,26 +96,7 @@ export function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draf
           </label>
         ))}
       </fieldset>
-      <label class="field-label">
-        <span>{words.place}</span>
-        <input
-          type="text"
-          name="place"
-          maxLength={200}
-          value={place}
-          onInput={({ currentTarget }) => setPlace(currentTarget.value)}
-        />
-      </label>
-      <AuthorField />
-      <p class="caution">{words.caution}</p>
-      {trouble && (
-        <p class="trouble" role="alert">
-          {trouble}
-        </p>
-      )}
-      <button type="submit" class="button action main">
-        {words.begin}
-      </button>
+      <BeginEnd words={words} place={place} onPlace={setPlace} trouble={trouble} />
     </form>
   );
 }

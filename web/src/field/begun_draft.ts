@@ -1,7 +1,8 @@
 /** What was begun about a lot on this device and not ended: a count, photos. */
 import { useEffect, useState } from 'preact/hooks';
 import type { Draft } from '../record/record_database';
-import { openedSite, recordDatabase } from '../record/site_record';
+import { recordDatabase } from '../record/record_access';
+import { openedSite } from '../record/site_record';
 
 export interface BegunDraft {
   /** Whether the device has been asked. */

@@ -2,7 +2,7 @@
 import type { AssessAnswer, UnitSystem } from '../findings';
 import { LatestQuestion } from '../latest_question';
 import type { SiteFiles } from '../site_files';
-import { documentWith } from '../record/site_record';
+import { documentWith } from '../record/site_text';
 import type { Change } from '../record/revision';
 
 export interface LotQuestion {

@@ -1,10 +1,10 @@
 /** What measuring on photos begins with: how, how the rock lies, where on it. */
 import { useState } from 'preact/hooks';
-import { AuthorField } from '../field/author_field';
 import { sentenceOf } from '../field/begin_count';
+import { BeginEnd } from '../field/begin_end';
 import type { Draft } from '../record/record_database';
 import { freshId } from '../record/revision';
-import { beginDraft } from '../record/site_record';
+import { beginDraft } from '../record/drafts';
 import type { PhotoDraft } from './photo_draft';
 import { photoWords as words } from '../strings';
 
@@ -69,26 +69,7 @@ export function BeginPhoto({ lot, onBegun }: { lot: string; onBegun: (draft: Dra
           </label>
         ))}
       </fieldset>
-      <label class="field-label">
-        <span>{words.place}</span>
-        <input
-          type="text"
-          name="place"
-          maxLength={200}
-          value={place}
-          onInput={({ currentTarget }) => setPlace(currentTarget.value)}
-        />
-      </label>
-      <AuthorField />
-      <p class="caution">{words.caution}</p>
-      {trouble && (
-        <p class="trouble" role="alert">
-          {trouble}
-        </p>
-      )}
-      <button type="submit" class="button action main">
-        {words.begin}
-      </button>
+      <BeginEnd words={words} place={place} onPlace={setPlace} trouble={trouble} />
     </form>
   );
 }

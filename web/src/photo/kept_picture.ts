@@ -1,6 +1,6 @@
 /** A photo of this device, unpacked to be shown. */
 import { useEffect, useState } from 'preact/hooks';
-import { recordDatabase } from '../record/site_record';
+import { recordDatabase } from '../record/record_access';
 
 /** More than a screen shows at its nearest takes memory for nothing. */
 const longestSide = 2400;

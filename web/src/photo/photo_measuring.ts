@@ -6,7 +6,10 @@ import { observer } from '../field/observer';
 import { engine } from '../engine';
 import type { AssessAnswer, Problem } from '../findings';
 import type { Draft, Tap } from '../record/record_database';
-import { change, documentWith, keepTap, openedSite, recordDatabase } from '../record/site_record';
+import { keepTap } from '../record/drafts';
+import { recordDatabase } from '../record/record_access';
+import { change, openedSite } from '../record/site_record';
+import { documentWith } from '../record/site_text';
 import { units } from '../settings';
 import { pictureWidth } from '../site_assessment';
 import {

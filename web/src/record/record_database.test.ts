@@ -36,6 +36,14 @@ it('keeps a site as it was', async () => {
   expect((await record.site('s'))?.heads).toEqual(['r1']);
 });
 
+it('keeps a long record whole and in order, and tells what came after a place', async () => {
+  const long = Array.from({ length: 2500 }, (_, number) => ({ ...first, id: `long-${number}` }));
+  await record.takeIn({ ...site, id: 'long' }, { revisions: long, files: [] });
+  expect(await record.revisions('long')).toEqual(long);
+  expect(await record.revisions('long', 1998)).toEqual(long.slice(1998));
+  expect(await record.revisions('long', 2500)).toEqual([]);
+});
+
 it('appends upon what stands', async () => {
   await record.append('s', next('r2'));
   const third = await record.append('s', next('r3'));

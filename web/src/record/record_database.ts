@@ -50,6 +50,9 @@ interface RecordSchema extends DBSchema {
 
 const strict = { durability: 'strict' } as const;
 
+/** So many revisions are read or written at a time, so that a long record holds nobody up. */
+const portion = 1000;
+
 /** Everything stored under a first key part. */
 function all<Part extends string>(part: Part): IDBKeyRange {
   return IDBKeyRange.bound([part], [part, []]);
@@ -113,14 +116,20 @@ export class RecordDatabase {
       return both;
     }
     const { revisions, files } = both;
-    const newRevisions = revisions.slice(before.revisions.length);
+    const addRevisions = async () => {
+      const store = work.objectStore('revisions');
+      for (let from = before.revisions.length; from < revisions.length; from += portion) {
+        const some = revisions.slice(from, from + portion);
+        await Promise.all(
+          some.map((revision, index) =>
+            store.add({ site: site.id, place: from + index, revision }),
+          ),
+        );
+      }
+    };
     await Promise.all([
       work.objectStore('sites').put({ ...(known ?? site), heads: headsOf(revisions) }),
-      ...newRevisions.map((revision, index) =>
-        work
-          .objectStore('revisions')
-          .add({ site: site.id, place: before.revisions.length + index, revision }),
-      ),
+      addRevisions(),
       ...files
         .slice(before.files.length)
         .map(({ name, text }) => work.objectStore('files').add({ site: site.id, name, text })),
@@ -137,8 +146,18 @@ export class RecordDatabase {
     await work.done;
   }
 
-  async revisions(site: string): Promise<Revision[]> {
-    return (await this.base.getAll('revisions', all(site))).map(({ revision }) => revision);
+  /** The revisions of a site in their order, from a place on. */
+  async revisions(site: string, from = 0): Promise<Revision[]> {
+    const found: Revision[] = [];
+    let next = from;
+    for (;;) {
+      const range = IDBKeyRange.bound([site, next], [site, []]);
+      const some = await this.base.getAll('revisions', range, portion);
+      found.push(...some.map(({ revision }) => revision));
+      const last = some.at(-1);
+      if (!last || some.length < portion) return found;
+      next = last.place + 1;
+    }
   }
 
   async files(site: string): Promise<NamedText[]> {

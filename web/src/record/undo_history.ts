@@ -5,8 +5,9 @@
 import { computed, signal } from '@preact/signals';
 import { engine } from '../engine';
 import { strings } from '../strings';
-import { documentOf, type Revision } from './revision';
-import { change, openedSite, revisionsOf } from './site_record';
+import type { Revision } from './revision';
+import { change, openedSite } from './site_record';
+import { documentBefore, revisionsOf } from './site_text';
 import { inverseOf } from './undoing';
 
 interface History {
@@ -67,7 +68,7 @@ export async function undo(): Promise<void> {
   if (!revision || site?.kept === undefined) return;
   const revisions = revisionsOf(site);
   const place = revisions.findIndex(({ id }) => id === revision.id);
-  const document = documentOf(revisions.slice(0, place));
+  const document = documentBefore(site, place);
   const answer = await engine.ask<{ state?: unknown }>({ ask: 'state', document });
   if (answer.state === undefined) return;
   const { past, future } = historyOf(site.kept);

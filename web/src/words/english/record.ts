@@ -1,5 +1,5 @@
 /** The record of this device and entries that cross. */
-import type { RecordTrouble } from '../../record/site_record';
+import type { RecordTrouble } from '../../record/record_access';
 import { counted, momentText } from '../sentences';
 
 export const record = {
