@@ -2,6 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { findingAddress, findingElementId } from './deep_link';
+import { engineWord } from './engine_word';
 import type { Finding, Limit, Source, StatedValue, Step } from './findings';
 import { MarginBar } from './margin_bar';
 import { OutcomeMark } from './outcome_mark';
@@ -22,7 +23,7 @@ function Part({ heading, children }: { heading: string; children: ComponentChild
 
 function Sentences({ sentences }: { sentences: string[] }) {
   return (
-    <ul class="sentences">
+    <ul class="sentences" {...strings.asWritten}>
       {sentences.map((sentence) => (
         <li>{sentence}</li>
       ))}
@@ -43,7 +44,9 @@ function Values({ values }: { values: StatedValue[] }) {
       <tbody>
         {values.map((value) => (
           <tr key={value.key} data-si={value.si}>
-            <th scope="row">{value.meaning}</th>
+            <th scope="row" {...strings.asWritten}>
+              {value.meaning}
+            </th>
             <td class="symbol">{value.symbol}</td>
             <td class="amount">{value.text}</td>
           </tr>
@@ -98,7 +101,7 @@ function StepsTable({ steps }: { steps: Step[] }) {
             ) : (
               <td role="cell" class="symbol"></td>
             )}
-            <td role="cell" class="meaning">
+            <td role="cell" class="meaning" {...strings.asWritten}>
               {step.meaning}
             </td>
             <td role="cell" class="amount">
@@ -107,7 +110,7 @@ function StepsTable({ steps }: { steps: Step[] }) {
             <td role="cell" class="formula">
               {step.formula && `= ${step.formula}`}
             </td>
-            <td role="cell" class="origin">
+            <td role="cell" class="origin" {...strings.asWritten}>
               {step.formula ? step.source : words.given(step.source)}
             </td>
           </tr>
@@ -123,7 +126,7 @@ function Limits({ limits }: { limits: Limit[] }) {
       {limits.map((limit) => (
         <li class={limit.kept ? 'kept' : 'not-kept'}>
           <span class="standing-of-limit">{limit.kept ? words.kept : words.notKept}</span>
-          <span>
+          <span {...strings.asWritten}>
             {limit.sentence}
             {limit.source && <span class="origin">{limit.source}</span>}
           </span>
@@ -138,8 +141,9 @@ function Sources({ sources }: { sources: Source[] }) {
     <ul class="sources">
       {sources.map((source) => (
         <li>
-          <cite>{source.document}</cite>
-          {source.place && `, ${source.place}`} <span class="standing">{source.standing}</span>
+          <cite {...strings.asWritten}>{source.document}</cite>
+          {source.place && <span {...strings.asWritten}>, {source.place}</span>}{' '}
+          <span class="standing">{engineWord(source.standing)}</span>
         </li>
       ))}
     </ul>
@@ -150,11 +154,13 @@ function FindingBody({ finding, stands }: { finding: Finding; stands: boolean })
   const { margin, confidence } = finding;
   return (
     <div class="body">
-      <p class="sentence">{finding.sentence}</p>
+      <p class="sentence" {...strings.asWritten}>
+        {finding.sentence}
+      </p>
       {finding.next && (
         <div class="next">
           <h5>{words.next}</h5>
-          <p>{finding.next}</p>
+          <p {...strings.asWritten}>{finding.next}</p>
         </div>
       )}
       {(margin || confidence) && (
@@ -171,7 +177,7 @@ function FindingBody({ finding, stands }: { finding: Finding; stands: boolean })
           {confidence && (
             <div>
               <dt>{words.confidence}</dt>
-              <dd>{confidence.text}</dd>
+              <dd {...strings.asWritten}>{confidence.text}</dd>
             </div>
           )}
         </dl>
@@ -258,9 +264,9 @@ export function FindingCard({ finding, linked, printing, stands = true }: Findin
       <summary>
         <OutcomeMark outcome={finding.outcome} />
         <span class="head">
-          <h4>{finding.title}</h4>
+          <h4 {...strings.asWritten}>{finding.title}</h4>
           <span class="line">
-            <span class="phrase">{finding.outcome}</span>{' '}
+            <span class="phrase">{strings.outcomes[finding.outcome]}</span>{' '}
             {finding.margin && <span class="margin">{words.marginOf(finding.margin.text)}</span>}{' '}
             {finding.governs && <span class="governs">{words.governs}</span>}
           </span>

@@ -70,7 +70,7 @@ export function FindingsList({ findings }: { findings: Finding[] }) {
           {counts.map(({ outcome, number }) => (
             <Chip
               key={outcome}
-              name={outcome}
+              name={strings.outcomes[outcome]}
               number={number}
               outcome={outcome}
               pressed={present === outcome}

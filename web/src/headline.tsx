@@ -1,4 +1,5 @@
 /** What the whole site comes to, in one phrase and one sentence. */
+import { WrittenInEnglish } from './engine_word';
 import type { Findings } from './findings';
 import { useHeadingFocus } from './heading_focus';
 import { OpenSite } from './open_site';
@@ -37,10 +38,13 @@ export function Headline({ findings, site }: { findings: Findings; site: SiteFil
       <div class="verdict">
         <OutcomeMark outcome={outcome} size={56} />
         <p class="phrase" id="verdict">
-          {outcome}
+          {strings.outcomes[outcome]}
         </p>
-        <p class="sentence">{sentence}</p>
+        <p class="sentence" {...strings.asWritten}>
+          {sentence}
+        </p>
       </div>
+      <WrittenInEnglish />
       <OpenSite />
     </section>
   );

@@ -1,10 +1,13 @@
 /** The language of the screens: kept on this device, the first time that of the browser. */
 import { remember, remembered } from './settings';
 
-export type Language = 'en';
+export type Language = 'en' | 'es';
 
 /** Each language is called as those who speak it call it. */
-export const languageNames: Record<Language, string> = { en: 'English' };
+export const languageNames: Record<Language, string> = {
+  en: 'English',
+  es: 'Español',
+};
 export const languages = Object.keys(languageNames) as Language[];
 
 const languageKey = 'proofstone.language';

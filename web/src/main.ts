@@ -9,4 +9,9 @@ import { loadWords } from './strings';
 const language = chosenLanguage();
 document.documentElement.lang = localeOf(language, navigator.languages);
 // Not awaited at the top: the screens share modules with this one, and each would wait for the other.
-void loadWords(language).then(() => import('./start'));
+loadWords(language)
+  .then(() => import('./start'))
+  .catch((error: unknown) => {
+    document.getElementById('not-loaded')?.removeAttribute('hidden');
+    throw error;
+  });

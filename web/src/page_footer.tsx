@@ -65,7 +65,7 @@ export function PageFooter({ findings }: { findings?: Findings | undefined }) {
       {findings && findings.cautions.length > 0 && (
         <section aria-labelledby="cautions-heading">
           <h2 id="cautions-heading">{words.heading}</h2>
-          <ul>
+          <ul {...strings.asWritten}>
             {findings.cautions.map((caution) => (
               <li>{caution}</li>
             ))}

@@ -1,6 +1,7 @@
 /** The top of the page: the name, units and appearance. */
 import type { UnitSystem } from './findings';
-import { addressOf, isInField, type Place, place } from './places';
+import { chooseLanguage, type Language, languageNames, languages } from './language';
+import { addressOf, isInField, type Place, place, losesTyped } from './places';
 import { type Appearance, appearance, nextAppearance, units } from './settings';
 import { strings } from './strings';
 
@@ -23,6 +24,33 @@ function UnitsSwitch() {
         </label>
       ))}
     </fieldset>
+  );
+}
+
+/**
+ * Beginning anew in another language would lose what is typed where nothing holds it yet; there
+ * the choice is not offered.
+ */
+function LanguageChoice() {
+  if (losesTyped(place.value)) return null;
+  return (
+    <label class="language">
+      <span class="for-readers">{strings.language}</span>
+      <select
+        name="language"
+        value={strings.code}
+        onChange={({ currentTarget }) => chooseLanguage(currentTarget.value as Language)}
+      >
+        {languages.map((language) => (
+          <option key={language} value={language} lang={language}>
+            {languageNames[language]}
+          </option>
+        ))}
+      </select>
+      <span class="code" aria-hidden="true">
+        {strings.code}
+      </span>
+    </label>
   );
 }
 
@@ -92,11 +120,12 @@ export function PageHeader() {
             d="M3.2 17.2c3.2-2.4 6-2.2 8.9-.2s6.1 1.9 9 0c2.4-1.6 4.5-1.7 6.800-.5L27 23.5 15 29 3.5 21.5Z"
           />
         </svg>
-        {strings.product}
+        <span class="name">{strings.product}</span>
       </span>
       <PlacesNavigation />
       <div class="tools">
         <UnitsSwitch />
+        <LanguageChoice />
         <AppearanceButton />
       </div>
     </header>

@@ -24,13 +24,13 @@ export function PictureFigure({ picture }: { picture: Picture }) {
 
   return (
     <figure class="picture" data-kind={picture.kind}>
-      <figcaption>{picture.title}</figcaption>
-      <div class="drawing" ref={place} hidden={!drawable} />
+      <figcaption {...strings.asWritten}>{picture.title}</figcaption>
+      <div class="drawing" ref={place} hidden={!drawable} {...strings.asWritten} />
       {!drawable && <p class="not-drawable">{strings.pictures.notDrawable}</p>}
       {picture.description && (
         <details class="in-words">
           <summary>{strings.pictures.inWords}</summary>
-          <p>{picture.description}</p>
+          <p {...strings.asWritten}>{picture.description}</p>
         </details>
       )}
     </figure>

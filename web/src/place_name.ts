@@ -1,6 +1,7 @@
 /** What a pointer of the site leads to, in words. */
 import { stepsOf } from './record/revision';
 import { standingAt } from './record/undoing';
+import { strings } from './strings';
 
 const longestValue = 160;
 
@@ -14,6 +15,7 @@ export function shortText(value: unknown): string | undefined {
 export function placeName(pointer: string, state: unknown): string {
   const [collection = '', id = '', ...field] = stepsOf(pointer);
   const name = standingAt(state, `/${collection}/${id}/name`);
-  const item = typeof name === 'string' ? name : `${collection} ${id}`.trim();
-  return [item, ...field].map((step) => step.replaceAll('_', ' ')).join(', ');
+  const { step } = strings.desk;
+  const item = typeof name === 'string' ? name : `${step(collection)} ${id}`.trim();
+  return [item.replaceAll('_', ' '), ...field.map(step)].join(', ');
 }

@@ -156,6 +156,12 @@ export function isTask(place: Place): boolean {
   }
 }
 
+/** Whether what is typed there stands nowhere else until it is kept, and a reload would lose it. */
+export function losesTyped(place: Place): boolean {
+  if (place.at === 'desk') return place.show === 'blend' || place.show === 'study';
+  return isTask(place);
+}
+
 export const place = signal<Place>(placeAt(location.hash));
 
 export function go(to: Place): void {

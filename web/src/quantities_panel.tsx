@@ -42,7 +42,7 @@ function Rows({ name, rows, note }: { name: string; rows: QuantityRow[]; note: s
       </tr>
       {rows.map((row) => (
         <tr key={`${row.item} ${row.of}`}>
-          <th scope="row">
+          <th scope="row" {...strings.asWritten}>
             {row.what}
             <span class="how">{row.how}</span>
           </th>

@@ -10,6 +10,7 @@ export type Strings = typeof english;
 /** One file for each language; only the chosen one is loaded. */
 const wordsIn: Record<Language, () => Promise<Strings>> = {
   en: async () => (await import('./words/english')).english,
+  es: async () => (await import('./words/spanish')).spanish,
 };
 
 export let strings: Strings;

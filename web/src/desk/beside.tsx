@@ -20,8 +20,10 @@ function Changed({ changed }: { changed: { finding: Finding; was: Outcome | unde
         <li key={finding.id}>
           <OutcomeMark outcome={finding.outcome} size={24} />
           <span>
-            <b>{finding.title}</b> {finding.outcome}{' '}
-            <span class="muted">{was === undefined ? words.fresh : words.was(was)}</span>
+            <b {...strings.asWritten}>{finding.title}</b> {strings.outcomes[finding.outcome]}{' '}
+            <span class="muted">
+              {was === undefined ? words.fresh : words.was(strings.outcomes[was])}
+            </span>
           </span>
         </li>
       ))}

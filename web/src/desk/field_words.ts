@@ -10,12 +10,13 @@ function capitalised(text: string): string {
 
 /** "energy_slope" → "Energy slope"; a field that has words of its own has those. */
 export function fieldName(key: string, node?: SchemaNode): string {
-  return words.fields[key] ?? node?.title ?? capitalised(key.replaceAll(/[_-]/g, ' '));
+  const title = node?.title === undefined ? undefined : plainWord(node.title);
+  return words.fields[key] ?? title ?? capitalised(key.replaceAll(/[_-]/g, ' '));
 }
 
 /** A word of the document: "flow_cases" → "flow cases". */
 export function plainWord(word: string): string {
-  return word.replaceAll('_', ' ');
+  return words.words[word] ?? word.replaceAll('_', ' ');
 }
 
 /** Several items of a part of the document. */
@@ -32,8 +33,10 @@ export function oneOfPart(part: string): string {
 export function helpFor(node: SchemaNode): string {
   const usual = node.default;
   return [
-    node.description ?? '',
-    typeof usual === 'string' || typeof usual === 'number' ? words.form.usual(String(usual)) : '',
+    words.fieldHelp[node.description ?? ''] ?? node.description ?? '',
+    typeof usual === 'string' || typeof usual === 'number'
+      ? words.form.usual(plainWord(String(usual)))
+      : '',
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');

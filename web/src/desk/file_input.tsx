@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { fileTaker } from '../open_site';
 import { strings } from '../strings';
+import { helpFor } from './field_words';
 import { elementAt, useForm } from './form_context';
 import { type InputProps, ProblemsHere } from './line_input';
 
@@ -56,7 +57,7 @@ export function FileInput({ node, name, pointer, value, onChange }: InputProps) 
         {kept === '' ? words.none : words.inFile(kept)}
         {kept !== '' && text === undefined && <span class="wrong">{words.missing}</span>}
       </p>
-      {node.description && <p class="help">{node.description}</p>}
+      {node.description && <p class="help">{helpFor(node)}</p>}
       <p class="file-choice">
         <button type="button" class="button quiet" onClick={() => picker.current?.click()}>
           {words.choose}

@@ -18,7 +18,7 @@ function chain(findings: readonly Finding[]): Compared {
       what: finding.title,
       cells: [
         {
-          text: finding.outcome,
+          text: strings.outcomes[finding.outcome],
           outcome: finding.outcome,
           finding,
           ...(finding.margin ? { margin: finding.margin.text } : {}),

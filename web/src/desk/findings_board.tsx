@@ -10,6 +10,7 @@ import { placeName } from '../place_name';
 import { view } from '../site_assessment';
 import { siteConflicts, siteState } from '../site_state';
 import { strings } from '../strings';
+import { plainWord } from './field_words';
 
 const words = strings.desk.boardPage;
 
@@ -20,7 +21,7 @@ const openInGroup = 3;
 function FindingLine({ finding }: { finding: Finding }) {
   return (
     <li>
-      <a class="finding-line" href={findingAddress(finding.id)}>
+      <a class="finding-line" href={findingAddress(finding.id)} {...strings.asWritten}>
         <b>{finding.title}</b>
         <span class="line">{finding.sentence}</span>
         {finding.next && <span class="line to-do">{finding.next}</span>}
@@ -100,7 +101,7 @@ function People() {
             <a class="finding-line" href={addressOf({ at: 'problem', problem: id })}>
               <b>{name}</b>
               <span class="line">
-                {disposition ? words.toClose(disposition.kind ?? '') : words.toDecide}
+                {disposition ? words.toClose(plainWord(disposition.kind ?? '')) : words.toDecide}
               </span>
             </a>
           </li>

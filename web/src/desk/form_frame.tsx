@@ -37,7 +37,7 @@ function Summary({ problems }: { problems: readonly Problem[] }) {
             {allowed && strings.form.allowed(allowed)}{' '}
             {!file && (
               <button type="button" class="as-link" onClick={() => goToProblem(where)}>
-                {words.goTo(where.slice(where.lastIndexOf('/') + 1).replaceAll('_', ' '))}
+                {words.goTo(strings.desk.step(where.slice(where.lastIndexOf('/') + 1)))}
               </button>
             )}
           </li>

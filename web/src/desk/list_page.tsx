@@ -17,7 +17,7 @@ function Counts({ findings }: { findings: readonly Finding[] }) {
     <span class="counts">
       {countOutcomes(findings).map(({ outcome, number }) => (
         <span key={outcome} class="count">
-          <OutcomeMark outcome={outcome} size={20} /> {number} {outcome}
+          <OutcomeMark outcome={outcome} size={20} /> {number} {strings.outcomes[outcome]}
         </span>
       ))}
     </span>

@@ -69,7 +69,7 @@ function inputRows(of: readonly Finding[]): ComparedRow[] {
 export function methodRows(of: readonly Finding[]): ComparedRow[] {
   return [
     row(words.outcome, of, (finding) => ({
-      text: finding.outcome,
+      text: strings.outcomes[finding.outcome],
       outcome: finding.outcome,
       finding,
       ...(finding.margin ? { margin: finding.margin.text } : {}),

@@ -38,7 +38,7 @@ function besideOneAnother(stands: Finding | undefined, proposed: Finding): Compa
       {
         what: words.outcome,
         cells: findings.map((finding) => ({
-          text: finding.outcome,
+          text: strings.outcomes[finding.outcome],
           outcome: finding.outcome,
           finding,
         })),

@@ -237,7 +237,7 @@ function PlanOverImage({
         )}
         <PlanDrawing drawing={drawing} />
       </MapView>
-      <p>{picture.description}</p>
+      <p {...strings.asWritten}>{picture.description}</p>
       <div class="form-bar">
         <button type="button" class="button" onClick={() => picker.current?.click()}>
           {image ? words.other : words.choose}

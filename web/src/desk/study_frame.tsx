@@ -40,13 +40,14 @@ export function StudyVerdict({ finding }: { finding: Finding }) {
   return (
     <div class="study-verdict" data-outcome={finding.outcome}>
       <p class="study-phrase">
-        <OutcomeMark outcome={finding.outcome} size={32} /> <b>{finding.outcome}</b>{' '}
+        <OutcomeMark outcome={finding.outcome} size={32} />{' '}
+        <b>{strings.outcomes[finding.outcome]}</b>{' '}
         {finding.margin && <span>{strings.card.marginOf(finding.margin.text)}</span>}
       </p>
-      <p>{finding.sentence}</p>
+      <p {...strings.asWritten}>{finding.sentence}</p>
       {finding.next && (
         <p class="to-do">
-          <b>{words.next}</b> {finding.next}
+          <b>{words.next}</b> <span {...strings.asWritten}>{finding.next}</span>
         </p>
       )}
     </div>
@@ -62,7 +63,9 @@ export function StudyCautions({ findings }: { findings: readonly Finding[] }) {
       <h2>{strings.card.cautions}</h2>
       <ul>
         {cautions.map((caution) => (
-          <li key={caution}>{caution}</li>
+          <li key={caution} {...strings.asWritten}>
+            {caution}
+          </li>
         ))}
       </ul>
     </section>

@@ -74,8 +74,8 @@ export function ObjectFields({
 }
 
 function variantName(variant: SchemaNode, index: number): string {
-  if (variant.title !== undefined) return variant.title;
-  if ('const' in variant) return String(variant.const);
+  if (variant.title !== undefined) return plainWord(variant.title);
+  if ('const' in variant) return plainWord(String(variant.const));
   const fixed = Object.values(variant.properties ?? {}).find((field) => 'const' in resolved(field));
   return fixed ? plainWord(String(resolved(fixed).const)) : String(index + 1);
 }

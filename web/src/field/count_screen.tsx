@@ -113,8 +113,13 @@ function LiveWords({
         <>
           <OutcomeMark outcome={decision.outcome} size={32} />
           <p>
-            <b>{decision.outcome}</b> <span class="sentence">{decision.sentence}</span>{' '}
-            <span class="sentence">{decision.next}</span>
+            <b>{strings.outcomes[decision.outcome]}</b>{' '}
+            <span class="sentence" {...strings.asWritten}>
+              {decision.sentence}
+            </span>{' '}
+            <span class="sentence" {...strings.asWritten}>
+              {decision.next}
+            </span>
           </p>
         </>
       ) : (

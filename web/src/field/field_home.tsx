@@ -63,7 +63,7 @@ export function FieldHome() {
               to={{ at: 'lot', lot: id }}
               name={name}
               outcome={verdict?.outcome}
-              line={verdict?.outcome ?? words.noLook}
+              line={verdict ? strings.outcomes[verdict.outcome] : words.noLook}
             />
           );
         })}

@@ -1,4 +1,5 @@
 /** One lot: what is known of its rock, and what can be done about it now. */
+import { WrittenInEnglish } from '../engine_word';
 import { OutcomeMark } from '../outcome_mark';
 import { PhotoStrip } from '../photo_strip';
 import { addressOf, type LotTask } from '../places';
@@ -62,11 +63,20 @@ export function LotPage({ lot }: { lot: string }) {
       <div class="lot-verdict">
         <OutcomeMark outcome={verdict?.outcome ?? 'not yet known'} size={40} />
         <p>
-          <b>{verdict?.outcome ?? words.noLook}</b>
-          {verdict && <span class="sentence">{verdict.sentence}</span>}
+          <b>{verdict ? strings.outcomes[verdict.outcome] : words.noLook}</b>
+          {verdict && (
+            <span class="sentence" {...strings.asWritten}>
+              {verdict.sentence}
+            </span>
+          )}
         </p>
       </div>
-      {verdict?.next && <p class="next-step">{verdict.next}</p>}
+      {verdict?.next && (
+        <p class="next-step" {...strings.asWritten}>
+          {verdict.next}
+        </p>
+      )}
+      <WrittenInEnglish />
       <nav class="actions" aria-label={words.actions}>
         <Action
           lot={lot}

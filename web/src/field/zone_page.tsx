@@ -1,4 +1,5 @@
 /** The walk along a zone that is being built: its checks in the order of work, and one check of them. */
+import { EngineWord, engineWord, WrittenInEnglish } from '../engine_word';
 import { OutcomeMark } from '../outcome_mark';
 import { addressOf } from '../places';
 import { ProblemLines } from '../problem_list';
@@ -27,9 +28,12 @@ function CheckLink({ zone, check, number }: { zone: string; check: PlacingCheck;
       <a class="lot-link" href={addressOf({ at: 'zone', zone, check: check.id })}>
         <OutcomeMark outcome={check.outcome} size={32} />
         <span>
-          <b>{`${number}. ${check.title}`}</b>
+          <b>
+            {number}. <EngineWord word={check.title} />
+          </b>
           <span class="line">
-            {check.hold_point && <span class="hold-point">{words.holdPoint}</span>} {check.state}
+            {check.hold_point && <span class="hold-point">{words.holdPoint}</span>}{' '}
+            <EngineWord word={check.state} />
           </span>
         </span>
       </a>
@@ -45,13 +49,18 @@ function Walk({ checklist }: { checklist: Checklist }) {
       <div class="lot-verdict">
         <OutcomeMark outcome={outcome} size={40} />
         <p>
-          <b>{outcome}</b>
-          <span class="sentence">{sentence}</span>
+          <b>{strings.outcomes[outcome]}</b>
+          <span class="sentence" {...strings.asWritten}>
+            {sentence}
+          </span>
         </p>
       </div>
-      <p class="next-step">{next}</p>
+      <p class="next-step" {...strings.asWritten}>
+        {next}
+      </p>
+      <WrittenInEnglish />
       {cautions.map((caution) => (
-        <p class="caution" key={caution}>
+        <p class="caution" key={caution} {...strings.asWritten}>
           {caution}
         </p>
       ))}
@@ -77,7 +86,7 @@ function fieldsOf(check: PlacingCheck): Field[] {
   const where: Field = { name: 'where', label: strings.tasks.where, kind: 'text' };
   const points: Field = {
     name: 'points',
-    label: check.title,
+    label: engineWord(check.title),
     kind: 'points',
     unit: check.unit,
     fewest: check.fewest_points,
@@ -158,33 +167,37 @@ function CheckForm({ zone, check }: { zone: string; check: PlacingCheck }) {
     <>
       <TaskForm
         back={{ at: 'zone', zone }}
-        heading={check.title}
+        heading={engineWord(check.title)}
         signed={true}
         about={
           <>
             <dl class="asked">
               <dt>{words.asked}</dt>
-              <dd>{check.required}</dd>
+              <dd {...strings.asWritten}>{check.required}</dd>
               <dt>{words.tolerance}</dt>
-              <dd>{check.tolerance}</dd>
+              <dd {...strings.asWritten}>{check.tolerance}</dd>
               <dt>{words.how}</dt>
-              <dd>{check.how}</dd>
+              <dd {...strings.asWritten}>{check.how}</dd>
               <dt>{words.state}</dt>
-              <dd>{check.state}</dd>
+              <dd>
+                <EngineWord word={check.state} />
+              </dd>
             </dl>
             {check.evidence.length > 0 && (
-              <ul class="taken">
+              <ul class="taken" {...strings.asWritten}>
                 {check.evidence.map((line) => (
                   <li key={line}>{line}</li>
                 ))}
               </ul>
             )}
-            <p class="next-step">{check.next}</p>
+            <p class="next-step" {...strings.asWritten}>
+              {check.next}
+            </p>
           </>
         }
         fields={() => fieldsOf(check)}
         changesFrom={(answers) => ({
-          note: words.note(check.title),
+          note: words.note(engineWord(check.title)),
           changes: [changeFrom(zone, check, answers)],
         })}
       />

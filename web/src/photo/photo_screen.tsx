@@ -39,8 +39,13 @@ function LiveWords({ draft, answer }: { draft: Draft; answer: AssessAnswer | und
           <>
             <OutcomeMark outcome={said.outcome} size={32} />
             <p>
-              <b>{said.outcome}</b> <span class="sentence">{said.sentence}</span>{' '}
-              <span class="sentence">{said.next || together?.next}</span>
+              <b>{strings.outcomes[said.outcome]}</b>{' '}
+              <span class="sentence" {...strings.asWritten}>
+                {said.sentence}
+              </span>{' '}
+              <span class="sentence" {...strings.asWritten}>
+                {said.next || together?.next}
+              </span>
             </p>
           </>
         ) : answer?.problems?.length ? (
@@ -54,7 +59,9 @@ function LiveWords({ draft, answer }: { draft: Draft; answer: AssessAnswer | und
           <summary>{words.mind}</summary>
           <ul>
             {cautions.map((caution) => (
-              <li key={caution}>{caution}</li>
+              <li key={caution} {...strings.asWritten}>
+                {caution}
+              </li>
             ))}
           </ul>
         </details>

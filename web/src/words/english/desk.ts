@@ -125,6 +125,12 @@ export const desk = {
     nominal_d50: 'Nominal D50',
     nonconformances: 'Problems',
   } as Record<string, string>,
+  /** Words and titles of the document's schema, by its own; one left out stands as it is. */
+  words: {} as Record<string, string>,
+  /** What is said below fields, by what the schema says. */
+  fieldHelp: {} as Record<string, string>,
+  /** A step of a pointer into the document: "flow_cases" → "flow cases". */
+  step: (key: string) => key.replaceAll('_', ' '),
 
   form: {
     notStated: 'not stated',

@@ -65,7 +65,7 @@ export const field = {
     tapFirst:
       'Tap the size of the first stone: its middle axis, neither the longest nor the shortest.',
     more: 'Go on: so few stones say nothing yet.',
-    stones: (number: number) => (number === 1 ? 'stone' : 'stones'),
+    stones: (number: number): string => (number === 1 ? 'stone' : 'stones'),
     binsLabel: 'Size of the stone',
     undo: 'Take back',
     finish: 'Done',

@@ -10,7 +10,7 @@ export const findings = {
     heading: 'Findings',
     show: 'Show findings by outcome',
     all: 'All',
-    counted: (number: number) => (number === 1 ? 'finding' : 'findings'),
+    counted: (number: number): string => (number === 1 ? 'finding' : 'findings'),
     none: 'The engine has nothing to say about this site yet.',
     reach: (id: string) => `reach ${id}`,
     zone: (id: string) => `zone ${id}`,

@@ -1,6 +1,7 @@
 /** The page round every screen: its head, its foot, what it says of itself. */
 import type { FailureKind } from '../../engine_messages';
-import type { UnitSystem } from '../../findings';
+import type { Outcome, UnitSystem } from '../../findings';
+import type { Language } from '../../language';
 import type { Appearance } from '../../settings';
 
 export const page = {
@@ -16,6 +17,22 @@ export const page = {
     field: 'Field',
     desk: 'Desk',
   },
+
+  code: 'en' as Language,
+  language: 'Language',
+  /** What the engine wrote stands in its language: attributes of the elements that show it. */
+  asWritten: {} as { lang?: string },
+  /** Said where findings stand, by languages that the engine does not write. */
+  writtenInEnglish: '',
+  /** What a finding comes to. */
+  outcomes: {
+    meets: 'meets',
+    'falls short': 'falls short',
+    'not yet known': 'not yet known',
+    'ask the designer': 'ask the designer',
+  } satisfies Record<Outcome, string>,
+  /** Other words of the engine that stand by themselves, by its own word; one left out stands as it is. */
+  engineWords: {} as Record<string, string>,
 
   units: {
     label: 'Units',
