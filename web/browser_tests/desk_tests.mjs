@@ -128,7 +128,7 @@ export function deskTests(world) {
         'Changed: Outer bank',
         'Layout of the lower bend; an invented site',
       ]);
-      assert.match(await page.textContent('.revisions'), /Outer bank, layer thickness 8 in/);
+      assert.match(await page.textContent('.revisions'), /Outer bank · Layer thickness 8 in/);
       assert.deepEqual(page.complaints, []);
       await page.context().close();
     });

@@ -109,7 +109,19 @@ export async function openApplication(world, options = {}, hash = '', server = w
   await page.goto(server.address + hash);
   await page.waitForSelector('#verdict');
   await page.waitForSelector('.drawing svg');
+  await wholePage(page);
   return page;
+}
+
+/** Waits until the lists and pictures of a page, which come a few at a time, are all there. */
+export function wholePage(page) {
+  return page.waitForFunction(
+    () =>
+      !document.querySelector('section[aria-busy="true"]') &&
+      [...document.querySelectorAll('.drawing')].every(
+        (drawing) => drawing.hidden || drawing.firstElementChild,
+      ),
+  );
 }
 
 /** The findings as the page saves them. */
@@ -137,7 +149,7 @@ export function askEngine(page, world, request, times = 0, warmUp = 1) {
             'answer' in data
               ? settle(data.answer)
               : fail(new Error(`${data.failure} ${data.detail}`));
-          worker.postMessage({ id, engine, request: text });
+          worker.postMessage({ id, engine, request: JSON.parse(text) });
         });
       let answer;
       for (let id = -unmeasured; id < 0; id += 1) answer = await ask(id);

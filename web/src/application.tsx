@@ -16,6 +16,7 @@ import { FindingsList } from './findings_list';
 import { Headline } from './headline';
 import { usePlaceFocus } from './heading_focus';
 import { Help } from './help';
+import { JudgingNotice } from './judging_notice';
 import { DropPlace } from './open_site';
 import { NewVersionNotice, PageFooter } from './page_footer';
 import { PageHeader } from './page_header';
@@ -121,6 +122,7 @@ function SitePart({ here }: { here: Place }) {
     default:
       return (
         <>
+          {!isTask(here) && <JudgingNotice />}
           {shown.state === 'findings' && !isTask(here) && <Conflicts />}
           <SiteScreen here={here} />
         </>

@@ -37,7 +37,7 @@ function client(...acts: ((worker: ScriptedWorker, message: ToWorker) => void)[]
 }
 
 const echo = (worker: ScriptedWorker, { id, request }: ToWorker) =>
-  worker.say({ id, answer: request });
+  worker.say({ id, answer: JSON.stringify(request) });
 const stop = (worker: ScriptedWorker, { id }: ToWorker) =>
   worker.say({ id, failure: 'stopped', detail: 'unreachable' });
 
@@ -108,6 +108,36 @@ describe('the client of the engine', () => {
     );
     await expect(engine.ask({})).rejects.toBeInstanceOf(EngineFailure);
     await expect(engine.ask({})).rejects.toMatchObject({ kind: 'not loaded' });
+  });
+
+  it('puts a long answer together and tells how much of it has come', async () => {
+    const { engine } = client((worker, { id }) => {
+      worker.say({ id, frame: { rows: [], sum: 3 }, portions: 2 });
+      worker.say({ id, portion: { at: ['rows'], rows: [1] } });
+      worker.say({ id, portion: { at: ['rows'], rows: [2] } });
+    });
+    const shares: number[] = [];
+    const answer = await engine.ask({}, { hear: (share) => shares.push(share) });
+    expect(answer).toEqual({ rows: [1, 2], sum: 3 });
+    expect(shares).toEqual([0, 0.5]);
+  });
+
+  it('ends what nobody waits for any more, and goes on with what waits behind it', async () => {
+    const { engine, workers } = client(() => undefined, echo);
+    const [first, second] = [new AbortController(), new AbortController()];
+    const asked = [
+      engine.ask({ n: 1 }, { signal: first.signal }),
+      engine.ask({ n: 2 }, { signal: second.signal }),
+      engine.ask({ n: 3 }),
+    ];
+    second.abort(new Error('other wish'));
+    await expect(asked[1]).rejects.toThrow('other wish');
+    expect(workers[0]?.terminated).toBe(false);
+    first.abort(new Error('newer question'));
+    await expect(asked[0]).rejects.toThrow('newer question');
+    expect(workers[0]?.terminated).toBe(true);
+    expect(await asked[2]).toEqual({ n: 3 });
+    await expect(engine.ask({ n: 4 }, { signal: first.signal })).rejects.toThrow('newer question');
   });
 
   it('does not listen to a worker it has replaced', async () => {

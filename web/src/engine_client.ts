@@ -1,4 +1,5 @@
 /** Asks the engine in its worker. A worker that fails is replaced; nothing waits for ever. */
+import { putPortion } from './answer_portions';
 import type { FailureKind, FromWorker, ToWorker } from './engine_messages';
 
 /** The engine gave no answer; `kind` says why and `detail` is what the browser said. */
@@ -17,8 +18,18 @@ export type WorkerLike = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' 
 interface Waiting {
   message: ToWorker;
   attempts: number;
-  settle: (answer: string) => void;
-  fail: (failure: EngineFailure) => void;
+  settle: (answer: unknown) => void;
+  fail: (why: unknown) => void;
+  hear: (share: number) => void;
+  /** A long answer as far as it has come. */
+  coming?: { frame: unknown; portions: number; taken: number };
+}
+
+export interface AskOptions {
+  /** Nobody wants the answer any more; what the engine has begun is ended. */
+  signal?: AbortSignal;
+  /** Hears how much of a long answer has come, 0 to 1. */
+  hear?: (share: number) => void;
 }
 
 const longestAnswerMs = 60_000;
@@ -41,15 +52,39 @@ export class EngineClient {
     private readonly patienceMs: number = longestAnswerMs,
   ) {}
 
-  /** The answer to a request, parsed. Rejects with EngineFailure. */
-  async ask<Answer>(request: object): Promise<Answer> {
+  /** The answer to a request, parsed. Rejects with EngineFailure, or the reason of `signal`. */
+  ask<Answer>(
+    request: object,
+    { signal, hear = () => undefined }: AskOptions = {},
+  ): Promise<Answer> {
     const id = ++this.lastId;
-    const message = { id, engine: this.engineUrl, request: JSON.stringify(request) };
-    const answer = await new Promise<string>((settle, fail) => {
-      this.queue.push({ message, attempts: 0, settle, fail });
+    const message = { id, engine: this.engineUrl, request };
+    return new Promise<Answer>((settle, fail) => {
+      if (signal?.aborted) {
+        fail(signal.reason);
+        return;
+      }
+      const waiting: Waiting = {
+        message,
+        attempts: 0,
+        settle: (answer) => settle(answer as Answer),
+        fail,
+        hear,
+      };
+      signal?.addEventListener('abort', () => this.abandon(waiting, signal.reason), { once: true });
+      this.queue.push(waiting);
       if (this.queue.length === 1) this.sendFirst();
     });
-    return JSON.parse(answer) as Answer;
+  }
+
+  private abandon(waiting: Waiting, why: unknown): void {
+    const place = this.queue.indexOf(waiting);
+    if (place === 0) {
+      this.endFirst(why);
+    } else if (place > 0) {
+      this.queue.splice(place, 1);
+      waiting.fail(why);
+    }
   }
 
   /** One request is with the worker at a time, so that a failure is known to be its own. */
@@ -57,12 +92,15 @@ export class EngineClient {
     const first = this.queue[0];
     if (!first) return;
     first.attempts += 1;
-    this.timer = setTimeout(() => this.endFirst('too slow', ''), this.patienceMs);
+    this.timer = setTimeout(
+      () => this.endFirst(new EngineFailure('too slow', '')),
+      this.patienceMs,
+    );
     try {
       this.worker ??= this.start();
       this.worker.postMessage(first.message);
     } catch (error) {
-      this.endFirst('not loaded', String(error));
+      this.endFirst(new EngineFailure('not loaded', String(error)));
     }
   }
 
@@ -81,15 +119,31 @@ export class EngineClient {
     const first = this.queue[0];
     if (!first || message.id !== first.message.id) return;
     if ('answer' in message) {
-      clearTimeout(this.timer);
-      this.queue.shift();
-      first.settle(message.answer);
-      this.sendFirst();
+      this.settleFirst(JSON.parse(message.answer));
+    } else if ('frame' in message) {
+      first.coming = { frame: message.frame, portions: message.portions, taken: 0 };
+      this.takeIn(first, first.coming);
+    } else if ('portion' in message) {
+      if (!first.coming) return;
+      putPortion(first.coming.frame, message.portion);
+      first.coming.taken += 1;
+      this.takeIn(first, first.coming);
     } else if (message.failure === 'stopped') {
       this.lose(message.detail);
     } else {
-      this.endFirst(message.failure, message.detail);
+      this.endFirst(new EngineFailure(message.failure, message.detail));
     }
+  }
+
+  private takeIn(first: Waiting, { frame, portions, taken }: NonNullable<Waiting['coming']>): void {
+    if (taken === portions) this.settleFirst(frame);
+    else first.hear(taken / portions);
+  }
+
+  private settleFirst(answer: unknown): void {
+    clearTimeout(this.timer);
+    this.queue.shift()?.settle(answer);
+    this.sendFirst();
   }
 
   /** The worker is of no more use: replace it, and ask the same once more. */
@@ -98,7 +152,7 @@ export class EngineClient {
     if (!first) {
       this.dropWorker();
     } else if (first.attempts >= mostAttempts) {
-      this.endFirst('stopped', detail);
+      this.endFirst(new EngineFailure('stopped', detail));
     } else {
       clearTimeout(this.timer);
       this.dropWorker();
@@ -106,11 +160,11 @@ export class EngineClient {
     }
   }
 
-  private endFirst(kind: FailureKind, detail: string): void {
+  /** Whoever waits first gets no answer; the worker is at it still, and is of no more use. */
+  private endFirst(why: unknown): void {
     clearTimeout(this.timer);
     this.dropWorker();
-    const first = this.queue.shift();
-    first?.fail(new EngineFailure(kind, detail));
+    this.queue.shift()?.fail(why);
     this.sendFirst();
   }
 

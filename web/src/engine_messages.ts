@@ -1,4 +1,5 @@
 /** What the page and the worker of the engine say to each other. */
+import type { Portion } from './answer_portions';
 
 /** Why the engine cannot answer. */
 export type FailureKind =
@@ -15,9 +16,14 @@ export interface ToWorker {
   id: number;
   /** Where the module of the engine lies. */
   engine: string;
-  /** The request, as JSON text. */
-  request: string;
+  /** The request; the worker makes the text of it that the engine reads. */
+  request: object;
 }
 
 export type FromWorker =
-  { id: number; answer: string } | { id: number; failure: FailureKind; detail: string };
+  /** The answer as JSON text. */
+  | { id: number; answer: string }
+  /** A long answer without the rows of its long lists, which follow in `portions` messages. */
+  | { id: number; frame: unknown; portions: number }
+  | { id: number; portion: Portion }
+  | { id: number; failure: FailureKind; detail: string };

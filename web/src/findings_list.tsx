@@ -4,10 +4,17 @@ import { linkedFinding } from './deep_link';
 import { FindingCard } from './finding_card';
 import { countOutcomes, groupFindings } from './finding_groups';
 import type { Finding, Outcome } from './findings';
+import { usePortion } from './more_button';
 import { OutcomeMark } from './outcome_mark';
 import { strings } from './strings';
 
 const words = strings.findings;
+
+/** So many are drawn at a time. */
+const portion = 150;
+const step = 40;
+/** On paper everything stands open; a site with more findings has its reports. */
+const mostPrinted = 1000;
 
 function usePrinting(): boolean {
   const [printing, setPrinting] = useState(false);
@@ -54,9 +61,17 @@ export function FindingsList({ findings }: { findings: Finding[] }) {
 
   const counts = countOutcomes(findings);
   const present = counts.some(({ outcome }) => outcome === only) ? only : undefined;
-  const shown = present ? findings.filter(({ outcome }) => outcome === present) : findings;
+  const wanted = present ? findings.filter(({ outcome }) => outcome === present) : findings;
+  const atLeast = printing ? mostPrinted : wanted.findIndex(({ id }) => id === linked) + 1;
+  const { shown, growing, more } = usePortion(wanted, portion, { atLeast, step });
   return (
-    <section class="findings" id="findings" aria-labelledby="findings-heading" tabIndex={-1}>
+    <section
+      class="findings"
+      id="findings"
+      aria-labelledby="findings-heading"
+      aria-busy={growing}
+      tabIndex={-1}
+    >
       <h2 id="findings-heading">{words.heading}</h2>
       {findings.length === 0 && <p>{words.none}</p>}
       {counts.length > 1 && (
@@ -92,6 +107,7 @@ export function FindingsList({ findings }: { findings: Finding[] }) {
           ))}
         </section>
       ))}
+      {more}
     </section>
   );
 }

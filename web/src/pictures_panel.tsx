@@ -1,6 +1,7 @@
 /** The pictures of the site, redrawn by the engine for the width there is. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Picture } from './findings';
+import { usePortion } from './more_button';
 import { PictureFigure } from './picture';
 import { pictureWidth } from './site_assessment';
 import { strings } from './strings';
@@ -46,17 +47,23 @@ function useMeasuredWidth() {
   return measured;
 }
 
+/** So many are drawn at a time. */
+const portion = 40;
+const step = 16;
+
 export function PicturesPanel({ pictures }: { pictures: Picture[] }) {
   const measured = useMeasuredWidth();
+  const { shown, growing, more } = usePortion(pictures, portion, { step });
   return (
-    <section class="pictures" aria-labelledby="pictures-heading">
+    <section class="pictures" aria-labelledby="pictures-heading" aria-busy={growing}>
       <h2 id="pictures-heading" class="for-readers">
         {strings.pictures.heading}
       </h2>
       <div class="picture-width" ref={measured} aria-hidden="true" />
-      {pictures.map((picture) => (
+      {shown.map((picture) => (
         <PictureFigure key={picture.id} picture={picture} />
       ))}
+      {more}
     </section>
   );
 }

@@ -1,7 +1,12 @@
 /** What a pointer of the site leads to, in words. */
-import { stepsOf } from './record/revision';
+import { capitalised, fieldName, oneOfPart } from './desk/field_words';
+import { pointerTo, stepsOf } from './record/revision';
 import { standingAt } from './record/undoing';
-import { strings } from './strings';
+
+interface NamedItem {
+  name?: string;
+  ticket?: string;
+}
 
 const longestValue = 160;
 
@@ -11,11 +16,12 @@ export function shortText(value: unknown): string | undefined {
   return text.length > longestValue ? undefined : text;
 }
 
-/** The name of the item that a pointer leads into, and the field. */
+/** The item that a pointer leads into, by its name or what else tells it apart, and the field. */
 export function placeName(pointer: string, state: unknown): string {
-  const [collection = '', id = '', ...field] = stepsOf(pointer);
-  const name = standingAt(state, `/${collection}/${id}/name`);
-  const { step } = strings.desk;
-  const item = typeof name === 'string' ? name : `${step(collection)} ${id}`.trim();
-  return [item.replaceAll('_', ' '), ...field.map(step)].join(', ');
+  const [collection = '', id, ...field] = stepsOf(pointer);
+  const part = capitalised(oneOfPart(collection));
+  if (id === undefined) return part;
+  const item = standingAt(state, pointerTo(collection, id)) as NamedItem | undefined;
+  const name = item?.name ?? `${part} ${item?.ticket ?? id}`;
+  return [name, ...field.map((step) => fieldName(step))].join(' · ');
 }

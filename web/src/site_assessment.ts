@@ -1,6 +1,6 @@
 /** The site that is open and what the engine says about it, kept up to date with the settings. */
 import { batch, computed, effect, signal } from '@preact/signals';
-import { engine, failureFrom } from './engine';
+import { engineFor, failureFrom, isLong } from './engine';
 import { EngineFailure } from './engine_client';
 import type { AssessAnswer, Findings, PageAnswer, Picture, Problem } from './findings';
 import { readPhoto } from './record/photo';
@@ -52,11 +52,44 @@ const question = computed(() => {
   };
 });
 
+/** A judging that takes its time: how much of its answer has come, or that the user ended it. */
+export const judging = signal<{ share: number } | 'ended' | undefined>(undefined);
+let end: () => void = () => undefined;
+
+/** The user does not want to wait: what was found before stands. */
+export function endJudging(): void {
+  end();
+  batch(() => {
+    working.value = false;
+    judging.value = 'ended';
+  });
+}
+
+/** What the engine says to a question; undefined where another one was asked meanwhile. */
+async function askedAnswer(
+  asked: NonNullable<typeof question.value>,
+): Promise<AssessAnswer | undefined> {
+  const ending = new AbortController();
+  const { signal: ended } = ending;
+  end();
+  end = isLong(asked.request) ? () => ending.abort() : () => undefined;
+  const hear = (share: number) => (judging.value = { share });
+  judging.value = undefined;
+  if (isLong(asked.request)) hear(0);
+  try {
+    return await engineFor(asked.request).ask<AssessAnswer>(asked.request, { signal: ended, hear });
+  } catch (error) {
+    if (ended.aborted) return undefined;
+    throw error;
+  }
+}
+
 async function assess(asked: NonNullable<typeof question.value>): Promise<void> {
   working.value = true;
   let next: View;
   try {
-    const answer = await engine.ask<AssessAnswer>(asked.request);
+    const answer = await askedAnswer(asked);
+    if (!answer) return;
     const { findings, pictures = [], problems = [] } = answer;
     next = findings
       ? { state: 'findings', site: asked.open, findings, pictures }
@@ -69,6 +102,7 @@ async function assess(asked: NonNullable<typeof question.value>): Promise<void> 
   batch(() => {
     view.value = next;
     working.value = false;
+    judging.value = undefined;
   });
   if (next.state === 'findings') void keepIfPicked(next.site, next.findings.site.name);
 }
@@ -141,7 +175,7 @@ export function openKept(id: string): void {
 /** Asks again after a failure. */
 export function tryAgain(): void {
   askedByUser.value = true;
-  view.value = { state: 'opening' };
+  if (judging.peek() !== 'ended') view.value = { state: 'opening' };
   if (openedSite.value) attempt.value += 1;
   else void openFirstExample();
 }
@@ -178,7 +212,8 @@ export async function askOpenSite<Answer extends { problems?: Problem[] }>(
   if (!asked) return undefined;
   const { document, files, units } = asked.request;
   try {
-    const answer = await engine.ask<Answer>({ ask, document, files, units });
+    const request = { ask, document, files, units };
+    const answer = await engineFor(request).ask<Answer>(request);
     if (!answer.problems) return answer;
     view.value = { state: 'problems', label: asked.open.label, problems: answer.problems };
   } catch (error) {
@@ -202,7 +237,8 @@ export async function writePaper(
   const asked = question.peek();
   if (!asked) return {};
   const { document, files, units } = asked.request;
-  return engine.ask({ ask: 'report', paper, document, files, units });
+  const request = { ask: 'report', paper, document, files, units };
+  return engineFor(request).ask(request);
 }
 
 /** A printable page of the open site as the engine writes it. */

@@ -2,6 +2,7 @@
 import { render } from 'preact';
 import { Application } from './application';
 import { followAddress } from './deep_link';
+import { drawAllNow } from './drawing_queue';
 import { startStoring } from './offline_readiness';
 import { followTitle } from './page_title';
 import { followPlaces } from './places';
@@ -13,6 +14,7 @@ import { startAssessing } from './site_assessment';
 import { followSite } from './site_state';
 
 startSettings();
+addEventListener('beforeprint', drawAllNow);
 followAddress();
 followPlaces();
 const place = document.getElementById('application');

@@ -1,5 +1,6 @@
 /** What the engine answers when a page of the desk asks about the open site. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Asking, SiteRequest } from '../engine';
 import { LatestQuestion } from '../latest_question';
 import type { Change } from '../record/revision';
 import { openedSite } from '../record/site_record';
@@ -21,11 +22,11 @@ interface Question {
   /** Tells one question from the next. */
   key: object;
   site: SiteFiles;
-  question: object;
+  question: Asking;
   changes: Change[];
 }
 
-function requestOf({ site, question, changes }: Question): object {
+function requestOf({ site, question, changes }: Question): SiteRequest {
   return {
     ...question,
     document: changes.length > 0 ? documentWith(site, changes) : site.document,
@@ -39,7 +40,7 @@ function requestOf({ site, question, changes }: Question): object {
  * question. `changes` are asked about as if they were kept.
  */
 export function useAsked<Answer>(
-  question: object | undefined,
+  question: Asking | undefined,
   changes: readonly Change[] = [],
 ): Asked<Answer> {
   const [answered, setAnswered] = useState<{ to: object; answer: Answer } | undefined>(undefined);

@@ -1,6 +1,7 @@
 /** Beside a form: what the engine says of the item, as kept or as it would be. */
 import type { Finding, Outcome } from '../findings';
 import { FindingCard } from '../finding_card';
+import { usePortion } from '../more_button';
 import { OutcomeMark } from '../outcome_mark';
 import { PicturesPanel } from '../pictures_panel';
 import { placeName } from '../place_name';
@@ -53,14 +54,19 @@ function InTheWay({ trial }: { trial: Trial | undefined }) {
   );
 }
 
+/** So many are listed at a time. */
+const portion = 60;
+const step = 20;
+
 export function Beside({ item, trial }: { item?: ItemPlace; trial: Trial | undefined }) {
-  const shown = view.value;
-  const kept = shown.state === 'findings' ? shown : undefined;
+  const standing = view.value;
+  const kept = standing.state === 'findings' ? standing : undefined;
   const would = trial?.answer.findings ? trial.answer : undefined;
   const findings = would?.findings?.findings ?? kept?.findings.findings ?? [];
   const pictures = would?.pictures ?? kept?.pictures ?? [];
   const state = siteState.value;
   const about = item ? findingsAbout(item, findings, state) : [];
+  const { shown, more } = usePortion(about, portion, { step });
   const drawn = item ? picturesAbout(item, pictures, state) : [];
   const changed = would
     ? changedOutcomes(kept?.findings.findings ?? [], would.findings?.findings ?? [])
@@ -77,9 +83,10 @@ export function Beside({ item, trial }: { item?: ItemPlace; trial: Trial | undef
       {about.length === 0 && changed.length === 0 && <p>{item ? words.nothing : words.change}</p>}
       {about.length > 0 && <h3>{words.all(about.length)}</h3>}
       <div class="findings">
-        {about.map((finding) => (
+        {shown.map((finding) => (
           <FindingCard key={finding.id} finding={finding} linked={false} printing={false} />
         ))}
+        {more}
       </div>
     </aside>
   );

@@ -2,6 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { engine } from '../engine';
 import { siteState } from '../site_state';
+import { capitalised } from './field_words';
 import type { Choice } from './form_context';
 
 interface Described {
@@ -9,23 +10,38 @@ interface Described {
   name?: string;
   title?: string;
   family?: string;
+  inputs?: { key: string; meaning: string }[];
 }
 
-let told: Promise<{ classes: Choice[]; methods: Choice[] }> | undefined;
+/** What the engine knows by id: classes, methods, the inputs of each method. */
+type EngineChoices = Record<string, Choice[]>;
 
-async function describe(ask: 'classes' | 'methods'): Promise<Choice[]> {
-  const answer = await engine.ask<Record<string, Described[] | undefined>>({ ask });
-  return (answer[ask] ?? []).map(({ id, name, title, family }) => ({
-    value: id,
-    label: [name ?? title ?? id, family].filter((part) => part).join(' · '),
-  }));
+let told: Promise<EngineChoices> | undefined;
+
+async function describe(ask: 'classes' | 'methods'): Promise<Described[]> {
+  return (await engine.ask<Record<string, Described[] | undefined>>({ ask }))[ask] ?? [];
+}
+
+function choiceOf({ id, name, title, family }: Described): Choice {
+  return { value: id, label: [name ?? title ?? id, family].filter((part) => part).join(' · ') };
+}
+
+/** The collection of the inputs of a method, as the schema of the document names it. */
+export function inputsOf(method: string): string {
+  return `inputs of ${method}`;
 }
 
 /** The classes and methods of the engine, asked for once. */
-function engineChoices() {
+function engineChoices(): Promise<EngineChoices> {
   told ??= Promise.all([describe('classes'), describe('methods')]).then(([classes, methods]) => ({
-    classes,
-    methods,
+    classes: classes.map(choiceOf),
+    methods: methods.map(choiceOf),
+    ...Object.fromEntries(
+      methods.map(({ id, inputs = [] }) => [
+        inputsOf(id),
+        inputs.map(({ key, meaning }) => ({ value: key, label: capitalised(meaning) })),
+      ]),
+    ),
   }));
   told.catch(() => (told = undefined));
   return told;
@@ -40,7 +56,7 @@ function itemsOf(collection: string): Choice[] {
 }
 
 export function useChoices(): (collection: string) => Choice[] {
-  const [known, setKnown] = useState<{ classes: Choice[]; methods: Choice[] } | undefined>();
+  const [known, setKnown] = useState<EngineChoices>({});
   useEffect(() => {
     let wanted = true;
     engineChoices().then(
@@ -53,8 +69,5 @@ export function useChoices(): (collection: string) => Choice[] {
       wanted = false;
     };
   }, []);
-  return (collection) => {
-    if (collection === 'methods') return known?.methods ?? [];
-    return [...itemsOf(collection), ...(collection === 'classes' ? (known?.classes ?? []) : [])];
-  };
+  return (collection) => [...itemsOf(collection), ...(known[collection] ?? [])];
 }

@@ -4,7 +4,7 @@ import type { SchemaNode } from './document_schema';
 
 const words = strings.desk;
 
-function capitalised(text: string): string {
+export function capitalised(text: string): string {
   return text.charAt(0).toLocaleUpperCase() + text.slice(1);
 }
 

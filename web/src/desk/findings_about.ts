@@ -1,6 +1,7 @@
 /** Which findings and pictures of the engine are about an item of the site. */
 import type { About, Finding, Outcome, Picture } from '../findings';
 import { readingOrder } from '../finding_groups';
+import { findingsNaming, findingsOf } from '../finding_index';
 
 export interface ItemPlace {
   part: string;
@@ -24,10 +25,9 @@ function names(value: unknown, id: string): boolean {
   return Object.entries(value).some(([key, inner]) => key === id || names(inner, id));
 }
 
-function nameOf(item: ItemPlace): (finding: Finding) => boolean {
+function aboutItem(item: ItemPlace, findings: readonly Finding[]): readonly Finding[] {
   const key = aboutKeys[item.part];
-  return ({ id, about }) =>
-    key === undefined ? id.split('.').includes(item.id) : about[key] === item.id;
+  return key === undefined ? findingsNaming(findings, item.id) : findingsOf(findings, key, item.id);
 }
 
 /** Zones and lots that name the item: what it is used for. */
@@ -54,10 +54,11 @@ export function findingsAbout(
   findings: readonly Finding[],
   state: unknown,
 ): Finding[] {
-  const own = findings.filter(nameOf(item));
+  const own = aboutItem(item, findings);
   if (own.length > 0) return inReadingOrder(own);
-  const users = usersOf(item, state).map(nameOf);
-  return inReadingOrder(findings.filter((finding) => users.some((is) => is(finding))));
+  const ofUsers = usersOf(item, state).map((user) => new Set(aboutItem(user, findings)));
+  if (ofUsers.length === 0) return [];
+  return inReadingOrder(findings.filter((finding) => ofUsers.some((some) => some.has(finding))));
 }
 
 /** What is looked at first where a design is edited. */
@@ -90,10 +91,9 @@ export function changedOutcomes(
   after: readonly Finding[],
 ): { finding: Finding; was: Outcome | undefined }[] {
   const known = new Map(before.map(({ id, outcome }) => [id, outcome]));
-  return inReadingOrder(after)
-    .map((finding) => ({ finding, was: known.get(finding.id) }))
-    .filter(
-      ({ finding, was }) =>
-        was !== finding.outcome && (was !== undefined || finding.outcome !== 'meets'),
-    );
+  const changed = after.filter(({ id, outcome }) => {
+    const was = known.get(id);
+    return was !== outcome && (was !== undefined || outcome !== 'meets');
+  });
+  return inReadingOrder(changed).map((finding) => ({ finding, was: known.get(finding.id) }));
 }

@@ -4,6 +4,7 @@ import { findingAddress } from '../deep_link';
 import { groupFindings } from '../finding_groups';
 import type { Finding, Outcome } from '../findings';
 import { Headline } from '../headline';
+import { usePortion } from '../more_button';
 import { OutcomeMark } from '../outcome_mark';
 import { addressOf } from '../places';
 import { placeName } from '../place_name';
@@ -14,8 +15,13 @@ import { plainWord } from './field_words';
 
 const words = strings.desk.boardPage;
 
-/** So many of one group stand open; the rest is asked for. */
+/** So many of one group stand open. */
 const openInGroup = 3;
+/** And so many more each time. */
+const morePortion = 100;
+
+/** So many groups of a column are shown at a time. */
+const groupPortion = 20;
 
 /** One line about a finding that opens to all of it. */
 function FindingLine({ finding }: { finding: Finding }) {
@@ -31,8 +37,8 @@ function FindingLine({ finding }: { finding: Finding }) {
 }
 
 function Group({ heading, findings }: { heading: string; findings: Finding[] }) {
-  const [all, setAll] = useState(false);
-  const shown = all ? findings : findings.slice(0, openInGroup);
+  const [many, setMany] = useState(openInGroup);
+  const shown = findings.slice(0, many);
   const zone = findings[0]?.about.zone;
   const name = zone === undefined ? undefined : siteState.value.zones?.[zone]?.name;
   return (
@@ -44,8 +50,8 @@ function Group({ heading, findings }: { heading: string; findings: Finding[] }) 
         ))}
       </ul>
       {shown.length < findings.length && (
-        <button type="button" class="button quiet" onClick={() => setAll(true)}>
-          {words.more(findings.length - shown.length)}
+        <button type="button" class="button quiet" onClick={() => setMany(many + morePortion)}>
+          {words.more(Math.min(morePortion, findings.length - many))}
         </button>
       )}
       {zone !== undefined && name !== undefined && (
@@ -64,13 +70,16 @@ function Group({ heading, findings }: { heading: string; findings: Finding[] }) 
 function together(findings: readonly Finding[]) {
   const groups = new Map<string, Finding[]>();
   for (const { heading, findings: some } of groupFindings(findings)) {
-    groups.set(heading, [...(groups.get(heading) ?? []), ...some]);
+    const there = groups.get(heading);
+    if (there) there.push(...some);
+    else groups.set(heading, some);
   }
   return [...groups];
 }
 
 function Column({ outcome, findings }: { outcome: Outcome; findings: readonly Finding[] }) {
   const own = findings.filter((finding) => finding.outcome === outcome);
+  const { shown, more } = usePortion(together(own), groupPortion);
   return (
     <section class="board-column" data-outcome={outcome}>
       <h2>
@@ -78,9 +87,10 @@ function Column({ outcome, findings }: { outcome: Outcome; findings: readonly Fi
         <span class="number">{own.length}</span>
       </h2>
       {own.length === 0 && <p class="muted">{words.emptyColumn}</p>}
-      {together(own).map(([heading, some]) => (
+      {shown.map(([heading, some]) => (
         <Group key={heading} heading={heading} findings={some} />
       ))}
+      {more}
     </section>
   );
 }

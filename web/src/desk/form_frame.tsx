@@ -7,6 +7,7 @@ import { placeName } from '../place_name';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
 import type { DeskForm } from './desk_form';
+import { fieldName } from './field_words';
 import { elementAt, Form } from './form_context';
 
 const words = strings.desk.form;
@@ -37,7 +38,7 @@ function Summary({ problems }: { problems: readonly Problem[] }) {
             {allowed && strings.form.allowed(allowed)}{' '}
             {!file && (
               <button type="button" class="as-link" onClick={() => goToProblem(where)}>
-                {words.goTo(strings.desk.step(where.slice(where.lastIndexOf('/') + 1)))}
+                {words.goTo(fieldName(where.slice(where.lastIndexOf('/') + 1)))}
               </button>
             )}
           </li>

@@ -1,7 +1,7 @@
 /** The items of a part of the document, and what the engine says of each in counts. */
-import { useState } from 'preact/hooks';
 import { countOutcomes } from '../finding_groups';
 import type { Finding } from '../findings';
+import { usePortion } from '../more_button';
 import { OutcomeMark } from '../outcome_mark';
 import { addressOf } from '../places';
 import { view } from '../site_assessment';
@@ -49,10 +49,10 @@ function gist(item: Record<string, unknown>): string {
 const portion = 60;
 
 export function ListPage({ part }: { part: string }) {
-  const [many, setMany] = useState(portion);
   const shown = view.value;
   const findings = shown.state === 'findings' ? shown.findings.findings : [];
   const items = itemsOf(part);
+  const { shown: listed, more } = usePortion(items, portion);
   const state = siteState.value;
   return (
     <section class="desk-main" aria-labelledby="list-heading">
@@ -61,7 +61,7 @@ export function ListPage({ part }: { part: string }) {
         <p class="help">{words.teaches[part] ?? words.none}</p>
       )}
       <ul class="item-list">
-        {items.slice(0, many).map(([id, item]) => (
+        {listed.map(([id, item]) => (
           <li key={id}>
             <a class="item-link" href={addressOf({ at: 'desk', show: 'part', part, id })}>
               <b>{nameOfItem(id, item)}</b>
@@ -71,13 +71,7 @@ export function ListPage({ part }: { part: string }) {
           </li>
         ))}
       </ul>
-      {items.length > many && (
-        <p>
-          <button type="button" class="button quiet" onClick={() => setMany(many + portion)}>
-            {words.more(Math.min(portion, items.length - many), items.length)}
-          </button>
-        </p>
-      )}
+      {more}
       <p>
         <a class="button" href={addressOf({ at: 'desk', show: 'new', part })}>
           {words.newItem(oneOfPart(part))}

@@ -1,5 +1,6 @@
 /** Other rock for a zone, beside the rock that is specified. */
 import { useState } from 'preact/hooks';
+import type { Asking } from '../engine';
 import type { Finding, Problem } from '../findings';
 import { ProblemLines } from '../problem_list';
 import { strings } from '../strings';
@@ -59,7 +60,7 @@ function OtherRockForm({ other, onChange }: { other: Other; onChange: (other: Ot
 }
 
 /** The question, without what stays as specified; undefined where all does. */
-function questionOf(zone: string, other: Other): object | undefined {
+function questionOf(zone: string, other: Other): Asking | undefined {
   const chosen = matters.flatMap((matter) => {
     const value = withPoint((other[matter] ?? '').trim());
     return value === '' ? [] : [[matter, value] as const];

@@ -1,10 +1,11 @@
 /** Inputs for several values: short answers, forms one after another, values by a key. */
 import { useState } from 'preact/hooks';
-import { pointerTo } from '../record/revision';
+import { pointerTo, stepsOf } from '../record/revision';
 import { strings } from '../strings';
+import { inputsOf } from './choices';
 import { beginningOf, isSimple, resolved, type SchemaNode } from './document_schema';
-import { plainWord } from './field_words';
-import { elementAt, useForm } from './form_context';
+import { fieldName, plainWord } from './field_words';
+import { type Choice, elementAt, useForm } from './form_context';
 import { type InputProps, LineControl, ProblemsHere } from './line_input';
 import { ValueInput } from './value_input';
 
@@ -138,6 +139,21 @@ export function ListInput({ node, name, pointer, value, onChange }: InputProps) 
   );
 }
 
+/**
+ * What the keys of a map may be. Inputs of "the method" are those of the method that is itself a
+ * key above, the nearest one.
+ */
+function keyChoices(
+  refersTo: string | undefined,
+  pointer: string,
+  choicesFor: (collection: string) => readonly Choice[],
+): readonly Choice[] {
+  if (refersTo === undefined) return [];
+  if (refersTo !== inputsOf('the method')) return choicesFor(refersTo);
+  const above = stepsOf(pointer).map((step) => choicesFor(inputsOf(step)));
+  return above.findLast((choices) => choices.length > 0) ?? [];
+}
+
 /** Values by a key: by flow case, by method, by the input of a method. */
 export function MapInput({ node, name, pointer, value, onChange }: InputProps) {
   const item = itemOf(value);
@@ -146,8 +162,9 @@ export function MapInput({ node, name, pointer, value, onChange }: InputProps) {
     typeof node.additionalProperties === 'object' ? resolved(node.additionalProperties) : {};
   const keys: SchemaNode = node.propertyNames ? resolved(node.propertyNames) : {};
   const { choicesFor } = useForm();
-  const choices = keys.refers_to === undefined ? [] : choicesFor(keys.refers_to);
-  const nameOf = (one: string) => choices.find(({ value: id }) => id === one)?.label ?? one;
+  const choices = keyChoices(keys.refers_to, pointer, choicesFor);
+  const nameOf = (one: string) =>
+    choices.find(({ value: id }) => id === one)?.label ?? fieldName(one);
   const add = () => {
     if (key.trim() === '' || key in item) return;
     onChange({ ...item, [key.trim()]: beginningOf(inner) });

@@ -1,6 +1,7 @@
 /** What would be with changes that are not kept yet, as the engine tells it. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AssessAnswer, NamedText, Problem } from '../findings';
+import type { SiteRequest } from '../engine';
 import { LatestQuestion } from '../latest_question';
 import { openedSite } from '../record/site_record';
 import { documentWith } from '../record/site_text';
@@ -24,7 +25,7 @@ interface TrialQuestion {
 /** The engine is asked once nothing was typed for so long. */
 const stillMs = 250;
 
-export function trialRequest(ask: string, { site, changes, files }: TrialQuestion): object {
+export function trialRequest(ask: string, { site, changes, files }: TrialQuestion): SiteRequest {
   return { ask, document: documentWith(site, changes), files: [...site.files, ...files] };
 }
 

@@ -1,4 +1,5 @@
 /** The field: which rock or which work, and then one big action. */
+import { findingWithId } from '../finding_index';
 import { positionsIn } from '../record/position';
 import { openedSite } from '../record/site_record';
 import { addressOf, type Place } from '../places';
@@ -14,7 +15,7 @@ const words = strings.field;
 
 /** What the engine says of a lot against its class, if it has been looked at. */
 export function verdictOf(findings: readonly Finding[], lot: string): Finding | undefined {
-  return findings.find(({ id }) => id === `gradation.${lot}`);
+  return findingWithId(findings, `gradation.${lot}`);
 }
 
 function PlaceLink({
@@ -86,7 +87,7 @@ export function FieldHome() {
             key={id}
             to={{ at: 'zone', zone: id }}
             name={name}
-            outcome={findings.find((finding) => finding.id === `placing-checks.${id}`)?.outcome}
+            outcome={findingWithId(findings, `placing-checks.${id}`)?.outcome}
             line={words.zoneWalk}
           />
         ))}

@@ -1,5 +1,6 @@
 /** One lot: what is known of its rock, and what can be done about it now. */
 import { WrittenInEnglish } from '../engine_word';
+import { usePortion } from '../more_button';
 import { OutcomeMark } from '../outcome_mark';
 import { PhotoStrip } from '../photo_strip';
 import { addressOf, type LotTask } from '../places';
@@ -35,10 +36,15 @@ function Action({
   );
 }
 
+/** So many looks are listed at a time, the last ones first. */
+const portion = 30;
+
 export function LotPage({ lot }: { lot: string }) {
   const { draft: begun } = useBegunDraft(lot, 'stone count');
   const { draft: photos } = useBegunDraft(lot, 'photo');
   const { lots = {}, looks = {}, loads = {} } = siteState.value;
+  const looksHere = Object.entries(looks).filter(([, look]) => look.lot === lot);
+  const { shown: shownLooks, more } = usePortion(looksHere, portion, { last: true });
   const name = lots[lot]?.name;
   const shown = view.value;
   const verdict = shown.state === 'findings' ? verdictOf(shown.findings.findings, lot) : undefined;
@@ -52,7 +58,6 @@ export function LotPage({ lot }: { lot: string }) {
       </section>
     );
   }
-  const looksHere = Object.entries(looks).filter(([, look]) => look.lot === lot);
   const loadsHere = Object.values(loads).filter((load) => load.lot === lot);
   return (
     <section class="field" aria-labelledby="lot-heading">
@@ -105,8 +110,9 @@ export function LotPage({ lot }: { lot: string }) {
           ? words.nothingYet
           : words.taken(looksHere.length, loadsHere.length)}
       </p>
+      {more}
       <ul class="taken">
-        {looksHere.map(([id, look]) => (
+        {shownLooks.map(([id, look]) => (
           <li key={id}>
             {look.name}
             {look.when && <span class="line">{words.seen(look.when, look.who ?? '')}</span>}

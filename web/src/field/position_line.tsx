@@ -1,6 +1,11 @@
 /** Where something was taken down, with the way to take that off again. */
+import { useState } from 'preact/hooks';
+import { usePortion } from '../more_button';
+import { placeName } from '../place_name';
 import type { Position } from '../record/position';
 import { change } from '../record/site_record';
+import { standingAt } from '../record/undoing';
+import { siteState } from '../site_state';
 import { strings } from '../strings';
 
 const words = strings.position;
@@ -32,8 +37,34 @@ export function PositionLine({
   );
 }
 
-/** All positions of a site, to be taken off together; nothing where it has none. */
+/** So many are listed at a time. */
+const portion = 30;
+
+/** Every position with what it belongs to: a look, a load, a walk, a problem. */
+function EachPosition({ pointers }: { pointers: readonly string[] }) {
+  const { shown, more } = usePortion(pointers, portion, { last: true });
+  const state = siteState.value;
+  return (
+    <>
+      {more}
+      <ul class="taken">
+        {shown.map((pointer) => (
+          <li key={pointer}>
+            {placeName(pointer.replace(/\/position$/, ''), state)}
+            <PositionLine
+              position={standingAt(state, pointer) as Position | undefined}
+              pointer={pointer}
+            />
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** All positions of a site, to be taken off together or one by one; nothing where it has none. */
 export function AllPositions({ pointers }: { pointers: readonly string[] }) {
+  const [open, setOpen] = useState(false);
   if (pointers.length === 0) return null;
   return (
     <section class="all-positions">
@@ -44,6 +75,10 @@ export function AllPositions({ pointers }: { pointers: readonly string[] }) {
       <button type="button" class="button quiet action" onClick={() => takeOff(pointers)}>
         {words.takeAllOff(pointers.length)}
       </button>
+      <details open={open} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+        <summary>{words.oneByOne}</summary>
+        {open && <EachPosition pointers={pointers} />}
+      </details>
     </section>
   );
 }

@@ -11,6 +11,7 @@ import { RecordFailure } from '../record/record_access';
 import { change, openedSite } from '../record/site_record';
 import { documentWith } from '../record/site_text';
 import type { Change } from '../record/revision';
+import { fieldName } from '../desk/field_words';
 import { strings } from '../strings';
 import { AuthorField } from './author_field';
 import { PhotoInput } from './photo_input';
@@ -176,6 +177,13 @@ function begin(fields: readonly Field[]): Answers {
   );
 }
 
+/** What was asked at a pointer of the item, in the words of the form. */
+function labelAt(where: string, asked: readonly Field[]): string {
+  const key = where.slice(where.lastIndexOf('/') + 1);
+  const field = asked.find(({ name }) => name === key);
+  return field !== undefined && 'label' in field ? field.label : fieldName(key);
+}
+
 const backWords: Partial<Record<Place['at'], string>> = {
   lot: strings.field.backToLot,
   zone: strings.walk.back,
@@ -285,8 +293,7 @@ export function TaskForm({
             <ul>
               {problems.map(({ what, where, allowed }) => (
                 <li key={where}>
-                  <b>{where.slice(where.lastIndexOf('/') + 1)}</b> {what}{' '}
-                  {allowed && strings.form.allowed(allowed)}
+                  <b>{labelAt(where, asked)}</b> {what} {allowed && strings.form.allowed(allowed)}
                 </li>
               ))}
             </ul>

@@ -13,7 +13,6 @@ export const desk = {
   siteItself: 'Name and notes',
   newItem: (one: string) => `New: ${one}`,
   none: 'There are none yet.',
-  more: (next: number, all: number) => `Show ${next} more of ${all}`,
   inField: 'In the field',
   onPhotos: 'Measure on photos',
   noSuchItem: 'This site has no such item.',
@@ -129,9 +128,6 @@ export const desk = {
   words: {} as Record<string, string>,
   /** What is said below fields, by what the schema says. */
   fieldHelp: {} as Record<string, string>,
-  /** A step of a pointer into the document: "flow_cases" → "flow cases". */
-  step: (key: string) => key.replaceAll('_', ' '),
-
   form: {
     notStated: 'not stated',
     needed: 'needed',

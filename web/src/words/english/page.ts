@@ -62,6 +62,21 @@ export const page = {
     revision: (id: string) => `Revision ${id}`,
   },
 
+  portions: {
+    more: (number: number) => `Show ${number} more`,
+    shown: (shown: number, all: number) => `${shown} of ${all} are shown.`,
+  },
+
+  judging: {
+    running:
+      'The engine judges the whole site, which takes a while. Go on; what stands here is from before.',
+    coming: 'The findings are coming.',
+    seconds: (seconds: number) => `${seconds} s so far`,
+    end: 'Stop',
+    ended: 'Stopped. What stands here is from before your last change.',
+    again: 'Judge it now',
+  },
+
   offline: {
     connectedStored:
       'The device is online. The application is stored and also works without a signal.',
@@ -92,7 +107,7 @@ export const page = {
       stopped:
         'The engine stopped twice while it worked on this site. Your files are unchanged. Try again; if it stops again, keep the files and report it, since no site should do this.',
       'too slow':
-        'The engine gave no answer within a minute and was stopped. Close other programs on this device and try again.',
+        'The engine gave no answer for a long time and was stopped. Close other programs on this device and try again.',
     } satisfies Record<FailureKind, string>,
     detail: 'What the browser reported',
     retry: 'Try again',

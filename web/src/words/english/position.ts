@@ -16,6 +16,7 @@ export const position = {
   takeOff: 'Take the position off',
   takeAllOff: (number: number) =>
     number === 1 ? 'Take the one position off' : `Take all ${number} positions off`,
+  oneByOne: 'One by one',
   takenOff: 'Position taken off',
   heading: 'Where it was taken down',
   carry: (number: number) =>

@@ -31,11 +31,6 @@ const parts: (typeof English)['parts'] = {
   placing_tolerances: ['Tolerancias de colocación', 'tolerancias'],
 };
 
-/** "Ancho" → "ancho"; symbols such as "D50" stay. */
-function withinSentence(name: string): string {
-  return /^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
-}
-
 export const desk: typeof English = {
   name: 'Gabinete',
   opening: 'Abriendo el gabinete …',
@@ -47,7 +42,6 @@ export const desk: typeof English = {
   siteItself: 'Nombre y notas',
   newItem: (one) => `Agregar: ${one}`,
   none: 'Todavía no hay.',
-  more: (next, all) => `Mostrar ${next} más de ${all}`,
   inField: 'En el campo',
   onPhotos: 'Medir en fotos',
   noSuchItem: 'Esta obra no tiene ese elemento.',
@@ -112,8 +106,6 @@ export const desk: typeof English = {
   fields: documentFields,
   words: documentWords,
   fieldHelp: documentHelp,
-  step: (key) => parts[key]?.[0] ?? withinSentence(documentFields[key] ?? key.replaceAll('_', ' ')),
-
   form: {
     notStated: 'sin indicar',
     needed: 'necesario',

@@ -18,7 +18,7 @@ export const documentHelp: Record<string, string> = {
   "Least layer thickness, where the class's own manual states one for this class.":
     'Espesor mínimo de la capa, si el propio manual de la clase indica uno para ella.',
   'What size and percent mean in the table.': 'Qué significan tamaño y porcentaje en la tabla.',
-  'Density at which masses become sizes; required with mass_windows and mass_percent_windows.':
+  'Density at which masses become sizes; required with windows of mass.':
     'Densidad con la que las masas se vuelven tamaños; necesaria con ventanas de masa y de porcentaje por masa.',
   "Layer thickness as a multiple of the nominal D50, where the classes' own manual states one.":
     'Espesor de la capa como múltiplo del D50 nominal, si el propio manual de las clases indica uno.',
@@ -121,8 +121,8 @@ export const documentHelp: Record<string, string> = {
   'Coefficient of variation, such as "10 %".': 'Coeficiente de variación, por ejemplo «10 %».',
   'In the kind of the quantity, with its unit.': 'En la magnitud de la cantidad, con su unidad.',
   'Who or what gives these figures.': 'Quién o qué da estas cifras.',
-  "What is looked at for the depth of the zone's toe. Methods take what the zone gives and what stands under method_choices.":
-    'Lo que se considera para la profundidad del pie de la zona. Los métodos toman lo que da la zona y lo que está en las opciones de los métodos.',
+  "What is looked at for the depth of the zone's toe. Methods take what the zone gives and what the designer chose for them.":
+    'Lo que se considera para la profundidad del pie de la zona. Los métodos toman lo que da la zona y lo que el proyectista eligió para ellos.',
   'For the regime formulas; needed on the outside of a bend.':
     'Para las fórmulas de régimen; necesario en el exterior de una curva.',
   'Whether the general scour holds the troughs of bedforms already.':
@@ -194,7 +194,7 @@ export const documentHelp: Record<string, string> = {
     'Un análisis por tamizado, con el tamaño y el porcentaje que pasa.',
   'The ground that rock lies on, as it was tested.':
     'El terreno sobre el que descansa la roca, según sus ensayos.',
-  'In the place of plasticity_index.': 'En lugar del índice de plasticidad.',
+  'In the place of the plasticity index.': 'En lugar del índice de plasticidad.',
   'A number, or "not plastic".': 'Un número, o «not plastic» (no plástico).',
   'Further samples of the same ground; filter and mix are judged against all of them.':
     'Otras muestras del mismo terreno; filtro y mezcla se juzgan frente a todas.',

@@ -58,6 +58,21 @@ export const page: typeof English = {
     revision: (id) => `Revisión ${id}`,
   },
 
+  portions: {
+    more: (number) => `Mostrar ${number} más`,
+    shown: (shown, all) => `Se muestran ${shown} de ${all}.`,
+  },
+
+  judging: {
+    running:
+      'El motor de cálculo evalúa toda la obra y eso tarda un poco. Siga trabajando; lo que aparece aquí es de antes.',
+    coming: 'Los hallazgos están llegando.',
+    seconds: (seconds) => `${seconds} s hasta ahora`,
+    end: 'Detener',
+    ended: 'Detenido. Lo que aparece aquí es anterior a su último cambio.',
+    again: 'Evaluar ahora',
+  },
+
   offline: {
     connectedStored:
       'El equipo tiene conexión. La aplicación está almacenada y también funciona sin señal.',
@@ -89,7 +104,7 @@ export const page: typeof English = {
       stopped:
         'El motor de cálculo se detuvo dos veces con esta obra. Sus archivos no cambiaron. Intente de nuevo; si se detiene otra vez, conserve los archivos e informe del caso, pues ninguna obra debería causarlo.',
       'too slow':
-        'El motor de cálculo no respondió en un minuto y fue detenido. Cierre otros programas de este equipo e intente de nuevo.',
+        'El motor de cálculo no respondió durante mucho tiempo y fue detenido. Cierre otros programas de este equipo e intente de nuevo.',
     },
     detail: 'Lo que informó el navegador',
     retry: 'Intentar de nuevo',

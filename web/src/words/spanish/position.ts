@@ -16,6 +16,7 @@ export const position: typeof English = {
   takeOff: 'Quitar la posición',
   takeAllOff: (number) =>
     number === 1 ? 'Quitar la única posición' : `Quitar las ${number} posiciones`,
+  oneByOne: 'Una por una',
   takenOff: 'Posición quitada',
   heading: 'Dónde se anotó',
   carry: (number) =>
