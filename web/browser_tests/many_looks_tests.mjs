@@ -46,6 +46,16 @@ async function keepInRecord(page, site, { document, files }) {
   );
 }
 
+/** Waits until the engine has said what it finds of the site as it stands. */
+function judged(page) {
+  return page.waitForFunction(
+    () =>
+      document.querySelector('main').ariaBusy === 'false' && !document.querySelector('.judging'),
+    undefined,
+    { timeout: judgedMs },
+  );
+}
+
 /** Waits until the screen has been painted after what was done. */
 function painted(page) {
   return page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
@@ -80,8 +90,7 @@ export function manyLooksTests(world) {
         await page.waitForSelector('.taken li');
       });
       await step('its findings come', async () => {
-        await page.waitForSelector('.judging', { state: 'visible', timeout: judgedMs });
-        await page.waitForSelector('.judging', { state: 'detached', timeout: judgedMs });
+        await judged(page);
       });
       await at(`#/field/lot/${lot}/count`);
       await page.getByRole('button', { name: 'Begin' }).click();
@@ -146,7 +155,7 @@ export function manyLooksTests(world) {
         await page.waitForSelector('text=Everything here is kept.');
       });
       await step('its findings come', async () => {
-        await page.waitForSelector('.judging', { state: 'detached', timeout: judgedMs });
+        await judged(page);
       });
       const complaints = page.complaints.filter((one) => !one.includes('blocked by Playwright'));
       assert.deepEqual(complaints, []);

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { serveStatic } from './static_server.mjs';
-import { newPage, openApplication, postures } from './world.mjs';
+import { newPage, openApplication, postures, wholePage } from './world.mjs';
 
 const stored = 'also works without a signal';
 
@@ -17,6 +17,7 @@ export function offlineTests(world) {
       await page.waitForSelector('#verdict');
       const { headline, findings } = await world.expected.findings('us');
       assert.equal(await page.textContent('#verdict'), headline.outcome);
+      await wholePage(page);
       assert.equal(await page.locator('details.finding').count(), findings.length);
       await page.waitForSelector('.drawing svg');
       await page.locator('.units label', { hasText: 'SI' }).tap();

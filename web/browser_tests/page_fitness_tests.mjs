@@ -1,0 +1,216 @@
+// How fit the pages are for a slow phone, for every user and for the home screen, told in a table.
+// Everything is measured by the browser itself, with no other host.
+import assert from 'node:assert/strict';
+import { readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, it } from 'node:test';
+import { gzipSync } from 'node:zlib';
+import { axeViolations } from './accessibility.mjs';
+import { newPage, openApplication, postures, wholePage } from './world.mjs';
+
+/** Milliseconds at a processor four times slower; shift as the share of the page; kilobytes packed. */
+const limits = {
+  'first content painted (ms)': 1800,
+  'largest content painted (ms)': 2500,
+  'thread held up (ms)': 300,
+  'answers the user after (ms)': 2000,
+  'layout shift': 0.1,
+  'script, style and page (kB)': 250,
+  'everything of a first load (kB)': 2500,
+};
+
+/** Every kind of screen. */
+const screens = [
+  '#/',
+  '#/help',
+  '#/help/isbash',
+  '#/field',
+  '#/field/new-rock',
+  '#/field/lot/first-deliveries',
+  ...['count', 'photo', 'quick-look', 'weigh', 'load', 'problem'].map(
+    (task) => `#/field/lot/first-deliveries/${task}`,
+  ),
+  '#/field/zone/outer-bank',
+  '#/field/zone/outer-bank/check/subgrade',
+  '#/field/problem/shallow-toe',
+  ...['', '/timeline', '/site', '/blend', '/start', '/zones', '/new/zones'].map(
+    (show) => `#/desk${show}`,
+  ),
+  ...['', '/other-rock', '/methods', '/filter', '/mix'].map(
+    (study) => `#/desk/zones/outer-bank${study}`,
+  ),
+  '#/desk/sources/granite-knob/submittals',
+  '#/desk/centrelines/main-channel/plan',
+];
+
+/** Notes from the first moment what the browser says of painting, long tasks and shifts. */
+function startNoting() {
+  const noted = { first: 0, largest: 0, tasks: [], shifts: [] };
+  globalThis.noted = noted;
+  const follow = (type, hear) =>
+    new PerformanceObserver((list) => list.getEntries().forEach(hear)).observe({
+      type,
+      buffered: true,
+    });
+  follow('paint', ({ name, startTime }) => {
+    if (name === 'first-contentful-paint') noted.first = startTime;
+  });
+  follow('largest-contentful-paint', ({ startTime }) => (noted.largest = startTime));
+  follow('longtask', ({ startTime, duration }) => noted.tasks.push([startTime, duration]));
+  follow('layout-shift', ({ startTime, value, hadRecentInput }) => {
+    if (!hadRecentInput) noted.shifts.push([startTime, value]);
+  });
+}
+
+/** The worst five seconds of shifts, none more than a second after the one before. */
+function layoutShift(shifts) {
+  let worst = 0;
+  let began = -Infinity;
+  let last = -Infinity;
+  let sum = 0;
+  for (const [at, value] of shifts) {
+    if (at - last > 1000 || at - began > 5000) {
+      began = at;
+      sum = 0;
+    }
+    last = at;
+    sum += value;
+    worst = Math.max(worst, sum);
+  }
+  return worst;
+}
+
+function packedKilobytes(world, paths) {
+  return paths.reduce((sum, path) => {
+    const file = join(world.dist, path.endsWith('/') ? 'index.html' : path);
+    if (!statSync(file, { throwIfNoEntry: false })?.isFile()) return sum;
+    return sum + gzipSync(readFileSync(file), { level: 9 }).length / 1024;
+  }, 0);
+}
+
+/** One first load at a fourth of the speed, up to the findings with their pictures. */
+async function firstLoad(world) {
+  const page = await newPage(world, { ...postures.phone, serviceWorkers: 'block' });
+  const paths = new Set();
+  page.on('response', (response) => paths.add(new URL(response.url()).pathname));
+  await page.addInitScript(startNoting);
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+  await page.goto(world.server.address);
+  await page.waitForSelector('#verdict');
+  await wholePage(page);
+  const { first, largest, tasks, shifts } = await page.evaluate(() => globalThis.noted);
+  await page.context().close();
+  const late = tasks.filter(([at, duration]) => at + duration > first);
+  const loaded = [...paths];
+  return {
+    'first content painted (ms)': first,
+    'largest content painted (ms)': largest,
+    'thread held up (ms)': late.reduce((sum, [, duration]) => sum + duration - 50, 0),
+    'answers the user after (ms)': Math.max(first, ...late.map(([at, each]) => at + each)),
+    'layout shift': layoutShift(shifts),
+    'script, style and page (kB)': packedKilobytes(
+      world,
+      loaded.filter((path) => /(\/|\.js|\.css)$/.test(path) && !path.includes('/engine/')),
+    ),
+    'everything of a first load (kB)': packedKilobytes(world, loaded),
+  };
+}
+
+/** The best of several loads: what else the machine does at that time slows only some of them. */
+async function bestLoads(world, times) {
+  const loads = [];
+  for (let load = 0; load < times; load += 1) loads.push(await firstLoad(world));
+  return Object.fromEntries(
+    Object.keys(limits).map((name) => [name, Math.min(...loads.map((load) => load[name]))]),
+  );
+}
+
+function line(name, measured, allowed, kept) {
+  return `${name.padEnd(34)} ${measured.padStart(10)}  ${allowed.padEnd(22)} ${kept ? 'kept' : 'NOT KEPT'}`;
+}
+
+/** What must be so before a browser offers to install the application. */
+async function installable(page) {
+  return page.evaluate(async () => {
+    const link = document.querySelector('link[rel="manifest"]');
+    const manifest = await (await fetch(link.href)).json();
+    const sizes = await Promise.all(
+      manifest.icons.map(async ({ src, purpose = 'any' }) => {
+        const image = await createImageBitmap(await (await fetch(new URL(src, link.href))).blob());
+        return `${purpose} ${image.width}×${image.height}`;
+      }),
+    );
+    const start = new URL(manifest.start_url, link.href);
+    const scope = new URL(manifest.scope, link.href);
+    const { active } = await navigator.serviceWorker.ready;
+    const themes = [...document.querySelectorAll('meta[name="theme-color"]')];
+    return {
+      'a name and a short one': Boolean(manifest.name && manifest.short_name),
+      'begins within its scope': start.href.startsWith(scope.href),
+      'opens without the frame of a browser': ['standalone', 'fullscreen'].includes(
+        manifest.display,
+      ),
+      'an icon of 192 pixels': sizes.includes('any 192×192'),
+      'an icon of 512 pixels': sizes.includes('any 512×512'),
+      'an icon that may be cut to a shape': sizes.includes('maskable 512×512'),
+      'colours for light and for dark': themes.length === 2 && Boolean(manifest.theme_color),
+      'its language is said': Boolean(manifest.lang && document.documentElement.lang),
+      'from a safe origin': window.isSecureContext,
+      'kept on the device': active?.state === 'activated',
+    };
+  });
+}
+
+export function pageFitnessTests(world) {
+  describe('how fit the pages are', () => {
+    it('for a slow phone', async (test) => {
+      const measured = await bestLoads(world, 3);
+      const missed = [];
+      for (const [name, limit] of Object.entries(limits)) {
+        const value = measured[name];
+        const kept = value <= limit;
+        const digits = name === 'layout shift' ? 3 : 0;
+        test.diagnostic(line(name, value.toFixed(digits), `at most ${limit}`, kept));
+        if (!kept) missed.push(name);
+      }
+      assert.deepEqual(missed, []);
+    });
+
+    it('for every user: axe-core on every kind of screen', async (test) => {
+      const page = await openApplication(world, postures.phone);
+      const objections = [];
+      for (const hash of screens) {
+        await page.goto(new URL(hash, page.url()).href);
+        await page.waitForFunction(
+          () =>
+            document.querySelector('#content h1') &&
+            !document.querySelector('#content > [role=status]'),
+        );
+        for (const one of await axeViolations(page)) objections.push(`${hash} ${one}`);
+      }
+      const none = objections.length === 0;
+      test.diagnostic(
+        line(`${screens.length} screens`, `${objections.length}`, 'no objection', none),
+      );
+      assert.deepEqual(objections, []);
+      await page.context().close();
+    });
+
+    it('for the home screen, with the server gone', async (test) => {
+      const server = await world.startServer();
+      const page = await openApplication(world, postures.phone, '', server);
+      await page.getByText('also works without a signal').waitFor();
+      const found = await installable(page);
+      await server.stop();
+      await page.goto(`${server.address}#/field`);
+      await page.reload();
+      await page.waitForSelector('.lot-link');
+      found['opens with the server gone'] = true;
+      for (const [what, is] of Object.entries(found)) test.diagnostic(line(what, '', '', is));
+      const missing = Object.keys(found).filter((what) => !found[what]);
+      assert.deepEqual(missing, []);
+      await page.context().close();
+    });
+  });
+}
