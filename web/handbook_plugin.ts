@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { marked, Renderer } from 'marked';
 import type { Plugin } from 'vite';
@@ -47,6 +47,13 @@ function groupsOf(index: string): Map<string, string> {
   return groups;
 }
 
+/** One page out of its text. */
+function pageOf(id: string, group: string, text: string, renderer: Renderer): HelpPage {
+  const title = /^# (.+)/.exec(text)?.[1] ?? id;
+  const body = text.replace(/^# .+\n/, '');
+  return { id, title, group, html: marked.parse(body, { renderer, async: false }) };
+}
+
 /** The pages of the handbook that matter to whoever uses the application, in the order of its index. */
 export function helpPages(folder: string): HelpPage[] {
   const groups = groupsOf(readFileSync(join(folder, 'README.md'), 'utf8'));
@@ -56,10 +63,21 @@ export function helpPages(folder: string): HelpPage[] {
     .filter(([id]) => !leftOut.has(id) && there.has(`${id}.md`))
     .map(([id, group]) => {
       const text = readFileSync(join(folder, `${id}.md`), 'utf8').replace(publishedCases, '\n');
-      const title = /^# (.+)/.exec(text)?.[1] ?? id;
-      const body = text.replace(/^# .+\n/, '');
-      return { id, title, group, html: marked.parse(body, { renderer, async: false }) };
+      return pageOf(id, group, text, renderer);
     });
+}
+
+/** Those of them that are there in another language: `spanish` is a folder beside them. */
+export function translatedPages(
+  folder: string,
+  language: string,
+  pages: readonly HelpPage[],
+): HelpPage[] {
+  const renderer = helpRenderer();
+  return pages.flatMap(({ id, group }) => {
+    const file = join(folder, language, `${id}.md`);
+    return existsSync(file) ? [pageOf(id, group, readFileSync(file, 'utf8'), renderer)] : [];
+  });
 }
 
 /** The pictures that pages name, as SVG under their names. */
@@ -77,6 +95,7 @@ function helpFiles(folder: string): Record<string, string> {
   const pages = helpPages(folder);
   return {
     'help/handbook.json': JSON.stringify(pages),
+    'help/es.json': JSON.stringify(translatedPages(folder, 'spanish', pages)),
     'help/pictures.json': JSON.stringify(helpPictures(folder, pages)),
   };
 }

@@ -74,7 +74,7 @@ export function smallTargets(page) {
   return page.evaluate(() =>
     [
       ...document.querySelectorAll(
-        'button, summary, a.button, .units label, .places a, .lot-link, .choice label',
+        'button, summary, a.button, .units label, .language, .places a, .lot-link, .choice label',
       ),
     ]
       .filter((element) => element.getClientRects().length > 0)

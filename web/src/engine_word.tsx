@@ -14,5 +14,7 @@ export function EngineWord({ word }: { word: string }) {
 
 /** Says, where findings stand, why they are not in the language of the screens. */
 export function WrittenInEnglish() {
-  return strings.writtenInEnglish === '' ? null : <p class="origin">{strings.writtenInEnglish}</p>;
+  return strings.writtenInEnglish === '' ? null : (
+    <p class="written-in-english">{strings.writtenInEnglish}</p>
+  );
 }

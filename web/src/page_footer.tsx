@@ -1,4 +1,5 @@
 /** The cautions of the engine, and whether the application works without a connection. */
+import { EngineWord } from './engine_word';
 import type { Findings } from './findings';
 import {
   install,
@@ -65,9 +66,11 @@ export function PageFooter({ findings }: { findings?: Findings | undefined }) {
       {findings && findings.cautions.length > 0 && (
         <section aria-labelledby="cautions-heading">
           <h2 id="cautions-heading">{words.heading}</h2>
-          <ul {...strings.asWritten}>
+          <ul>
             {findings.cautions.map((caution) => (
-              <li>{caution}</li>
+              <li>
+                <EngineWord word={caution} />
+              </li>
             ))}
           </ul>
         </section>

@@ -40,7 +40,9 @@ export function nameOfItem(id: string, item: Record<string, unknown>): string {
 /** One line of what was put in, without the name. */
 function gist(item: Record<string, unknown>): string {
   return Object.entries(item)
-    .flatMap(([key, value]) => (key !== 'name' && typeof value === 'string' ? [value] : []))
+    .flatMap(([key, value]) =>
+      key !== 'name' && typeof value === 'string' ? [words.words[value] ?? value] : [],
+    )
     .slice(0, 4)
     .join(' · ');
 }

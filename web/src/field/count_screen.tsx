@@ -171,7 +171,8 @@ function Counting({ draft }: { draft: Draft }) {
               disabled={!ready}
               onClick={() => guarded(() => tap({ bin: index }))}
             >
-              <span class="size">{bin.text}</span> <span class="number">{count(index)}</span>
+              <span class="size">{words.bin(bin.text)}</span>{' '}
+              <span class="number">{count(index)}</span>
             </button>
           ))}
         </div>

@@ -41,7 +41,7 @@ export function WeighForm({ lot }: { lot: string }) {
       fields={() => [
         ...sheet.bins.map(({ text }, index) => ({
           name: String(index),
-          label: text,
+          label: strings.count.bin(text),
           kind: 'group' as const,
           unit,
         })),

@@ -60,8 +60,8 @@ function Walk({ checklist }: { checklist: Checklist }) {
       </p>
       <WrittenInEnglish />
       {cautions.map((caution) => (
-        <p class="caution" key={caution} {...strings.asWritten}>
-          {caution}
+        <p class="caution" key={caution}>
+          <EngineWord word={caution} />
         </p>
       ))}
       <h2>{words.checks}</h2>

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { type HelpPage, pagesWith, textOf } from './handbook';
+import { type HelpPage, pagesWith, textOf, withTranslated } from './handbook';
 
 const page = (id: string, title: string, html: string): HelpPage => ({
   id,
@@ -29,4 +29,14 @@ it('shows the words about what was found', () => {
   const [found] = pagesWith(pages, 'shear');
   expect(found?.about).toMatch(/^… .*grass shear$/);
   expect(textOf(pages[0] as HelpPage)).toBe('Size of a stone, by the velocity & nothing else.');
+});
+
+it('takes a page in the language of the screens where there is one', () => {
+  const own = page('b', 'Ángulo de una margen', '<p>Medido.</p>');
+  const taken = withTranslated(pages, [own], 'es');
+  expect(taken.map(({ id, title, language }) => [id, title, language])).toEqual([
+    ['a', 'Isbash equation', undefined],
+    ['b', 'Ángulo de una margen', 'es'],
+    ['c', 'Velocity that grass bears', undefined],
+  ]);
 });

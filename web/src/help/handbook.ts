@@ -1,4 +1,5 @@
 /** The handbook on this device: its pages, and finding one by words. */
+import type { Language } from '../language';
 
 export interface HelpPage {
   id: string;
@@ -6,6 +7,8 @@ export interface HelpPage {
   group: string;
   /** With `<!--picture NAME-->` where a picture stands. */
   html: string;
+  /** In which language it is; said once it is read. */
+  language?: Language;
 }
 
 const readings = new Map<string, Promise<unknown>>();
@@ -23,9 +26,26 @@ function read<Content>(name: string): Promise<Content> {
   return reading;
 }
 
-/** All pages in the order of the index. */
-export function handbookPages(): Promise<HelpPage[]> {
-  return read('handbook.json');
+/** The pages, each as another language has it where it does. */
+export function withTranslated(
+  pages: readonly HelpPage[],
+  translated: readonly HelpPage[],
+  language: Language,
+): HelpPage[] {
+  return pages.map((page) => {
+    const own = translated.find(({ id }) => id === page.id);
+    return own ? { ...own, language } : page;
+  });
+}
+
+/** All pages in the order of the index; in English what the language of the screens lacks. */
+export async function handbookPages(language: Language): Promise<HelpPage[]> {
+  const pages = (await read<HelpPage[]>('handbook.json')).map((page): HelpPage => ({
+    ...page,
+    language: 'en',
+  }));
+  if (language === 'en') return pages;
+  return withTranslated(pages, await read<HelpPage[]>(`${language}.json`), language);
 }
 
 /** What a page shows, with its pictures; without them where they cannot be had. */

@@ -2,7 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { helpPages, helpPictures } from '../../handbook_plugin';
+import { helpPages, helpPictures, translatedPages } from '../../handbook_plugin';
 
 const docs = fileURLToPath(new URL('../../../docs', import.meta.url));
 const pages = helpPages(docs);
@@ -35,6 +35,16 @@ it('leads from page to page within the application, and only to pages that are t
   for (const [, address] of links) {
     expect(address).toMatch(/^#\/help\//);
     expect(page(address?.slice('#/help/'.length) ?? ''), address).toBeDefined();
+  }
+});
+
+it('has the pages of the field and of the words in Spanish, part by part as in English', () => {
+  const translated = translatedPages(docs, 'spanish', pages);
+  expect(translated.map(({ id }) => id)).toEqual(['field', 'words']);
+  const parts = (html = '') => html.match(/<(h2|li|a href="[^"]*")/g);
+  for (const { id, title, html } of translated) {
+    expect(parts(html), id).toEqual(parts(page(id)?.html));
+    expect(title).not.toBe(page(id)?.title);
   }
 });
 

@@ -10,8 +10,14 @@ const words = strings.help;
 function PageLink({ page, about }: { page: HelpPage; about?: string }) {
   return (
     <li>
-      <a href={addressOf({ at: 'help', page: page.id })}>{page.title}</a>
-      {about && <span class="line">{about}</span>}
+      <a href={addressOf({ at: 'help', page: page.id })} lang={page.language}>
+        {page.title}
+      </a>
+      {about && (
+        <span class="line" lang={page.language}>
+          {about}
+        </span>
+      )}
     </li>
   );
 }
@@ -41,6 +47,7 @@ function HelpIndex({ pages }: { pages: HelpPage[] }) {
         />
       </label>
       <p role="status">{looking ? words.found(found.length) : ''}</p>
+      {words.someInEnglish && <p class="origin">{words.someInEnglish}</p>}
       {looking ? (
         <ul class="help-list">
           {found.map(({ page, about }) => (
@@ -50,7 +57,7 @@ function HelpIndex({ pages }: { pages: HelpPage[] }) {
       ) : (
         groups.map((group) => (
           <section key={group}>
-            <h2>{group}</h2>
+            <h2>{words.groups[group] ?? group}</h2>
             <ul class="help-list">
               {pages
                 .filter((page) => page.group === group)
@@ -85,11 +92,12 @@ function OnePage({ page }: { page: HelpPage }) {
         </button>
         <a href={addressOf({ at: 'help' })}>{words.all}</a>
       </p>
-      <h1 id="help-heading" tabIndex={-1} ref={heading}>
+      <h1 id="help-heading" tabIndex={-1} ref={heading} lang={page.language}>
         {page.title}
       </h1>
+      {page.language !== strings.code && <p class="origin">{words.inEnglish}</p>}
       {/* Made of our own handbook when the application is built. */}
-      <div class="help-text" dangerouslySetInnerHTML={{ __html: shown }} />
+      <div class="help-text" lang={page.language} dangerouslySetInnerHTML={{ __html: shown }} />
       <p class="origin">{words.units}</p>
     </article>
   );
@@ -98,7 +106,7 @@ function OnePage({ page }: { page: HelpPage }) {
 export function HelpScreen({ page }: { page?: string }) {
   const [pages, setPages] = useState<HelpPage[] | 'failed' | undefined>(undefined);
   useEffect(() => {
-    handbookPages().then(setPages, () => setPages('failed'));
+    handbookPages(strings.code).then(setPages, () => setPages('failed'));
   }, []);
   if (pages === undefined) return <p role="status">{words.opening}</p>;
   if (pages === 'failed') return <p role="alert">{words.notOpened}</p>;

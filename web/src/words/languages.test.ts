@@ -11,7 +11,14 @@ import { terms } from './spanish/terms';
 type Table = { [key: string]: unknown };
 
 /** Tables that a language fills with what the engine and the schema say; English leaves them empty. */
-const filled = new Set(['engineWords', 'asWritten', 'desk.words', 'desk.fieldHelp', 'desk.fields']);
+const filled = new Set([
+  'help.groups',
+  'engineWords',
+  'asWritten',
+  'desk.words',
+  'desk.fieldHelp',
+  'desk.fields',
+]);
 
 function isTable(value: unknown): value is Table {
   return value !== null && typeof value === 'object';
@@ -163,6 +170,29 @@ describe('what the engine says by itself', () => {
     const standings = finding.properties.sources.items.properties.standing.enum;
     const asked = [...finding.properties.topic.enum, ...standings];
     expect(missing(asked, spanish.engineWords, [])).toEqual([]);
+  });
+
+  /** The texts of a piece of the engine, those that go over several lines in one. */
+  const textsIn = (file: string, from: string, until: string): string[] => {
+    const source = readFileSync(join(import.meta.dirname, '../../..', file), 'utf8');
+    const piece = source.slice(source.indexOf(from), source.indexOf(until, source.indexOf(from)));
+    return [...piece.replaceAll(/"\s*\n\s*"/g, '').matchAll(/"([^"]+)"/g)].map(
+      ([, text]) => text ?? '',
+    );
+  };
+
+  it('has Spanish for the cautions of every screen and of every walk', () => {
+    const usual = textsIn('engine/site/assess.cc', 'usual_cautions() {', '\n}');
+    const walk = textsIn('engine/site/placing_findings.cc', 'stay_clear =', ';\n\n');
+    expect([usual.length, walk.length]).toEqual([3, 1]);
+    expect(missing([...usual, ...walk], spanish.engineWords, [])).toEqual([]);
+  });
+
+  it('has Spanish for every way of picking stones', () => {
+    const texts = textsIn('report/count_sheet_answer.cc', 'json pickings_json() {', '}) {');
+    const meanings = texts.filter((text) => text.includes(' '));
+    expect(meanings.length).toBe(Object.keys(spanish.count.pickings).length);
+    expect(missing(meanings, spanish.engineWords, [])).toEqual([]);
   });
 
   it('has Spanish for the title of every check of placing that names nothing of the site', () => {

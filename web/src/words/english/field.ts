@@ -67,6 +67,8 @@ export const field = {
     more: 'Go on: so few stones say nothing yet.',
     stones: (number: number): string => (number === 1 ? 'stone' : 'stones'),
     binsLabel: 'Size of the stone',
+    /** The size of a button as the engine writes it: "3 to 6 in". */
+    bin: (text: string) => text,
     undo: 'Take back',
     finish: 'Done',
     note: (number: number) => `Stone count: ${counted(number, 'stone', 'stones')}`,

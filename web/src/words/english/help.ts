@@ -18,5 +18,10 @@ export const help = {
   aboutMethod: 'About this method',
   inTheField: 'How to do it',
   words: 'What the words mean',
+  /** Said by languages that have not all of the handbook. */
+  inEnglish: '',
+  someInEnglish: '',
+  /** Headings of its index, by its own; one left out stands as it is. */
+  groups: {} as Record<string, string>,
   units: 'Figures of the handbook stand in the units of their sources.',
 };

@@ -168,7 +168,7 @@ export const desk: typeof English = {
     columns: {
       'falls short': 'No cumple',
       'not yet known': 'Aún no se sabe',
-      'ask the designer': 'Por decidir el proyectista',
+      'ask the designer': 'Decide el proyectista',
     },
     emptyColumn: 'Nada.',
     people: 'Esperan a alguien',

@@ -82,7 +82,7 @@ export const documentWords: Record<string, string> = {
   'micro-deval': 'micro-Deval',
   mild: 'leve',
   mixed: 'mixto',
-  'mixed before placing': 'mezclado antes de colocar',
+  'mixed before placing': 'mezclado de antemano',
   moderate: 'moderada',
   'moderate bend': 'curva moderada',
   'mostly hidden': 'casi oculta',

@@ -1,6 +1,6 @@
 /**
- * Words of the engine that stand by themselves on the screens, in closed sets known from its code
- * and its schema. Its sentences are the record and stay as it wrote them.
+ * What the engine says by itself on the screens, in closed sets known from its code and its schema.
+ * The sentences of findings are the record and stay as it wrote them.
  */
 
 /** Topics of findings. */
@@ -71,9 +71,35 @@ const checkTitles = {
   'Spacing of the stakes': 'Separación de las estacas',
 };
 
+/** Cautions that stand on every screen, and on every walk: nobody is to miss them. */
+const cautions = {
+  'Findings support, and never replace, the judgement of the licensed engineer responsible and the criteria that hold at the place.':
+    'Los hallazgos apoyan, y nunca reemplazan, el criterio del ingeniero responsable habilitado ni los criterios que rigen en el lugar.',
+  'Rock can hurt: keep off piles and slopes that may slide, out from under loads and buckets, and out of fast or cold water.':
+    'La roca puede herir: manténgase lejos de acopios y taludes que puedan deslizarse, nunca bajo cargas suspendidas ni cucharones, y fuera del agua rápida o fría.',
+  'At dams and levees, nothing here settles their safety.':
+    'En presas y diques, nada de lo que hay aquí resuelve su seguridad.',
+  'Stay out of the swing of machines, off loose rock and from under loads; nobody stands below rock that is being placed.':
+    'Manténgase fuera del giro de las máquinas, de la roca suelta y de debajo de las cargas; nadie se pone más abajo de la roca que se está colocando.',
+};
+
+/** How stones are picked. */
+const pickings = {
+  'The stone under every knot of a net over the face of the pile, or under the toe at every so many steps of a random walk over it':
+    'La piedra bajo cada nudo de una red puesta sobre la cara del acopio, o bajo la punta del pie cada tantos pasos de una caminata al azar sobre él',
+  'Every stone that a tape laid over the face touches':
+    'Toda piedra que toca una cinta tendida sobre la cara',
+  'Every stone at the surface of a marked piece of the face':
+    'Toda piedra en la superficie de un pedazo marcado de la cara',
+  'Every stone of a load, or of a pile spread out':
+    'Toda piedra de un viaje, o de un acopio extendido',
+};
+
 export const engineWords: Record<string, string> = {
   ...topics,
   ...standings,
   ...checkStates,
   ...checkTitles,
+  ...cautions,
+  ...pickings,
 };

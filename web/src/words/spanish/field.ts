@@ -68,6 +68,7 @@ export const field: typeof English = {
     more: 'Siga: tan pocas piedras aún no dicen nada.',
     stones: (number) => (number === 1 ? 'piedra' : 'piedras'),
     binsLabel: 'Tamaño de la piedra',
+    bin: (text) => text.replace('up to ', 'hasta ').replace(' to ', ' a '),
     undo: 'Deshacer',
     finish: 'Listo',
     note: (number) => `Conteo de piedras: ${stones(number)}`,

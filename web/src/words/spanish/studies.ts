@@ -124,13 +124,13 @@ export const studies: typeof English = {
     help: 'Con qué se llenan los vacíos de la roca, en cucharones enteros: lo suficiente para llenarlos, y no más de lo que deja las piedras en contacto.',
     kind: 'Rellena con',
     kinds: [
-      { value: 'void-filled', label: 'Roca más chica, grava y arena' },
-      { value: 'soil-filled', label: 'Suelo en el que crecen plantas' },
+      { value: 'void-filled', label: 'Roca, grava y arena' },
+      { value: 'soil-filled', label: 'Suelo con plantas' },
     ],
     placing: 'Cómo se juntan',
     placings: [
-      { value: 'mixed before placing', label: 'Mezclado antes de colocar' },
-      { value: 'washed in', label: 'Lavado con agua en la roca colocada' },
+      { value: 'mixed before placing', label: 'Mezclado de antemano' },
+      { value: 'washed in', label: 'Lavado con agua' },
     ],
     rockVoids: 'Vacíos de la roca',
     mostBuckets: 'Cucharones por tanda, como máximo',
