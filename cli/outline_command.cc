@@ -22,16 +22,11 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// The marker boards in sight, each with its markers; `edge` is that of a marker.
-Json boards_json(const std::map<int, std::vector<SeenMarker>>& boards, const std::string& edge) {
+/// The boards as a picture of a document has them; `edge` is that of a marker.
+Json scale_boards(const std::map<int, std::vector<SeenMarker>>& boards, const std::string& edge) {
   Json list = Json::array();
-  for (const auto& [number, markers] : boards) {
-    Json board = {{"edge", edge}, {"markers", Json::array()}};
-    for (const auto& marker : markers) {
-      board["markers"].push_back(
-          {{"number", marker.number}, {"corners", corners_in_tenths(marker.corners)}});
-    }
-    list.push_back(std::move(board));
+  for (const auto& board : boards_json(boards)) {
+    list.push_back({{"edge", edge}, {"markers", board["markers"]}});
   }
   return list;
 }
@@ -73,7 +68,7 @@ int outline_command(const Arguments& arguments) {
     if (!found) return refuse(found.problems(), exit_problems);
     auto picture = picture_json(*photograph, *found, photo_digest(*bytes));
     const auto boards = find_boards(photograph->pixels);
-    if (!boards.empty() && !edge.empty()) picture["boards"] = boards_json(boards, edge);
+    if (!boards.empty() && !edge.empty()) picture["boards"] = scale_boards(boards, edge);
     pictures.push_back(std::move(picture));
     summary +=
         fmt::format("{}: {} stones on {:.0f} % of the picture; none under {:.0f} pixels.\n", path,

@@ -8,8 +8,8 @@
 #include "engine/json/field_reader.h"
 #include "engine/json/problem_json.h"
 #include "engine/json/strict_json.h"
-#include "engine/vision/marker_finder.h"
 #include "engine/vision/outline_edits.h"
+#include "engine/vision/photo_marks.h"
 
 namespace proofstone {
 namespace {
@@ -71,17 +71,20 @@ json edited(const Expected<Result>& stones) {
   }
 }
 
-json boards_json(const std::map<int, std::vector<SeenMarker>>& boards) {
+json balls_json(const std::vector<BallInPicture>& balls) {
   json list = json::array();
-  for (const auto& [number, markers] : boards) {
-    json board = {{"number", number}, {"markers", json::array()}};
-    for (const auto& marker : markers) {
-      board["markers"].push_back(
-          {{"number", marker.number}, {"corners", corners_in_tenths(marker.corners)}});
-    }
-    list.push_back(std::move(board));
+  for (const auto& [middle, radius] : balls) {
+    list.push_back({{"middle", json::array({in_tenths(middle.x), in_tenths(middle.y)})},
+                    {"radius", in_tenths(radius)}});
   }
   return list;
+}
+
+std::vector<std::array<double, 2>> corners_in_tenths(std::span<const PhotoPoint> corners) {
+  std::vector<std::array<double, 2>> result;
+  result.reserve(corners.size());
+  for (const auto& point : corners) result.push_back({in_tenths(point.x), in_tenths(point.y)});
+  return result;
 }
 
 enum class OutlineEdit { join, cut, draw };
@@ -124,11 +127,20 @@ std::string as_text(const json& answer) {
 
 }  // namespace
 
-std::vector<std::array<double, 2>> corners_in_tenths(std::span<const PhotoPoint> corners) {
-  std::vector<std::array<double, 2>> result;
-  result.reserve(corners.size());
-  for (const auto& point : corners) result.push_back({in_tenths(point.x), in_tenths(point.y)});
-  return result;
+json boards_json(const std::map<int, std::vector<SeenMarker>>& boards) {
+  json list = json::array();
+  for (const auto& [number, markers] : boards) {
+    json board = {
+        {"number", number}, {"marker_numbers", json::array()}, {"markers", json::array()}};
+    const int first = (number - 1) * markers_of_board;
+    for (int i = 0; i < markers_of_board; ++i) board["marker_numbers"].push_back(first + i);
+    for (const auto& marker : markers) {
+      board["markers"].push_back(
+          {{"number", marker.number}, {"corners", corners_in_tenths(marker.corners)}});
+    }
+    list.push_back(std::move(board));
+  }
+  return list;
 }
 
 std::vector<std::vector<std::array<double, 2>>> outlines_in_tenths(
@@ -149,18 +161,21 @@ std::string outlined_answer(const PhotoPixels& photo, const OutlineNetwork& netw
                             const std::string& where, const OutlineProgress& progress) {
   const auto found = outline_photo(photo, network, where, progress);
   if (!found) return as_text(why_not(found.problems()));
-  json balls = json::array();
-  for (const auto& [middle, radius] : found->balls) {
-    balls.push_back({{"middle", json::array({in_tenths(middle.x), in_tenths(middle.y)})},
-                     {"radius", in_tenths(radius)}});
-  }
   return as_text({{"outlines", outlines_in_tenths(found->outlines)},
-                  {"balls", std::move(balls)},
+                  {"balls", balls_json(found->balls)},
                   {"smallest_drawn", smallest_drawn(*found)},
                   {"working_pixel", found->working_pixel},
                   {"rock_share", found->rock_share},
                   {"boards", boards_json(find_boards(photo))},
                   {"cautions", found->cautions}});
+}
+
+std::string marks_answer(const PhotoPixels& photo, const std::string& where) {
+  if (auto problem = problem_of_pixels(photo, where)) return as_text(why_not({*problem}));
+  const auto marks = marks_on_photo(photo);
+  return as_text({{"balls", balls_json(marks.balls)},
+                  {"boards", boards_json(marks.boards)},
+                  {"cautions", marks.cautions}});
 }
 
 std::string answer_outline_edit(std::string_view json_text) {

@@ -4,6 +4,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "engine/vision/drawn_boards.h"
+
 namespace proofstone {
 namespace {
 
@@ -67,6 +69,20 @@ TEST(OutlineEdits, ThatDoNotReadAreRefused) {
       code_of({{"ask", "cut"}, {"pixel", 1}, {"outlines", json::array()}, {"line", json::array()}}),
       "no-line");
   EXPECT_EQ(code_of({{"ask", "draw"}, {"pixel", 1}, {"path", box(0, 0, 9, 9)}}), "missing-field");
+}
+
+TEST(MarksAnswer, ListsBoardsWithAllTheirNumbers) {
+  auto pixels = speckled_ground(800, 600, 3);
+  draw_board(pixels, {{400, 300}, 60, 8, 10}, 2);
+  const auto answer = json::parse(marks_answer(pixels, "photo"));
+  ASSERT_EQ(answer["boards"].size(), 1U) << answer;
+  const auto& board = answer["boards"][0];
+  EXPECT_EQ(board["number"], 2);
+  EXPECT_EQ(board["marker_numbers"], json({6, 7, 8, 9, 10, 11}));
+  EXPECT_EQ(board["markers"].size(), 6U);
+  EXPECT_EQ(board["markers"][0]["corners"].size(), 4U);
+  EXPECT_TRUE(answer["balls"].empty());
+  EXPECT_EQ(json::parse(marks_answer({}, "photo"))["problems"][0]["code"], "not-a-photo");
 }
 
 TEST(OutlinesInTenths, AreFineEnough) {

@@ -7,6 +7,7 @@
 
 #include "photography/camera_notes.h"
 #include "report/outline_answers.h"
+#include "report/photo_questions.h"
 
 namespace {
 
@@ -25,20 +26,27 @@ std::string take_weights(const std::string& bytes) {
   return {};
 }
 
-/// The stones on a picture of red, green, blue and alpha, upright; `hear` gets the share that is
-/// done.
+/// A picture of red, green, blue and alpha, upright.
+proofstone::PhotoPixels pixels_of(const val& rgba, int width, int height) {
+  proofstone::PhotoPixels photo{width, height, {}};
+  const auto bytes = emscripten::convertJSArrayToNumberVector<std::uint8_t>(rgba);
+  photo.rgb.reserve(bytes.size() / 4 * 3);
+  for (std::size_t i = 0; i + 3 < bytes.size(); i += 4) {
+    photo.rgb.insert(photo.rgb.end(), {bytes[i], bytes[i + 1], bytes[i + 2]});
+  }
+  return photo;
+}
+
+/// The stones on a picture; `hear` gets the share that is done.
 std::string outline(const val& rgba, int width, int height, const std::string& where,
                     const val& hear) {
-  proofstone::PhotoPixels photo{width, height, {}};
-  {
-    const auto bytes = emscripten::convertJSArrayToNumberVector<std::uint8_t>(rgba);
-    photo.rgb.reserve(bytes.size() / 4 * 3);
-    for (std::size_t i = 0; i + 3 < bytes.size(); i += 4) {
-      photo.rgb.insert(photo.rgb.end(), {bytes[i], bytes[i + 1], bytes[i + 2]});
-    }
-  }
-  return proofstone::outlined_answer(photo, *network(), where,
+  return proofstone::outlined_answer(pixels_of(rgba, width, height), *network(), where,
                                      [&hear](double share) { hear(share); });
+}
+
+/// What tells the scale of a picture.
+std::string marks(const val& rgba, int width, int height, const std::string& where) {
+  return proofstone::marks_answer(pixels_of(rgba, width, height), where);
 }
 
 /// The focal length in millimetres that Exif notes state, 0 where they state none.
@@ -48,11 +56,16 @@ double focal_length(const std::string& exif) {
 
 std::string edit(const std::string& text) { return proofstone::answer_outline_edit(text); }
 
+/// Cautions of the scale, or the nodes of a check.
+std::string question(const std::string& text) { return proofstone::answer_photo_question(text); }
+
 }  // namespace
 
 EMSCRIPTEN_BINDINGS(proofstone_vision) {
   emscripten::function("takeWeights", &take_weights);
   emscripten::function("outline", &outline);
+  emscripten::function("marks", &marks);
+  emscripten::function("question", &question);
   emscripten::function("focalLength", &focal_length);
   emscripten::function("edit", &edit);
 }

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "engine/vision/largest_stone.h"
+
 namespace proofstone {
 namespace {
 
@@ -21,6 +23,11 @@ std::optional<Length> largest_of(const Look& look) {
     }
   } else if (const auto* photos = std::get_if<PhotoSet>(&look.taken)) {
     if (photos->taped_largest) keep(*photos->taped_largest);
+    if (photos->tapped_largest) {
+      auto unread = Steps::unread();
+      // As large as it is at least, by the error of the scale.
+      if (const auto by_ends = largest_by_ends(*photos, unread)) keep(by_ends->low);
+    }
   } else if (const auto* seen = std::get_if<QuickLook>(&look.taken)) {
     keep(seen->largest);
   } else if (const auto* shapes = std::get_if<ShapeCount>(&look.taken)) {
@@ -74,6 +81,9 @@ std::vector<Finding> look_findings(const Site& site, const Lot& lot, const Wordi
       findings.push_back(quick_look_finding(*ordered, look, *seen, wording));
     } else if (const auto* count = std::get_if<ShapeCount>(&look.taken)) {
       findings.push_back(shape_count_finding(site, look, *count, wording));
+    } else if (const auto* photos = std::get_if<PhotoSet>(&look.taken);
+               photos != nullptr && !photos->check.empty()) {
+      findings.push_back(outline_check_finding(site, look, *photos));
     }
     if (auto too_large = too_large_for_layer(site, lot, look, wording)) {
       findings.push_back(std::move(*too_large));

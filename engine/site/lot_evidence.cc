@@ -7,6 +7,7 @@
 #include "engine/evidence/same_rock.h"
 #include "engine/site/measured_look.h"
 #include "engine/site/what_would_decide.h"
+#include "engine/vision/largest_stone.h"
 #include "engine/vision/vision_sources.h"
 
 namespace proofstone {
@@ -133,6 +134,29 @@ void add_sources(Finding& finding, const MeasuredGradation* measured) {
       {"Clopper & Pearson, Biometrika, 1934", "limits of a proportion", SourceStanding::memory});
 }
 
+/// The largest stone on photos, which their curve does not tell.
+void state_largest(Finding& finding, const Look& look, const Wording& wording) {
+  const auto* photos = std::get_if<PhotoSet>(&look.taken);
+  if (photos == nullptr) return;
+  const auto state = [&](Length size) {
+    finding.values.push_back(
+        {"largest", "D_max", "largest stone seen", measure(size), LengthUse::rock});
+  };
+  if (photos->taped_largest) {
+    state(*photos->taped_largest);
+    finding.sentence +=
+        fmt::format(" Largest stone seen: {} by tape.", wording.rock(*photos->taped_largest));
+  } else if (photos->tapped_largest) {
+    auto unread = Steps::unread();
+    const auto by_ends = largest_by_ends(*photos, unread);
+    if (!by_ends) return;
+    state(by_ends->size);
+    finding.sentence +=
+        fmt::format(" Largest stone seen: {} by its ends ({} to {}).", wording.rock(by_ends->size),
+                    wording.rock(by_ends->low), wording.rock(by_ends->high));
+  }
+}
+
 Finding look_finding(const LotEvidence& evidence, const Look& look,
                      const Expected<MeasuredGradation>& measured, const EvidencePolicy& policy,
                      const Wording& wording) {
@@ -150,6 +174,7 @@ Finding look_finding(const LotEvidence& evidence, const Look& look,
   for (const auto& caution : measured->cautions) finding.cautions.push_back(caution);
   finding.sentence = fmt::format("{} stones by {}: {}.", measured->stones, measured->method,
                                  stated_sizes(finding, *measured, policy.confidence, wording));
+  state_largest(finding, look, wording);
   add_sources(finding, &*measured);
   std::optional<BandComparison> comparison;
   judge(finding, evidence, *measured, comparison, policy);

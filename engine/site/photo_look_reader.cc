@@ -115,6 +115,27 @@ TappedStone read_tapped(FieldReader& node) {
   return stone;
 }
 
+CheckedOutline read_checked(FieldReader& row) {
+  CheckedOutline node;
+  if (row.required("picture") != nullptr) {
+    node.photo = row.optional_integer("picture", 1, 1000).value_or(1);
+  }
+  if (row.has("found")) {
+    node.answer = row.choice<CheckAnswer>("found",
+                                          {{"as outlined", CheckAnswer::right},
+                                           {"mostly hidden", CheckAnswer::mostly_hidden},
+                                           {"not rock", CheckAnswer::not_rock}},
+                                          std::nullopt);
+    node.stone.node = required_point(row, "at");
+    node.stone.long_from = node.stone.long_to = node.stone.node;
+    node.stone.short_from = node.stone.short_to = node.stone.node;
+    return node;
+  }
+  node.answer = CheckAnswer::other_axes;
+  node.stone = read_tapped(row);
+  return node;
+}
+
 SeenMarker read_marker_seen(FieldReader& row) {
   SeenMarker marker;
   marker.number = row.optional_integer("number", 0, known_markers - 1).value_or(0);
@@ -230,6 +251,8 @@ PhotoSet read_photo_set(FieldReader& look, Problems& problems) {
     }
   }
   read_largest(look, set, problems);
+  each_of(look, "check", problems,
+          [&](FieldReader& row) { set.check.push_back(read_checked(row)); });
   return set;
 }
 

@@ -164,13 +164,14 @@ TEST(PhotoLook, IsPutTogetherWithACount) {
 }
 
 TEST(PhotoLook, TakesItsScaleFromAMarkerBoard) {
-  // The staff shows 5 mm to a pixel; so does a marker of 200 mm over 40 pixels.
+  // The staff shows 5 mm to a pixel; so does a marker of 200 mm over 40 pixels. Its sheet lies
+  // between four stones.
   const auto with_scale = [](const char* edge) {
     auto look = outlined_look(64.5);
     for (auto& picture : look["pictures"]) {
       picture.erase("staffs");
       json marker = {{"number", 7}};
-      marker["corners"] = {{100, 100}, {140, 100}, {140, 140}, {100, 140}};
+      marker["corners"] = {{180, 155}, {220, 155}, {220, 195}, {180, 195}};
       json board = {{"edge", edge}};
       board["markers"].push_back(marker);
       picture["boards"].push_back(board);
@@ -183,6 +184,92 @@ TEST(PhotoLook, TakesItsScaleFromAMarkerBoard) {
             by_staff.find("gradation.first.photos")->sentence);
   EXPECT_NE(with_scale("220 mm").find("gradation.first.photos")->sentence,
             by_staff.find("gradation.first.photos")->sentence);
+}
+
+/// The middles of the first stones of a look, as a check that finds them all right.
+json check_of(const json& look, int nodes) {
+  json check = json::array();
+  for (int i = 0; i < nodes; ++i) {
+    const auto& outline = look["pictures"][0]["outlines"][static_cast<std::size_t>(7 * i)];
+    double x = 0;
+    double y = 0;
+    for (const auto& corner : outline) {
+      x += corner[0].get<double>() / static_cast<double>(outline.size());
+      y += corner[1].get<double>() / static_cast<double>(outline.size());
+    }
+    check.push_back({{"picture", 1}, {"at", point({x, y})}, {"found", "as outlined"}});
+  }
+  return check;
+}
+
+TEST(PhotoLook, ThatWasCheckedSaysWhetherItsOutlinesHold) {
+  auto look = outlined_look(55);
+  EXPECT_EQ(findings_of(with_photos(look)).find("outline-check.first.photos"), nullptr);
+  look["check"] = check_of(look, 30);
+  auto findings = findings_of(with_photos(look));
+  const auto* finding = findings.find("outline-check.first.photos");
+  ASSERT_NE(finding, nullptr);
+  EXPECT_EQ(finding->outcome, Outcome::meets) << finding->sentence;
+  EXPECT_TRUE(says(finding->sentence, "1.00 times as large")) << finding->sentence;
+  EXPECT_TRUE(says(finding->reasons.front(), "At most 10 %")) << finding->reasons.front();
+
+  look["check"] = check_of(look, 12);
+  findings = findings_of(with_photos(look));
+  finding = findings.find("outline-check.first.photos");
+  EXPECT_EQ(finding->outcome, Outcome::not_yet_known);
+  EXPECT_TRUE(says(finding->next, "30 nodes in all"));
+
+  // Stones that are twice as large as outlined: the outlines are pieces of them.
+  look["check"] = check_of(look, 30);
+  for (auto& node : look["check"]) {
+    const double x = node["at"][0];
+    const double y = node["at"][1];
+    node.erase("found");
+    node["long"] = ends({x - 55, y}, {x + 55, y});
+    node["short"] = ends({x, y - 55}, {x, y + 55});
+  }
+  findings = findings_of(with_photos(look));
+  finding = findings.find("outline-check.first.photos");
+  EXPECT_EQ(finding->outcome, Outcome::not_yet_known);
+  EXPECT_TRUE(says(finding->sentence, "does not agree")) << finding->sentence;
+  EXPECT_TRUE(says(finding->next, "100 nodes")) << finding->next;
+}
+
+TEST(PhotoLook, SaysTheLargestStoneSeen) {
+  auto look = outlined_look(55);
+  look["largest"] = {{"picture", 1}, {"ends", ends({1000, 1000}, {1120, 1000})}};
+  const auto findings = findings_of(with_photos(look));
+  // 120 pixels of 5 mm, 4 % in doubt.
+  EXPECT_TRUE(says(findings.find("gradation.first.photos")->sentence,
+                   "Largest stone seen: 23.6 in by its ends (22.1 in to 25.2 in)"))
+      << findings.find("gradation.first.photos")->sentence;
+  look["largest"] = {{"tape", "23 in"}};
+  const auto taped = findings_of(with_photos(look));
+  EXPECT_TRUE(
+      says(taped.find("gradation.first.photos")->sentence, "Largest stone seen: 23.0 in by tape"))
+      << taped.find("gradation.first.photos")->sentence;
+}
+
+TEST(PhotoLookReader, RefusesACheckThatIsNone) {
+  const auto code_with = [](const json& node) {
+    auto look = outlined_look(55);
+    look["check"] = json::array();
+    look["check"].push_back(node);
+    return code_of(look);
+  };
+  json node = {{"picture", 1}, {"at", json::array({500, 500})}, {"found", "as outlined"}};
+  EXPECT_EQ(code_with(node), "");
+  node["found"] = "wet";
+  EXPECT_EQ(code_with(node), "unknown-word");
+  node.erase("found");
+  EXPECT_EQ(code_with(node), "missing-field");
+  node["found"] = "not rock";
+  node.erase("picture");
+  EXPECT_EQ(code_with(node), "missing-field");
+  node["picture"] = 1;
+  node["at"] = 7;
+  EXPECT_EQ(code_with(node), "not-pixels");
+  EXPECT_NE(code_with(json("right")), "");
 }
 
 TEST(PhotoLookReader, RefusesABoardThatIsNone) {

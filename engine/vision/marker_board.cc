@@ -62,6 +62,16 @@ PlanePoint place_on_board(int marker) {
   return {column * apart, row * apart};
 }
 
+std::vector<PhotoPoint> sheet_in_view(const ScaleBoard& board) {
+  const auto view = PlaneView::through(seen_points(board));
+  if (!view) return {};
+  constexpr double apart = 1 + board_gap;
+  constexpr double right = board_columns * apart;
+  constexpr double bottom = board_rows * apart;
+  return {view->on_picture({-board_gap, -board_gap}), view->on_picture({right, -board_gap}),
+          view->on_picture({right, bottom}), view->on_picture({-board_gap, bottom})};
+}
+
 Expected<BoardReading> read_board(const ScaleBoard& board, const std::string& where, Steps& steps) {
   const auto seen = seen_points(board);
   const auto view = PlaneView::through(seen);

@@ -21,6 +21,10 @@ int board_of(int marker);
 /// The upper left corner of a marker on its board, in edges, from the board's own first corner.
 PlanePoint place_on_board(int marker);
 
+/// The corners of the sheet of a board on the picture, with the paper round its markers; none where
+/// its markers are no board.
+std::vector<PhotoPoint> sheet_in_view(const ScaleBoard& board);
+
 /// What a board says of a photo.
 struct BoardReading {
   Length pixel;       ///< length of a pixel at its middle

@@ -47,8 +47,7 @@ LightOfPhoto light_of(const PhotoPixels& photo) {
   return light;
 }
 
-std::vector<std::string> cautions_of_outlines(const LightOfPhoto& light,
-                                              const StonesInView& stones) {
+std::vector<std::string> cautions_of_light(const LightOfPhoto& light) {
   std::vector<std::string> cautions;
   if (light.brightest < dim) {
     cautions.emplace_back("The photo is dark: stones run into one another. Take it by daylight.");
@@ -58,6 +57,12 @@ std::vector<std::string> cautions_of_outlines(const LightOfPhoto& light,
         "The photo is blurred: small stones are lost. Hold still, wipe the lens, focus on the "
         "rock.");
   }
+  return cautions;
+}
+
+std::vector<std::string> cautions_of_outlines(const LightOfPhoto& light,
+                                              const StonesInView& stones) {
+  auto cautions = cautions_of_light(light);
   if (stones.median < least_median) {
     cautions.push_back(fmt::format(
         "Half of the rock seen is smaller than {:.0f} pixels; {:.0f} or more tell more. "

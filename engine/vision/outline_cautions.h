@@ -18,6 +18,9 @@ struct LightOfPhoto {
 
 LightOfPhoto light_of(const PhotoPixels& photo);
 
+/// What the light and the focus of a photo make hard to see, and how a better one is taken.
+std::vector<std::string> cautions_of_light(const LightOfPhoto& light);
+
 /// The stones that were found, as the photo shows them.
 struct StonesInView {
   double median = 0;  ///< diameter in pixels of the photo; half of the area is of smaller ones

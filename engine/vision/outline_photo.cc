@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "engine/vision/outline_cautions.h"
+#include "engine/vision/photo_marks.h"
 #include "engine/vision/stone_regions.h"
 
 namespace proofstone {
@@ -94,17 +95,6 @@ WorkingResult work_on(const PhotoPixels& photo, const OutlineNetwork& network,
           static_cast<double>(rock) / static_cast<double>(regions.stone.size())};
 }
 
-PhotoPixels with_longer_side(const PhotoPixels& photo, double side) {
-  const double scale = side / std::max(photo.width, photo.height);
-  const auto scaled = [scale](int pixels) {
-    return std::max(16, static_cast<int>(std::lround(pixels * scale)));
-  };
-  const int width = scaled(photo.width);
-  const int height = scaled(photo.height);
-  if (width == photo.width && height == photo.height) return photo;
-  return resized(photo, width, height);
-}
-
 /// What hears of a part of the work, where anybody hears of the whole.
 OutlineProgress part_of_work(const OutlineProgress& whole, double from, double to) {
   if (!whole) return {};
@@ -162,8 +152,7 @@ PhotoPixels resized(const PhotoPixels& photo, int width, int height) {
   return result;
 }
 
-Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNetwork& network,
-                                      const std::string& where, const OutlineProgress& progress) {
+std::optional<Problem> problem_of_pixels(const PhotoPixels& photo, const std::string& where) {
   const bool sized = photo.width > 0 && photo.height > 0;
   if (!sized || photo.rgb.size() != static_cast<std::size_t>(photo.width) *
                                         static_cast<std::size_t>(photo.height) * 3) {
@@ -174,6 +163,12 @@ Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNet
                    fmt::format("The photo has {} × {} pixels.", photo.width, photo.height), "",
                    where, fmt::format("{} pixels or more each way", least_side)};
   }
+  return std::nullopt;
+}
+
+Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNetwork& network,
+                                      const std::string& where, const OutlineProgress& progress) {
+  if (auto problem = problem_of_pixels(photo, where)) return *problem;
   const int photo_side = std::max(photo.width, photo.height);
   double side = std::min(first_side, photo_side);
   const auto first = with_longer_side(photo, side);
@@ -202,11 +197,7 @@ Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNet
   }
   const double median = median_size(found.outlines);
   OutlinedPhoto result{std::move(found.outlines), photo_side / side, found.rock_share, {}, {}};
-  const double first_pixel = static_cast<double>(photo.width) / first.width;
-  for (const auto& [middle, radius] : find_balls(first)) {
-    result.balls.push_back(
-        {{middle.x * first_pixel, middle.y * first_pixel}, radius * first_pixel});
-  }
+  result.balls = balls_on_smaller(first, photo.width);
   result.cautions = cautions_of_outlines(light, {median * result.working_pixel, side / median});
   for (auto& outline : result.outlines) {
     for (auto& point : outline) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -21,6 +22,10 @@ struct OutlinedPhoto {
 
 /// The photo in another size: each pixel is the mean of what it covers, weighted by a tent.
 PhotoPixels resized(const PhotoPixels& photo, int width, int height);
+
+/// What is wrong with a photo's pixels before anything is looked for: they do not fill the picture,
+/// or a side has fewer than 240.
+std::optional<Problem> problem_of_pixels(const PhotoPixels& photo, const std::string& where);
 
 /// Finds the stones on a photo. It is worked on at 768 pixels along its longer side; where the
 /// stones then are small or large, once more in a size that suits them. Problems, with `where`:

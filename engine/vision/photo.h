@@ -54,6 +54,17 @@ struct TappedStone {
   PhotoPoint short_to;
 };
 
+/// What somebody says who looks at the outline under a node of a check.
+enum class CheckAnswer { right, other_axes, mostly_hidden, not_rock };
+
+/// An outline that was looked at: the stone under a node, whose axes count where it is outlined
+/// wrongly.
+struct CheckedOutline {
+  int photo = 1;  ///< number of the photo, from 1
+  CheckAnswer answer = CheckAnswer::right;
+  TappedStone stone;
+};
+
 /// One photo of rock and what was drawn on it.
 struct Photo {
   std::string file = {};  ///< SHA-256 of the file, 64 hexadecimal digits; empty: not stated
@@ -108,6 +119,7 @@ struct PhotoSet {
   std::optional<SizeSpread> spread = {};
   std::optional<Length> taped_largest = {};
   std::optional<TappedLargest> tapped_largest = {};
+  std::vector<CheckedOutline> check = {};  ///< of outlines, by somebody who looked at them
 };
 
 }  // namespace proofstone

@@ -3,16 +3,15 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <numbers>
 
 #include "engine/evidence/size_text.h"
+#include "engine/vision/scale_cautions.h"
 
 namespace proofstone {
 namespace {
 
 constexpr double fewest_pixels_of_median = 40;
 constexpr double fewest_medians_across = 8;
-constexpr double most_of_picture_balls = 0.10;
 constexpr double most_hidden_part = 0.5;
 
 void caution_of_sizes(const PhotoSet& set, const StonesOnPhotos& seen,
@@ -55,18 +54,8 @@ void caution_of_photos(const PhotoSet& set, const StonesOnPhotos& seen,
                        std::vector<std::string>& cautions) {
   for (std::size_t i = 0; i < set.photos.size(); ++i) {
     const auto& photo = set.photos[i];
-    double balls = 0;
-    for (const auto& ball : photo.balls) {
-      balls +=
-          std::numbers::pi * ball.radius * ball.radius / (photo.size.width * photo.size.height);
-    }
-    if (balls > most_of_picture_balls) {
-      cautions.push_back(
-          fmt::format("Balls cover {:.0f} % of photo {}: use smaller ones.", 100 * balls, i + 1));
-    }
-    if (photo.view == PhotoView::oblique) {
-      cautions.push_back(
-          fmt::format("Photo {} is an oblique view: square to the face tells more.", i + 1));
+    for (auto& caution : cautions_of_scale(photo, static_cast<int>(i) + 1)) {
+      cautions.push_back(std::move(caution));
     }
     if (!photo.focal_length && !photo.balls.empty()) {
       cautions.push_back(fmt::format(

@@ -7,6 +7,7 @@
 
 #include "engine/evidence/confidence.h"
 #include "engine/evidence/size_ranges.h"
+#include "engine/vision/largest_stone.h"
 #include "engine/vision/photo_cautions.h"
 #include "engine/vision/photo_evidence.h"
 #include "engine/vision/vision_sources.h"
@@ -60,8 +61,7 @@ std::vector<PhotoSize> sizes_of(const StonesOnPhotos& seen, const SurfaceShare& 
 }
 
 /// The largest stone as a fact: taped, or tapped less what the scale may be wrong.
-Expected<std::optional<Length>> largest_of_set(const PhotoSet& set, const StonesOnPhotos& seen,
-                                               Steps& steps) {
+Expected<std::optional<Length>> largest_of_set(const PhotoSet& set, Steps& steps) {
   std::optional<Length> largest;
   if (set.taped_largest) {
     if (auto wrong = problem_of_size(*set.taped_largest, "largest")) return *wrong;
@@ -69,23 +69,9 @@ Expected<std::optional<Length>> largest_of_set(const PhotoSet& set, const Stones
     steps.given_rock("D_max", "largest stone, by tape", *largest, "document");
   }
   if (!set.tapped_largest) return largest;
-  const auto& tapped = *set.tapped_largest;
-  if (tapped.photo < 1 || static_cast<std::size_t>(tapped.photo) > set.photos.size()) {
-    return Problem{"no-photo", "There is no photo of that number.", "", "largest",
-                   fmt::format("1 to {}", set.photos.size())};
-  }
-  const auto i = static_cast<std::size_t>(tapped.photo - 1);
-  const double pixels = pixels_between(tapped.from, tapped.to);
-  const Length pixel = seen.scales[i].pixel_at((tapped.from.y + tapped.to.y) / 2);
-  if (!(pixels >= 1 && pixels <= set.photos[i].size.diagonal() && pixel.si() > 0)) {
-    return Problem{"outside-picture", "Its ends are at one place or outside the picture.", "",
-                   "largest", "two taps at the ends of the stone"};
-  }
-  const double z = normal_quantile(1 - (1 - interval_confidence) / 2);
-  const Length at_least = pixels * pixel * std::exp(-z * seen.scales[i].error());
-  steps.computed_rock("D_max", "size that the largest stone has at least, by its tapped ends",
-                      "pixels · s · exp(−1.645·e_s)", at_least);
-  largest = std::max(largest.value_or(at_least), at_least);
+  const auto by_ends = largest_by_ends(set, steps);
+  if (!by_ends) return by_ends.problems();
+  largest = std::max(largest.value_or(by_ends->low), by_ends->low);
   return largest;
 }
 
@@ -129,7 +115,7 @@ Expected<PhotoGradation> gradation_from_photos(const PhotoSet& set,
   auto seen = stones_on_photos(set, calibrations, steps);
   if (!seen) return seen.problems();
   const SurfaceShare share(seen->stones);
-  const auto largest = largest_of_set(set, *seen, steps);
+  const auto largest = largest_of_set(set, steps);
   if (!largest) return largest.problems();
   auto curve = photo_curve(*seen, share);
   if (!curve) return curve.problems();
@@ -160,6 +146,8 @@ Expected<PhotoGradation> gradation_from_photos(const PhotoSet& set,
   steps.given("n", "stones used", measure(static_cast<double>(measured.stones)));
   steps.given("n cut", "stones cut by an edge of the picture, left out",
               measure(static_cast<double>(seen->cut_by_edge)));
+  steps.given("n marks", "outlines of balls and marker boards, left out",
+              measure(static_cast<double>(seen->on_marks)));
   steps.given("n hidden", "nodes left out as mostly hidden",
               measure(static_cast<double>(seen->mostly_hidden)));
   if (!seen->tapped) {

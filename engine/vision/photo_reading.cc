@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "engine/evidence/size_ranges.h"
+#include "engine/vision/covering_marks.h"
 #include "engine/vision/repeated_photos.h"
 
 namespace proofstone {
@@ -36,6 +37,7 @@ class PhotoReading {
         where_(photo_name(index)),
         first_block_(index * blocks_of_photo),
         scale_(seen.scales[index]),
+        marks_(photo),
         seen_(seen),
         problems_(problems) {}
 
@@ -45,11 +47,12 @@ class PhotoReading {
       auto piece = piece_of_outline(photo_.outlines[i], here);
       if (!piece) {
         problems_.push_back(piece.problems().front());
-      } else {
+      } else if (!is_mark(marks_.share_of(photo_.outlines[i]))) {
         add_piece(*piece, here);
       }
     }
     for (std::size_t i = 0; i < photo_.pieces.size(); ++i) {
+      if (is_mark(marks_.share_of(photo_.pieces[i].box))) continue;
       add_piece(photo_.pieces[i], fmt::format("{}, piece {}", where_, i + 1));
     }
     report_repeated(pieces_, problems_);
@@ -63,6 +66,12 @@ class PhotoReading {
   }
 
  private:
+  bool is_mark(double covered) {
+    if (!(covered > most_covered)) return false;
+    ++seen_.on_marks;
+    return true;
+  }
+
   void add_piece(const VisiblePiece& piece, const std::string& where) {
     if (auto wrong = problems_of_piece(piece, photo_.size, where); !wrong.empty()) {
       problems_.insert(problems_.end(), wrong.begin(), wrong.end());
@@ -132,6 +141,7 @@ class PhotoReading {
   std::string where_;
   std::size_t first_block_;
   const PhotoScale& scale_;
+  CoveringMarks marks_;
   StonesOnPhotos& seen_;
   Problems& problems_;
   std::vector<DrawnThing> pieces_;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 namespace proofstone {
@@ -47,6 +48,26 @@ bool crosses_itself(const std::vector<PhotoPoint>& outline) {
     }
   }
   return false;
+}
+
+/// Corners of the convex hull in turn, none of them on the line between its neighbours.
+std::vector<PhotoPoint> convex_hull(std::vector<PhotoPoint> points) {
+  std::sort(points.begin(), points.end(), [](PhotoPoint one, PhotoPoint other) {
+    return one.x < other.x || (!(other.x < one.x) && one.y < other.y);
+  });
+  std::vector<PhotoPoint> hull;
+  for (const bool back : {false, true}) {
+    const std::size_t fewest = hull.size() + 1;
+    for (const auto& point : points) {
+      while (hull.size() > fewest && side(hull[hull.size() - 2], hull.back(), point) <= 0) {
+        hull.pop_back();
+      }
+      hull.push_back(point);
+    }
+    if (!hull.empty()) hull.pop_back();
+    if (!back) std::reverse(points.begin(), points.end());
+  }
+  return hull;
 }
 
 VisiblePiece enclosed(const std::vector<PhotoPoint>& outline) {
@@ -125,6 +146,42 @@ bool is_cut_by_edge(const VisiblePiece& piece, const PictureSize& picture) {
   const auto& box = piece.box;
   return box.left <= near_edge || box.top <= near_edge || box.right >= picture.width - near_edge ||
          box.bottom >= picture.height - near_edge;
+}
+
+bool encloses(const std::vector<PhotoPoint>& outline, PhotoPoint place) {
+  bool inside = false;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const PhotoPoint a = outline[i];
+    const PhotoPoint b = outline[(i + 1) % outline.size()];
+    if ((a.y <= place.y) == (b.y <= place.y)) continue;
+    if (a.x + (place.y - a.y) / (b.y - a.y) * (b.x - a.x) > place.x) inside = !inside;
+  }
+  return inside;
+}
+
+RectangleSides tightest_rectangle(std::vector<PhotoPoint> outline) {
+  // One of its sides lies along the convex hull.
+  const auto hull = convex_hull(std::move(outline));
+  RectangleSides best;
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < hull.size() && hull.size() > 2; ++i) {
+    const PhotoPoint a = hull[i];
+    const PhotoPoint b = hull[(i + 1) % hull.size()];
+    const double edge = pixels_between(a, b);
+    double from = 0;
+    double to = 0;
+    double across = 0;
+    for (const auto& point : hull) {
+      const double along = ((b.x - a.x) * (point.x - a.x) + (b.y - a.y) * (point.y - a.y)) / edge;
+      from = std::min(from, along);
+      to = std::max(to, along);
+      across = std::max(across, std::abs(side(a, b, point)) / edge);
+    }
+    if ((to - from) * across >= least) continue;
+    least = (to - from) * across;
+    best = {std::max(to - from, across), std::min(to - from, across)};
+  }
+  return best;
 }
 
 double equal_area_diameter(double area) { return 2 * std::sqrt(area / std::numbers::pi); }

@@ -52,6 +52,19 @@ Problems problems_of_piece(const VisiblePiece& piece, const PictureSize& picture
 /// Whether the edge of the picture cuts the piece: it comes within a pixel of it.
 bool is_cut_by_edge(const VisiblePiece& piece, const PictureSize& picture);
 
+/// Whether a place lies within an outline that does not cross itself.
+bool encloses(const std::vector<PhotoPoint>& outline, PhotoPoint place);
+
+/// Sides of a rectangle in pixels.
+struct RectangleSides {
+  double longest = 0;
+  double shortest = 0;
+};
+
+/// The rectangle of least area round an outline, however it is turned: the longest visible axis of
+/// a stone and the one across it. Sides are 0 where the outline has no area.
+RectangleSides tightest_rectangle(std::vector<PhotoPoint> outline);
+
 /// Diameter in pixels of the circle with the piece's area.
 double equal_area_diameter(double area);
 

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <limits>
 
 namespace proofstone {
@@ -74,6 +75,34 @@ TEST(PieceOnPicture, EdgeWeightsMakeUpForThePiecesThatAreCut) {
     }
     EXPECT_NEAR(whole / starting, 1, 0.03) << side;
   }
+}
+
+TEST(Encloses, TellsInsideFromOutside) {
+  const std::vector<PhotoPoint> hook{{0, 0}, {30, 0}, {30, 30}, {20, 30}, {20, 10}, {0, 10}};
+  EXPECT_TRUE(encloses(hook, {25, 25}));
+  EXPECT_TRUE(encloses(hook, {5, 5}));
+  EXPECT_FALSE(encloses(hook, {5, 25}));
+  EXPECT_FALSE(encloses(hook, {40, 5}));
+  EXPECT_FALSE(encloses({}, {0, 0}));
+}
+
+TEST(TightestRectangle, LiesAsTheOutlineDoes) {
+  const double turn = 0.6;
+  std::vector<PhotoPoint> outline;
+  for (const auto& [x, y] :
+       {std::pair{-40.0, -10.0}, {0.0, -9.0}, {40.0, -10.0}, {40.0, 10.0}, {-40.0, 10.0}}) {
+    outline.push_back({100 + x * std::cos(turn) - y * std::sin(turn),
+                       100 + x * std::sin(turn) + y * std::cos(turn)});
+  }
+  const auto sides = tightest_rectangle(outline);
+  EXPECT_NEAR(sides.longest, 80, 1e-9);
+  EXPECT_NEAR(sides.shortest, 20, 1e-9);
+}
+
+TEST(TightestRectangle, OfWhatHasNoAreaIsNone) {
+  EXPECT_EQ(tightest_rectangle({}).longest, 0);
+  EXPECT_EQ(tightest_rectangle({{1, 1}, {5, 5}, {9, 9}}).shortest, 0);
+  EXPECT_EQ(tightest_rectangle({{1, 1}, {1, 1}, {1, 1}}).longest, 0);
 }
 
 }  // namespace

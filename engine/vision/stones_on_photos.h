@@ -17,6 +17,7 @@ struct StonesOnPhotos {
   Length smallest_resolved;        ///< 8 pixels, or what was drawn, where a pixel shows most
   std::vector<double> sizes_in_pixels;
   int cut_by_edge = 0;
+  int on_marks = 0;  ///< outlines of balls and boards, left out
   int mostly_hidden = 0;
 };
 

@@ -128,6 +128,44 @@ function claimedPicture(width, height) {
   ]);
 }
 
+/** The sheet of a marker board, as the guidance hands it over. */
+async function printedBoard(page, number) {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: `Board ${number}`, exact: true }).tap(),
+  ]);
+  assert.equal(download.suggestedFilename(), `marker-board-${number}.svg`);
+  return readFileSync(await download.path(), 'utf8');
+}
+
+/** The photo of the pile with a sheet on it, twice as large, as a JPEG. */
+async function withBoard(page, sheet) {
+  const base64 = await page.evaluate(
+    async ([pile64, svg]) => {
+      const loaded = async (address) => {
+        const image = new Image();
+        image.src = address;
+        await image.decode();
+        return image;
+      };
+      const rock = await loaded(`data:image/jpeg;base64,${pile64}`);
+      const paper = await loaded(
+        `data:image/svg+xml;base64,${btoa(unescape(encodeURIComponent(svg)))}`,
+      );
+      const canvas = new OffscreenCanvas(2 * rock.width, 2 * rock.height);
+      const context = canvas.getContext('2d');
+      context.drawImage(rock, 0, 0, canvas.width, canvas.height);
+      const wide = 420;
+      context.drawImage(paper, 900, 560, wide, (wide * paper.height) / paper.width);
+      const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 });
+      const bytes = new Uint8Array(await blob.arrayBuffer());
+      return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
+    },
+    [readFileSync(pile.file).toString('base64'), sheet],
+  );
+  return Buffer.from(base64, 'base64');
+}
+
 /** A wall of bricks, drawn by the browser, as a JPEG. */
 async function brickWall(page) {
   const base64 = await page.evaluate(async () => {
@@ -260,6 +298,61 @@ export function photoTests(world) {
       await page.getByText('3 of 35 points').waitFor();
       await page.getByRole('button', { name: 'Take back' }).tap();
       await page.getByText('2 of 35 points').waitFor();
+      await page.context().close();
+    });
+
+    it('takes its scale from a printed board, is checked, and has its largest stone marked', async () => {
+      const page = await openApplication(world, postures.phone);
+      await begin(page);
+      const buffer = await withBoard(page, await printedBoard(page, 2));
+      await choose(page, { name: 'board.jpg', mimeType: 'image/jpeg', buffer });
+      await page.waitForSelector('.photo-frame canvas', { timeout: 60_000 });
+      await page.getByText('Board 2 is on this photo, and this site does not know it').waitFor();
+      for (const remove of ['Remove ball 2', 'Remove ball 1']) {
+        await page.getByRole('button', { name: remove }).tap();
+      }
+      await page
+        .getByLabel('Board 2: edge of a dark square, as printed', { exact: true })
+        .fill('8');
+      await page.keyboard.press('Tab');
+      await page.getByText('does not know it').waitFor({ state: 'detached' });
+      await page.getByLabel('How far off may the scale be').selectOption('5 %');
+      await page.getByText(/stones by outlines on 1 photo/).waitFor();
+      await page.screenshot({ path: world.screenshot('phone-photo-board'), fullPage: true });
+      await nothingWrong(page);
+
+      await page.getByRole('button', { name: 'Largest stone', exact: true }).tap();
+      await tapAt(page, [70, 90]);
+      await page.getByText('Tap its other end').waitFor();
+      await tapAt(page, [170, 80]);
+      await page.getByText(/Largest stone seen: .* by its ends/).waitFor();
+      await page.screenshot({ path: world.screenshot('phone-photo-largest'), fullPage: true });
+      await nothingWrong(page);
+
+      await page.getByRole('button', { name: 'Check', exact: true }).tap();
+      await page.getByRole('button', { name: 'Look at 30 outlines' }).tap();
+      const looked = (number) => page.getByText(`${number} of 30 outlines looked at`).waitFor();
+      await looked(0);
+      await page.getByRole('button', { name: 'Mostly hidden: skip' }).tap();
+      await looked(1);
+      for (let number = 2; number <= 7; number += 1) {
+        await page.getByRole('button', { name: 'The outline is right' }).tap();
+        await looked(number);
+      }
+      await page.getByText('so far the automatic result agrees').waitFor();
+      await page.screenshot({ path: world.screenshot('phone-photo-check'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByRole('button', { name: 'Last answer back' }).tap();
+      await looked(6);
+      await page.reload();
+      await page.getByRole('button', { name: 'Check', exact: true }).tap();
+      await looked(6);
+      await page.getByRole('button', { name: 'Keep it' }).tap();
+      await page.getByText('Photos, north face').waitFor();
+      await page.getByRole('link', { name: 'Findings', exact: true }).tap();
+      await page
+        .getByRole('heading', { name: 'Check of the outlines: Photos, north face' })
+        .waitFor();
       await page.context().close();
     });
 

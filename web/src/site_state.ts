@@ -20,6 +20,7 @@ export interface SiteState {
       who?: string;
       photos?: string[];
       position?: Position;
+      pictures?: { boards?: { edge: string; markers: { number: number }[] }[] }[];
     }
   >;
   loads?: Record<string, { lot: string; when: string; ticket?: string; mass?: string }>;

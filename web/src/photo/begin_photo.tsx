@@ -1,12 +1,48 @@
 /** What measuring on photos begins with: how, how the rock lies, where on it. */
 import { useState } from 'preact/hooks';
+import { engine } from '../engine';
 import { sentenceOf } from '../field/begin_count';
 import { BeginEnd } from '../field/begin_end';
 import type { Draft } from '../record/record_database';
 import { freshId } from '../record/revision';
 import { beginDraft } from '../record/drafts';
 import type { PhotoDraft } from './photo_draft';
+import { saveFile } from '../save_file';
 import { photoWords as words } from '../strings';
+
+/** Boards that there are to print. */
+const boards = [1, 2, 3, 4];
+
+/** Sheets with markers, to be printed and laid on the rock. */
+function PrintBoard() {
+  const [trouble, setTrouble] = useState('');
+  const save = async (board: number) => {
+    setTrouble('');
+    try {
+      const { svg } = await engine.ask<{ svg?: string }>({ ask: 'marker-board', board });
+      if (svg) saveFile(words.boardFile(board), 'image/svg+xml', svg);
+    } catch (error) {
+      setTrouble(sentenceOf(error));
+    }
+  };
+  return (
+    <div class="photo-fields">
+      <p>{words.printBoards}</p>
+      <div class="photo-tools" role="group" aria-label={words.printBoards}>
+        {boards.map((board) => (
+          <button key={board} type="button" class="button quiet" onClick={() => void save(board)}>
+            {words.printBoard(board)}
+          </button>
+        ))}
+      </div>
+      {trouble && (
+        <p class="trouble" role="alert">
+          {trouble}
+        </p>
+      )}
+    </div>
+  );
+}
 
 export function PhotoGuide({ open }: { open: boolean }) {
   return (
@@ -17,6 +53,7 @@ export function PhotoGuide({ open }: { open: boolean }) {
           <li key={point}>{point}</li>
         ))}
       </ul>
+      <PrintBoard />
     </details>
   );
 }

@@ -1,20 +1,12 @@
 /** The stones under a grid, one after the other: both ends of both visible axes are tapped. */
-import { useState } from 'preact/hooks';
-import {
-  gridOf,
-  type MeasuredPhoto,
-  type NodeStone,
-  type PhotoTap,
-  type Spot,
-} from './photo_draft';
+import { gridOf, type MeasuredPhoto, type NodeStone, type PhotoTap } from './photo_draft';
 import { paintEnds, paintNodes } from './photo_paint';
 import { PhotoPane } from './photo_pane';
 import { photoWords as words } from '../strings';
+import { useTappedEnds } from './tapped_ends';
 
 /** So much of the shorter side is shown about a node. */
 const partShown = 0.5;
-
-const spot = ([x, y]: Spot): Spot => [Math.round(x * 10) / 10, Math.round(y * 10) / 10];
 
 export function NodesStep({
   photo,
@@ -31,21 +23,15 @@ export function NodesStep({
   const grid = gridOf(taken);
   const open = grid.findIndex((_, node) => !nodes.has(node));
   const present = open < 0 ? undefined : open;
-  const [ends, setEnds] = useState<Spot[]>([]);
   const at = present === undefined ? undefined : grid[present];
   const put = (stone: NodeStone) => {
     if (present === undefined) return;
     void onTap({ of: taken.file, node: present, stone }).then((kept) => {
-      if (kept) setEnds([]);
+      if (kept) tapped.clear();
     });
   };
-  const tapped = (place: Spot) => {
-    if (present === undefined) return;
-    const next = [...ends, spot(place)];
-    setEnds(next);
-    const [a, b, c, d] = next;
-    if (a && b && c && d) put({ long: [a, b], short: [c, d] });
-  };
+  const tapped = useTappedEnds(put);
+  const { ends } = tapped;
   return (
     <>
       <p class="stones-so-far" role="status">
@@ -62,9 +48,8 @@ export function NodesStep({
         tool={{
           label: words.picture(number, words.ends[ends.length] ?? words.allDone),
           handles: ends,
-          onHandle: (index, place) =>
-            setEnds(ends.map((end, which) => (which === index ? spot(place) : end))),
-          onTap: tapped,
+          onHandle: tapped.move,
+          onTap: (place) => present !== undefined && tapped.tap(place),
         }}
         paint={(context, pixel) => {
           paintNodes(context, pixel, grid, nodes, present);
@@ -89,7 +74,7 @@ export function NodesStep({
           {words.noRock}
         </button>
         {ends.length > 0 && (
-          <button type="button" class="button quiet" onClick={() => setEnds(ends.slice(0, -1))}>
+          <button type="button" class="button quiet" onClick={tapped.back}>
             {words.tapBack}
           </button>
         )}

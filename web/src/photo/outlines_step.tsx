@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { failureFrom } from '../engine';
 import { strings } from '../strings';
 import type { MeasuredPhoto, PhotoTap, Spot } from './photo_draft';
-import { isWithin, paintOutlines } from './photo_paint';
+import { isWithin, type Outlines, paintOutlines, stoneAt } from './photo_paint';
 import { type PaneTool, PhotoPane } from './photo_pane';
 import { photoWords as words } from '../strings';
 import { vision } from './vision';
@@ -14,14 +14,6 @@ type ToolName = (typeof tools)[number];
 
 /** Places along a line that are asked which stone they lie on. */
 const lookedAt = 25;
-
-type Outlines = readonly (Outline | undefined)[];
-
-/** The number of the outline round a place; of two the one that came last. */
-function stoneAt(outlines: Outlines, at: Spot): number | undefined {
-  const number = outlines.findLastIndex((outline) => outline && isWithin(outline, at));
-  return number < 0 ? undefined : number;
-}
 
 /** The stone that most of a line lies on. */
 function stoneUnder(outlines: Outlines, [from, to]: Spot[]): number | undefined {

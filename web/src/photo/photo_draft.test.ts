@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  gridOf,
-  lookChanges,
-  measured,
-  type PhotoDraft,
-  type PhotoTap,
-  type TakenPhoto,
-} from './photo_draft';
+import { gridOf, measured, type PhotoDraft, type PhotoTap, type TakenPhoto } from './photo_draft';
+import { lookChanges } from './photo_look';
 import type { Outline } from './vision_messages';
 
 const box = (left: number): Outline => [
@@ -103,6 +97,89 @@ describe('what the taps on photos make', () => {
     const [first] = measured(taps).photos;
     expect(first?.scale.balls).toEqual([{ middle: [300, 200], radius: 40, diameter: '' }]);
     expect(lookOf(taps)?.pictures[0]).not.toHaveProperty('balls');
+  });
+
+  it('takes boards in once their edge is stated, and knows none of an earlier version', () => {
+    const board = {
+      number: 2,
+      marker_numbers: [6, 7, 8, 9, 10, 11],
+      markers: [{ number: 7, corners: box(50) }],
+    };
+    const taken = photo('a');
+    const add = { ...taken, found: { ...taken.found!, balls: [], boards: [board] } };
+    const [first] = measured([{ add }]).photos;
+    expect(first?.scale.boards).toEqual([{ ...board, edge: '' }]);
+    expect(lookOf([{ add }])?.pictures[0]).not.toHaveProperty('boards');
+    const scale = { ...first!.scale, boards: [{ ...board, edge: '65 mm' }], scale_error: '5 %' };
+    expect(lookOf([{ add }, { of: 'a', scale }])?.pictures[0]).toMatchObject({
+      boards: [{ edge: '65 mm', markers: board.markers }],
+      scale_error: '5 %',
+    });
+    const { boards: _, ...earlier } = scale;
+    const [older] = measured([{ add }, { of: 'a', scale: earlier }]).photos;
+    expect(older?.scale.boards).toEqual([]);
+  });
+
+  it('puts the largest stone into the look while its photo is there', () => {
+    const ends: [[number, number], [number, number]] = [
+      [10, 10],
+      [90, 40],
+    ];
+    const taps: PhotoTap[] = [
+      { add: photo('a') },
+      { add: photo('b') },
+      { largestEnds: { of: 'b', ends } },
+    ];
+    expect(lookOf(taps)?.largest).toEqual({ picture: 2, ends });
+    expect(lookOf([...taps, { largest: '26 in' }])?.largest).toEqual({
+      tape: '26 in',
+      picture: 2,
+      ends,
+    });
+    expect(lookOf([...taps, { leave: 'a' }])?.largest).toEqual({ picture: 1, ends });
+    expect(lookOf([...taps, { leave: 'b' }])?.largest).toBeUndefined();
+    expect(lookOf([...taps, { largestEnds: null }])?.largest).toBeUndefined();
+  });
+
+  it('keeps what was said of outlines that are still there', () => {
+    const axes: {
+      long: [[number, number], [number, number]];
+      short: [[number, number], [number, number]];
+    } = {
+      long: [
+        [20, 0],
+        [30, 10],
+      ],
+      short: [
+        [24, 6],
+        [28, 2],
+      ],
+    };
+    const taps: PhotoTap[] = [
+      { add: photo('a') },
+      {
+        check: [
+          { of: 'a', at: [7, 3] },
+          { of: 'a', at: [27, 3] },
+          { of: 'a', at: [47, 3] },
+        ],
+      },
+      { checked: 0, outline: 0, finding: 'as outlined' },
+      { checked: 1, outline: 1, finding: axes },
+      { checked: 2, outline: 2, finding: 'not rock' },
+    ];
+    const look = (more: PhotoTap[]) =>
+      lookOf([...taps, ...more]) as { check?: object[] } | undefined;
+    expect(look([])?.check).toEqual([
+      { picture: 1, at: [7, 3], found: 'as outlined' },
+      { picture: 1, at: [27, 3], ...axes },
+      { picture: 1, at: [47, 3], found: 'not rock' },
+    ]);
+    expect(look([{ uncheck: true }])?.check).toHaveLength(2);
+    // An outline that was mended is to be looked at again.
+    expect(look([{ of: 'a', gone: [1], come: [box(22)] }])?.check).toHaveLength(2);
+    expect(look([{ leave: 'a' }, { add: photo('b') }])?.check).toBeUndefined();
+    expect(look([{ check: [] }])?.check).toBeUndefined();
   });
 
   it('makes no look of photos without stones', () => {

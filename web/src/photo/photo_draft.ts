@@ -2,9 +2,7 @@
  * What is measured on photos before it is a look of the record: each step is a tap on the device, and
  * what stands is what the taps make, in their order. Nothing is computed here; sizes are the engine's.
  */
-import { type Change, pointerTo } from '../record/revision';
-import { photoWords as words } from '../strings';
-import type { FoundStones, Outline } from './vision_messages';
+import type { FoundBoard, FoundMarks, FoundStones, Outline } from './vision_messages';
 
 export type Spot = [number, number];
 export type View = 'straight on' | 'oblique';
@@ -30,10 +28,14 @@ export interface Staff {
   length: string;
 }
 
+/** A marker board in sight; its edge is that of a marker as it was printed, once somebody states it. */
+export type Board = FoundBoard & { edge: string };
+
 export interface PhotoScale {
   view: View;
   balls: Ball[];
   staffs: Staff[];
+  boards: Board[];
   scale_error: string;
 }
 
@@ -45,7 +47,25 @@ export interface TakenPhoto {
   /** Millimetres, as of a camera with a 36 × 24 mm picture; 0 where the file does not say. */
   focal_length: number;
   found?: Omit<FoundStones, 'width' | 'height'>;
+  /** What was found where stones are tapped. */
+  marks?: FoundMarks;
 }
+
+/** The largest stone in sight, by its two ends on a photo. */
+export interface LargestEnds {
+  of: string;
+  ends: [Spot, Spot];
+}
+
+/** A place on an outline that is looked at. */
+export interface CheckNode {
+  of: string;
+  at: Spot;
+}
+
+/** What somebody found who looked at the outline under a node. */
+export type NodeFinding = { long: [Spot, Spot]; short: [Spot, Spot] } | NodeWord;
+export type NodeWord = 'as outlined' | 'mostly hidden' | 'not rock';
 
 /** The stone under a node of the grid; "no rock" where there is none. */
 export type NodeStone = { long: [Spot, Spot]; short: [Spot, Spot] } | 'mostly hidden' | 'no rock';
@@ -53,12 +73,19 @@ export type NodeStone = { long: [Spot, Spot]; short: [Spot, Spot] } | 'mostly hi
 export type PhotoTap =
   | { add: TakenPhoto }
   | { leave: string }
-  | { of: string; scale: PhotoScale }
+  /** One of an earlier version has no boards. */
+  | { of: string; scale: Omit<PhotoScale, 'boards'> & { boards?: Board[] } }
   /** Outlines by their number go, others come. */
   | { of: string; gone: number[]; come: Outline[] }
   | { of: string; node: number; stone: NodeStone }
   | { of: string; undo: true }
-  | { largest: string };
+  | { largest: string }
+  | { largestEnds: LargestEnds | null }
+  /** A check begins: these are looked at. */
+  | { check: CheckNode[] }
+  /** A node of the check by its number, and the number of the outline that was looked at. */
+  | { checked: number; outline: number; finding: NodeFinding }
+  | { uncheck: true };
 
 export interface MeasuredPhoto {
   taken: TakenPhoto;
@@ -70,15 +97,26 @@ export interface MeasuredPhoto {
   steps: number;
 }
 
+/** Outlines that are looked at, node by node, to see whether what was found holds. */
+export interface OutlineCheck {
+  nodes: CheckNode[];
+  /** By node; what was said of an outline that went since does not count. */
+  findings: Map<number, NodeFinding>;
+}
+
 export interface Measured {
   photos: MeasuredPhoto[];
   largest: string;
+  largestEnds?: LargestEnds;
+  check?: OutlineCheck;
 }
 
 /** Before anybody marks anything: the balls that were found, until somebody states their size. */
-function firstScale({ found }: TakenPhoto): PhotoScale {
-  const balls = (found?.balls ?? []).map((ball) => ({ ...ball, diameter: '' }));
-  return { view: 'straight on', balls, staffs: [], scale_error: '' };
+function firstScale({ found, marks }: TakenPhoto): PhotoScale {
+  const seen = found ?? marks;
+  const balls = (seen?.balls ?? []).map((ball) => ({ ...ball, diameter: '' }));
+  const boards = (seen?.boards ?? []).map((board) => ({ ...board, edge: '' }));
+  return { view: 'straight on', balls, staffs: [], boards, scale_error: '' };
 }
 
 type Step = Extract<PhotoTap, { of: string; gone: number[] } | { of: string; node: number }>;
@@ -96,10 +134,29 @@ function apply(photo: MeasuredPhoto, step: Step): void {
   photo.outlines.push(...step.come);
 }
 
+type Checked = Extract<PhotoTap, { checked: number }>;
+
+/** The check as it stands: what was said last of each outline that still is there. */
+function checkAfter(
+  nodes: CheckNode[],
+  said: readonly Checked[],
+  photos: readonly MeasuredPhoto[],
+): OutlineCheck {
+  const findings = new Map<number, NodeFinding>();
+  for (const { checked, outline, finding } of said) {
+    const photo = photos.find(({ taken }) => taken.file === nodes[checked]?.of);
+    if (photo?.outlines[outline]) findings.set(checked, finding);
+  }
+  return { nodes, findings };
+}
+
 /** What stands after these taps. */
 export function measured(taps: readonly PhotoTap[]): Measured {
   const taken: { photo: TakenPhoto; scale: PhotoScale; steps: Step[] }[] = [];
   let largest = '';
+  let largestEnds: LargestEnds | undefined;
+  let nodes: CheckNode[] | undefined;
+  let said: Checked[] = [];
   const of = (file: string) => taken.find(({ photo }) => photo.file === file);
   for (const tap of taps) {
     if ('add' in tap) {
@@ -109,10 +166,19 @@ export function measured(taps: readonly PhotoTap[]): Measured {
       if (at >= 0) taken.splice(at, 1);
     } else if ('largest' in tap) {
       largest = tap.largest;
+    } else if ('largestEnds' in tap) {
+      largestEnds = tap.largestEnds ?? undefined;
+    } else if ('check' in tap) {
+      nodes = tap.check;
+      said = [];
+    } else if ('checked' in tap) {
+      said.push(tap);
+    } else if ('uncheck' in tap) {
+      said.pop();
     } else {
       const one = of(tap.of);
       if (!one) continue;
-      if ('scale' in tap) one.scale = tap.scale;
+      if ('scale' in tap) one.scale = { boards: [], ...tap.scale };
       else if ('undo' in tap) one.steps.pop();
       else if (isStep(tap)) one.steps.push(tap);
     }
@@ -128,7 +194,12 @@ export function measured(taps: readonly PhotoTap[]): Measured {
     for (const step of steps) apply(result, step);
     return result;
   });
-  return { photos, largest };
+  return {
+    photos,
+    largest,
+    ...(largestEnds && of(largestEnds.of) ? { largestEnds } : {}),
+    ...(nodes ? { check: checkAfter(nodes, said, photos) } : {}),
+  };
 }
 
 /** Along the longer side and the shorter one. */
@@ -143,61 +214,4 @@ export function gridOf({ width, height }: { width: number; height: number }): Sp
     Math.round(((node % columns) + 0.5) * (width / columns)),
     Math.round((Math.floor(node / columns) + 0.5) * (height / rows)),
   ]);
-}
-
-function pictureOf({ taken, scale, outlines, nodes }: MeasuredPhoto): object {
-  const balls = scale.balls.filter(({ diameter }) => diameter !== '');
-  const staffs = scale.staffs.filter(({ length }) => length !== '');
-  const grid = gridOf(taken);
-  const tapped = [...nodes].flatMap(([node, stone]) => {
-    if (stone === 'no rock') return [];
-    const at = grid[node];
-    return [stone === 'mostly hidden' ? { at, skip: stone } : { at, ...stone }];
-  });
-  return {
-    file: taken.file,
-    width: taken.width,
-    height: taken.height,
-    view: scale.view,
-    ...(taken.focal_length > 0 ? { focal_length: `${taken.focal_length} mm` } : {}),
-    ...(balls.length > 0 ? { balls } : {}),
-    ...(staffs.length > 0 ? { staffs } : {}),
-    ...(staffs.length > 0 && scale.scale_error !== '' ? { scale_error: scale.scale_error } : {}),
-    ...(taken.found
-      ? {
-          smallest_drawn: taken.found.smallest_drawn,
-          outlines: outlines.filter((outline) => outline !== undefined),
-        }
-      : { nodes: tapped }),
-  };
-}
-
-function hasStones({ outlines, nodes }: MeasuredPhoto): boolean {
-  return outlines.some((outline) => outline !== undefined) || nodes.size > 0;
-}
-
-/** The look that it makes; nothing while no stone is drawn. */
-export function lookChanges(
-  about: PhotoDraft,
-  { photos, largest }: Measured,
-  seen: { when: string; who?: string },
-): Change[] {
-  const used = photos.filter(hasStones);
-  if (used.length === 0) return [];
-  return [
-    {
-      set: pointerTo('looks', about.look),
-      to: {
-        name: about.place ? words.nameAt(about.place) : words.name,
-        kind: 'photo',
-        lot: about.lot,
-        ...seen,
-        ...(about.place ? { where: about.place } : {}),
-        lies: about.lies,
-        pictures: used.map(pictureOf),
-        photos: used.map(({ taken }) => taken.file),
-        ...(largest === '' ? {} : { largest: { tape: largest } }),
-      },
-    },
-  ];
 }

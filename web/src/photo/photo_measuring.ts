@@ -12,13 +12,8 @@ import { change, openedSite } from '../record/site_record';
 import { documentWith } from '../record/site_text';
 import { units } from '../settings';
 import { pictureWidth } from '../site_assessment';
-import {
-  lookChanges,
-  type Measured,
-  measured,
-  type PhotoDraft,
-  type PhotoTap,
-} from './photo_draft';
+import { type Measured, measured, type PhotoDraft, type PhotoTap } from './photo_draft';
+import { lookChanges } from './photo_look';
 import { photoWords as words } from '../strings';
 
 async function keptTaps(draft: Draft): Promise<Tap[]> {

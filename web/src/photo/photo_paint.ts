@@ -1,5 +1,5 @@
 /** What is drawn upon a photo: light lines with a dark rim, to be seen on any rock. */
-import type { NodeStone, PhotoScale, Spot } from './photo_draft';
+import type { Board, LargestEnds, NodeStone, PhotoScale, Spot } from './photo_draft';
 import type { Outline } from './vision_messages';
 
 export type Paint = (context: CanvasRenderingContext2D, pixel: number) => void;
@@ -31,6 +31,15 @@ export function isWithin(outline: Outline, [x, y]: Spot): boolean {
   return measure?.isPointInPath(pathOf(outline), x, y) ?? false;
 }
 
+/** Outlines by number; those that went are undefined. */
+export type Outlines = readonly (Outline | undefined)[];
+
+/** The number of the outline round a place; of two the one that came last. */
+export function stoneAt(outlines: Outlines, at: Spot): number | undefined {
+  const number = outlines.findLastIndex((outline) => outline && isWithin(outline, at));
+  return number < 0 ? undefined : number;
+}
+
 function rimmed(
   context: CanvasRenderingContext2D,
   path: Path2D,
@@ -49,7 +58,7 @@ function rimmed(
 export function paintOutlines(
   context: CanvasRenderingContext2D,
   pixel: number,
-  outlines: readonly (Outline | undefined)[],
+  outlines: Outlines,
   selected: ReadonlySet<number>,
 ): void {
   const all = new Path2D();
@@ -76,18 +85,18 @@ function circle([x, y]: Spot, radius: number): Path2D {
   return path;
 }
 
-function paintNumber(
+function paintText(
   context: CanvasRenderingContext2D,
   pixel: number,
-  number: number,
+  text: string,
   [x, y]: Spot,
 ): void {
   context.font = `600 ${16 * pixel}px system-ui, sans-serif`;
   context.lineWidth = 4 * pixel;
   context.strokeStyle = rim;
   context.fillStyle = light;
-  context.strokeText(String(number), x, y);
-  context.fillText(String(number), x, y);
+  context.strokeText(text, x, y);
+  context.fillText(text, x, y);
 }
 
 export function paintHandle(context: CanvasRenderingContext2D, pixel: number, at: Spot): void {
@@ -103,19 +112,37 @@ export function paintHandle(context: CanvasRenderingContext2D, pixel: number, at
 export function paintScale(
   context: CanvasRenderingContext2D,
   pixel: number,
-  { balls, staffs }: Pick<PhotoScale, 'balls' | 'staffs'>,
+  { balls, staffs, boards }: Pick<PhotoScale, 'balls' | 'staffs' | 'boards'>,
+  nameOf: (board: Board) => string,
 ): void {
   balls.forEach(({ middle, radius }, index) => {
     rimmed(context, circle(middle, radius), chosen, pixel, 2.5);
-    paintNumber(context, pixel, index + 1, [middle[0] + 10 * pixel, middle[1] - 10 * pixel]);
+    paintText(context, pixel, String(index + 1), [middle[0] + 10 * pixel, middle[1] - 10 * pixel]);
   });
   staffs.forEach(({ from, to }, index) => {
     rimmed(context, line(from, to), chosen, pixel, 2.5);
-    paintNumber(context, pixel, index + 1, [
+    paintText(context, pixel, String(index + 1), [
       (from[0] + to[0]) / 2 + 10 * pixel,
       (from[1] + to[1]) / 2 - 10 * pixel,
     ]);
   });
+  for (const board of boards) paintBoard(context, pixel, board, nameOf(board));
+}
+
+/** A board by the rims of its markers, with its name over them. */
+function paintBoard(
+  context: CanvasRenderingContext2D,
+  pixel: number,
+  { markers }: Board,
+  name: string,
+): void {
+  const rims = new Path2D();
+  for (const { corners } of markers) rims.addPath(pathOf(corners));
+  rimmed(context, rims, chosen, pixel, 2.5);
+  const corners = markers.flatMap((marker) => marker.corners);
+  const left = Math.min(...corners.map(([x]) => x));
+  const top = Math.min(...corners.map(([, y]) => y));
+  paintText(context, pixel, name, [left, top - 8 * pixel]);
 }
 
 /** The nodes of the grid: those that are done by their axes, the present one by a ring. */
@@ -153,4 +180,25 @@ export function paintEnds(
   if (a && b) rimmed(context, line(a, b), chosen, pixel, 2);
   if (c && d) rimmed(context, line(c, d), chosen, pixel, 2);
   for (const end of ends) paintHandle(context, pixel, end);
+}
+
+/** The largest stone by its two ends. */
+export function paintLargest(
+  context: CanvasRenderingContext2D,
+  pixel: number,
+  ends: LargestEnds['ends'],
+): void {
+  rimmed(context, line(...ends), chosen, pixel, 2.5);
+}
+
+/** A node of a check: a cross with a ring round it, over the outline that is looked at. */
+export function paintLooked(
+  context: CanvasRenderingContext2D,
+  pixel: number,
+  outline: Outline | undefined,
+  at: Spot,
+): void {
+  if (outline) rimmed(context, pathOf(outline), chosen, pixel, 2.5);
+  rimmed(context, circle(at, 12 * pixel), light, pixel, 1.5);
+  rimmed(context, circle(at, pixel), light, pixel, 1);
 }

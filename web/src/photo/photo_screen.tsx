@@ -2,85 +2,47 @@
 import { useState } from 'preact/hooks';
 import './photo.css';
 import { failureFrom } from '../engine';
-import type { AssessAnswer, Problem } from '../findings';
+import type { Problem } from '../findings';
 import { useBegunDraft } from '../field/begun_draft';
-import { OutcomeMark } from '../outcome_mark';
 import { PictureFigure } from '../picture';
 import { addressOf, go } from '../places';
 import { ProblemLines } from '../problem_list';
 import type { Draft } from '../record/record_database';
-import { dropDraft } from '../record/drafts';
 import { RecordFailure } from '../record/record_access';
 import { siteState } from '../site_state';
 import { strings } from '../strings';
 import { BeginPhoto, PhotoGuide } from './begin_photo';
 import { useKeptPicture } from './kept_picture';
+import { statedEdges } from './board_edges';
+import { CheckStep } from './check_step';
+import { LargestStep } from './largest_step';
+import { DropDraft } from './drop_draft';
 import { LengthField } from './length_field';
+import { LiveWords } from './live_words';
 import { NodesStep } from './nodes_step';
 import { OutlinesStep } from './outlines_step';
-import type { MeasuredPhoto, PhotoDraft, PhotoTap } from './photo_draft';
+import type { Measured, MeasuredPhoto, PhotoDraft, PhotoTap } from './photo_draft';
 import { finish, useMeasuring } from './photo_measuring';
 import { photoWords as words } from '../strings';
 import { ScaleStep } from './scale_step';
+import { Switch } from './switch_of';
 import { TakePhoto } from './take_photo';
 
-/** What the engine says of the photos so far. */
-function LiveWords({ draft, answer }: { draft: Draft; answer: AssessAnswer | undefined }) {
-  const { lot, look } = draft.about as PhotoDraft;
-  const findings = answer?.findings?.findings ?? [];
-  const together = findings.find(({ id }) => id === `gradation.${lot}`);
-  const alone = findings.find(({ id }) => id === `gradation.${lot}.${look}`);
-  const said = alone ?? together;
-  const cautions = said?.cautions ?? [];
-  return (
-    <>
-      <div class="live-words" role="status">
-        {said ? (
-          <>
-            <OutcomeMark outcome={said.outcome} size={32} />
-            <p>
-              <b>{strings.outcomes[said.outcome]}</b>{' '}
-              <span class="sentence" {...strings.asWritten}>
-                {said.sentence}
-              </span>{' '}
-              <span class="sentence" {...strings.asWritten}>
-                {said.next || together?.next}
-              </span>
-            </p>
-          </>
-        ) : answer?.problems?.length ? (
-          <ProblemLines problems={answer.problems} />
-        ) : (
-          <p>{words.waiting}</p>
-        )}
-      </div>
-      {cautions.length > 0 && (
-        <details class="photo-guide">
-          <summary>{words.mind}</summary>
-          <ul>
-            {cautions.map((caution) => (
-              <li key={caution} {...strings.asWritten}>
-                {caution}
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
-    </>
-  );
-}
-
-type StepName = 'scale' | 'stones';
+type StepName = 'scale' | 'stones' | 'largest' | 'check';
 
 function OnePhoto({
   photo,
   number,
   step,
+  now,
+  lies,
   onTap,
 }: {
   photo: MeasuredPhoto;
   number: number;
   step: StepName;
+  now: Measured;
+  lies: string;
   onTap: (tap: PhotoTap) => Promise<boolean>;
 }) {
   const { file, width, height } = photo.taken;
@@ -93,9 +55,13 @@ function OnePhoto({
       {step === 'scale' ? (
         <ScaleStep
           {...shared}
+          lies={lies}
+          edges={(board) => statedEdges(siteState.value.looks, now.photos, board)}
           label={words.picture(number, words.steps.scale)}
           onScale={(scale) => onTap({ of: file, scale })}
         />
+      ) : step === 'largest' ? (
+        <LargestStep {...shared} largest={now.largestEnds} onTap={onTap} />
       ) : photo.taken.found ? (
         <OutlinesStep {...shared} onTap={put} />
       ) : (
@@ -105,64 +71,8 @@ function OnePhoto({
   );
 }
 
-/** One button of several of which one holds. */
-function Switch<Name extends string | number>({
-  label,
-  names,
-  value,
-  onValue,
-}: {
-  label: string;
-  names: { value: Name; label: string }[];
-  value: Name;
-  onValue: (value: Name) => void;
-}) {
-  return (
-    <div class="photo-tools" role="group" aria-label={label}>
-      {names.map((one) => (
-        <button
-          key={one.value}
-          type="button"
-          class="button quiet"
-          aria-pressed={one.value === value}
-          onClick={() => onValue(one.value)}
-        >
-          {one.label}
-        </button>
-      ))}
-    </div>
-  );
-}
-
-function DropDraft({ draft, photos, leave }: { draft: Draft; photos: number; leave: () => void }) {
-  const [asks, setAsks] = useState(false);
-  if (!asks) {
-    return (
-      <button type="button" class="button quiet drop" onClick={() => setAsks(true)}>
-        {words.drop}
-      </button>
-    );
-  }
-  return (
-    <div class="drop-draft">
-      <p>{words.dropWhat(photos)}</p>
-      <button
-        type="button"
-        class="button quiet"
-        // `recordTrouble` says why it could not be thrown away; nothing was changed.
-        onClick={() => void dropDraft(draft.id).then(leave, () => undefined)}
-      >
-        {words.dropYes}
-      </button>
-      <button type="button" class="button" onClick={() => setAsks(false)}>
-        {words.dropNo}
-      </button>
-    </div>
-  );
-}
-
 function Measuring({ draft }: { draft: Draft }) {
-  const { lot, by } = draft.about as PhotoDraft;
+  const { lot, look, by, lies } = draft.about as PhotoDraft;
   const { now, answer, tap, trouble } = useMeasuring(draft);
   const [shown, setShown] = useState(0);
   const [step, setStep] = useState<StepName>('scale');
@@ -186,6 +96,16 @@ function Measuring({ draft }: { draft: Draft }) {
             : strings.failures.sentences[failureFrom(error).kind],
         ),
     );
+  // Stones that somebody tapped are looked at already.
+  const steps: StepName[] = [
+    'scale',
+    'stones',
+    'largest',
+    ...(by === 'taps' ? [] : ['check' as const]),
+  ];
+  const checked = answer?.findings?.findings.find(
+    ({ id }) => id === `outline-check.${lot}.${look}`,
+  );
   const picture = answer?.pictures?.find(({ kind }) => kind === 'gradation');
   const taking = (
     <TakePhoto
@@ -207,7 +127,7 @@ function Measuring({ draft }: { draft: Draft }) {
   return (
     <div class="photo-measuring">
       <div class="photo-work">
-        {photos.length > 1 && (
+        {photos.length > 1 && step !== 'check' && (
           <Switch
             label={words.photos}
             names={photos.map((_, value) => ({ value, label: words.photo(value + 1) }))}
@@ -217,14 +137,23 @@ function Measuring({ draft }: { draft: Draft }) {
         )}
         <Switch
           label={words.step}
-          names={[
-            { value: 'scale', label: words.steps.scale },
-            { value: 'stones', label: words.steps.stones },
-          ]}
+          names={steps.map((value) => ({ value, label: words.steps[value] }))}
           value={step}
           onValue={setStep}
         />
-        <OnePhoto key={photo.taken.file} photo={photo} number={at + 1} step={step} onTap={tap} />
+        {step === 'check' ? (
+          <CheckStep now={now} lies={lies} said={checked} onTap={tap} />
+        ) : (
+          <OnePhoto
+            key={photo.taken.file}
+            photo={photo}
+            number={at + 1}
+            step={step}
+            now={now}
+            lies={lies}
+            onTap={tap}
+          />
+        )}
       </div>
       <div class="photo-said">
         <LiveWords draft={draft} answer={answer} />

@@ -20,13 +20,6 @@ function sentenceOf({ what, allowed }: Problem): string {
   return allowed === '' ? what : `${what} ${strings.form.allowed(allowed)}`;
 }
 
-async function sizeOf(photo: Blob): Promise<{ width: number; height: number }> {
-  const image = await createImageBitmap(photo);
-  const { width, height } = image;
-  image.close();
-  return { width, height };
-}
-
 interface Taking {
   by: PhotoDraft['by'];
   /** Photos that are measured already. */
@@ -47,9 +40,12 @@ async function takenFrom(file: File, { by, known, hear, cancel }: Taking): Promi
   const focal_length = exif ? await vision.focalLength(exif) : 0;
   const blob = new Blob([photo.bytes], { type: photo.type });
   if (by === 'taps') {
-    const size = await sizeOf(blob);
+    const marks = await vision.marks({ photo: blob, name: file.name }, cancel);
+    if (marks === 'not readable') return refuse(strings.photos.refusals[marks]);
+    if ('problems' in marks) return refuse(marks.problems.map(sentenceOf).join(' '));
     await keepPhoto(photo);
-    return { file: photo.hash, ...size, focal_length };
+    const { width, height, ...rest } = marks;
+    return { file: photo.hash, width, height, focal_length, marks: rest };
   }
   const found = await vision.outline({ photo: blob, name: file.name }, hear, cancel);
   if (found === 'not readable') return refuse(strings.photos.refusals[found]);

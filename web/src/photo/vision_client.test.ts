@@ -81,4 +81,18 @@ describe('what asks the worker that finds stones', () => {
     workers[1]?.says({ id: 1, failure: 'not loaded', detail: '' });
     await expect(again).rejects.toMatchObject({ kind: 'not loaded' });
   });
+
+  it('tells cautions of a scale, and none where there is no answer to that', async () => {
+    const { client, workers } = clientWithWorkers();
+    const first = client.cautions('heap', { width: 1 }, 2);
+    expect(workers[0]?.heard[0]).toMatchObject({
+      ask: 'question',
+      question: { ask: 'scale', first: 2, lies: 'heap', pictures: [{ width: 1 }] },
+    });
+    workers[0]?.says({ id: 1, answer: { cautions: ['too oblique'] } });
+    expect(await first).toEqual(['too oblique']);
+    const second = client.cautions('heap', {}, 1);
+    workers[0]?.says({ id: 2, answer: { problems: [] } });
+    expect(await second).toEqual([]);
+  });
 });

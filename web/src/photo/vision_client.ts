@@ -4,10 +4,12 @@
  */
 import { EngineFailure, type WorkerLike } from '../engine_client';
 import type {
+  FoundMarks,
   FoundStones,
   FromVision,
   Outline,
   OutlineEdit,
+  PhotoQuestion,
   Refused,
   ToVision,
 } from './vision_messages';
@@ -94,18 +96,18 @@ export class VisionClient {
     hear: (share: number) => void,
     cancel: AbortSignal,
   ): Promise<FoundStones | Refused | 'not readable'> {
-    if (cancel.aborted) throw new Cancelled();
-    const worker = new VisionWorker(this.startWorker, this.module, () => undefined);
-    const stop = () => worker.end(new Cancelled());
-    cancel.addEventListener('abort', stop);
-    try {
-      const question: Question = { ask: 'outline', weights: this.weights, photo, name };
-      const answer = await worker.ask(question, hear);
-      return answer as FoundStones | Refused | 'not readable';
-    } finally {
-      cancel.removeEventListener('abort', stop);
-      worker.end(new Cancelled());
-    }
+    const question: Question = { ask: 'outline', weights: this.weights, photo, name };
+    const answer = await this.askAlone(question, hear, cancel);
+    return answer as FoundStones | Refused | 'not readable';
+  }
+
+  /** What may tell the scale of a photo; else as `outline`. */
+  async marks(
+    { photo, name }: { photo: Blob; name: string },
+    cancel: AbortSignal,
+  ): Promise<(FoundMarks & { width: number; height: number }) | Refused | 'not readable'> {
+    const answer = await this.askAlone({ ask: 'marks', photo, name }, () => undefined, cancel);
+    return answer as (FoundMarks & { width: number; height: number }) | Refused | 'not readable';
   }
 
   /** The outlines that come of a change. Rejects with EngineFailure. */
@@ -113,9 +115,45 @@ export class VisionClient {
     return this.others().ask({ ask: 'edit', edit }) as Promise<{ outlines: Outline[] } | Refused>;
   }
 
+  /** What makes the scale of pictures less sure than it could be. Rejects with EngineFailure. */
+  async cautions(lies: string, picture: object, number: number): Promise<string[]> {
+    const question = { ask: 'scale' as const, first: number, lies, pictures: [picture] };
+    const answer = await this.others().ask({ ask: 'question', question });
+    return (answer as { cautions?: string[] }).cautions ?? [];
+  }
+
+  /** Where outlines are looked at to check them; `picture` counts from 1. Rejects with EngineFailure. */
+  checkNodes(
+    lies: string,
+    pictures: object[],
+  ): Promise<{ nodes: { picture: number; at: [number, number] }[] } | Refused> {
+    const question: PhotoQuestion = { ask: 'check', lies, pictures };
+    return this.others().ask({ ask: 'question', question }) as ReturnType<
+      VisionClient['checkNodes']
+    >;
+  }
+
   /** The focal length in millimetres that Exif notes state; 0 where they do not. */
   focalLength(exif: Uint8Array): Promise<number> {
     return this.others().ask({ ask: 'camera', exif }) as Promise<number>;
+  }
+
+  /** In a worker of its own, which ends with the answer. */
+  private async askAlone(
+    question: Question,
+    hear: (share: number) => void,
+    cancel: AbortSignal,
+  ): Promise<unknown> {
+    if (cancel.aborted) throw new Cancelled();
+    const worker = new VisionWorker(this.startWorker, this.module, () => undefined);
+    const stop = () => worker.end(new Cancelled());
+    cancel.addEventListener('abort', stop);
+    try {
+      return await worker.ask(question, hear);
+    } finally {
+      cancel.removeEventListener('abort', stop);
+      worker.end(new Cancelled());
+    }
   }
 
   private others(): VisionWorker {

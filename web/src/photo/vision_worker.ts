@@ -12,7 +12,9 @@ interface Vision {
     where: string,
     hear: (share: number) => void,
   ): string;
+  marks(rgba: Uint8ClampedArray, width: number, height: number, where: string): string;
   edit(text: string): string;
+  question(text: string): string;
   focalLength(exif: Uint8Array): number;
 }
 
@@ -68,6 +70,13 @@ async function outline(
   return { width, height, ...(JSON.parse(answer) as object) };
 }
 
+async function marks(vision: Vision, photo: Blob, name: string): Promise<unknown> {
+  const pixels = await pixelsOf(photo);
+  if (!pixels) return 'not readable';
+  const { data, width, height } = pixels;
+  return { width, height, ...(JSON.parse(vision.marks(data, width, height, name)) as object) };
+}
+
 async function answer(message: ToVision): Promise<FromVision> {
   const { id } = message;
   const missing = missingForEngine() ?? ('OffscreenCanvas' in self ? undefined : 'OffscreenCanvas');
@@ -80,6 +89,12 @@ async function answer(message: ToVision): Promise<FromVision> {
     switch (message.ask) {
       case 'outline':
         return { id, answer: await outline(vision, message) };
+      case 'marks':
+        return { id, answer: await marks(vision, message.photo, message.name) };
+      case 'question': {
+        const said = vision.question(JSON.stringify(message.question));
+        return { id, answer: JSON.parse(said) as unknown };
+      }
       case 'edit':
         return { id, answer: JSON.parse(vision.edit(JSON.stringify(message.edit))) as unknown };
       case 'camera':

@@ -1,6 +1,6 @@
 /** A photo as this device keeps it: once, under the hash of its bytes, with a small copy to show. */
 import { withoutLocation } from './photo_location';
-import { mostPixels, pictureFile } from './picture_file';
+import { isHeif, mostPixels, pictureFile } from './picture_file';
 
 export interface Photo {
   /** SHA-256 of `bytes`, as the document names it. */
@@ -12,7 +12,8 @@ export interface Photo {
   small: ArrayBuffer;
 }
 
-export type PhotoRefusal = 'too large' | 'too many pixels' | 'cut off' | 'not readable';
+export type PhotoRefusal =
+  'too large' | 'too many pixels' | 'cut off' | 'not readable' | 'heic not readable';
 
 const largestBytes = 40 * 1024 * 1024;
 /** The longer edge of the copy that is shown. */
@@ -48,21 +49,28 @@ export function mayTellPlace({ bytes }: Photo): boolean {
 
 /**
  * Reads a picture of the device. Where its place is not to be kept, a JPEG loses what tells of it
- * and keeps its pixels; anything else is written anew.
+ * and keeps its pixels; anything else is written anew. A HEIC photo is always written anew, upright:
+ * other devices could not show it.
  */
 export async function readPhoto(
   file: File,
   { keepsLocation }: { keepsLocation: boolean },
 ): Promise<Photo | PhotoRefusal> {
   if (file.size > largestBytes) return 'too large';
+  let heif = false;
   try {
     const asTaken = await file.arrayBuffer();
+    heif = isHeif(new Uint8Array(asTaken));
     const head = pictureFile(new Uint8Array(asTaken));
     if (head && head.width * head.height > mostPixels) return 'too many pixels';
     if (head && !head.whole) return 'cut off';
     const image = await createImageBitmap(file);
+    if (image.width * image.height > mostPixels) {
+      image.close();
+      return 'too many pixels';
+    }
     const plain = keepsLocation ? undefined : withoutLocation(new Uint8Array(asTaken));
-    const anew = !keepsLocation && plain === undefined;
+    const anew = heif || (!keepsLocation && plain === undefined);
     const bytes = anew ? await drawn(image, Infinity, fullQuality) : (plain?.buffer ?? asTaken);
     const small = await drawn(image, smallEdge, smallQuality);
     image.close();
@@ -74,6 +82,6 @@ export async function readPhoto(
       small,
     };
   } catch {
-    return 'not readable';
+    return heif ? 'heic not readable' : 'not readable';
   }
 }

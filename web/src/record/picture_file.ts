@@ -85,6 +85,15 @@ export function pictureFile(bytes: Uint8Array): PictureFile | undefined {
   return undefined;
 }
 
+/** Brands of pictures in a HEIF container (ISO/IEC 23008-12) that phones take. */
+const heifBrands = ['heic', 'heix', 'hevc', 'hevx', 'heim', 'heis', 'mif1', 'msf1'];
+
+/** Whether a file begins as a HEIC photo does. */
+export function isHeif(bytes: Uint8Array): boolean {
+  const letters = (from: number) => String.fromCharCode(...bytes.subarray(from, from + 4));
+  return letters(4) === 'ftyp' && heifBrands.includes(letters(8));
+}
+
 /** The content of the first Exif segment after its mark; undefined where there is none. */
 export function exifNotes(bytes: Uint8Array): Uint8Array | undefined {
   const mark = [0x45, 0x78, 0x69, 0x66, 0, 0]; // "Exif", 0, 0

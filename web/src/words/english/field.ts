@@ -143,6 +143,8 @@ export const field = {
         'this photo has more than 60 megapixels, so it was not kept. Choose a smaller one.',
       'cut off': 'this file is cut off, so it was not kept. Copy the photo again.',
       'not readable': 'this browser cannot read the picture, so it was not kept. Choose a JPEG.',
+      'heic not readable':
+        'this is a HEIC photo, which this browser cannot read. Set the camera to save JPEG (“most compatible”) and take it again, or send the photo to yourself in a message: most phones make a JPEG of it.',
     } satisfies Record<PhotoRefusal, string>,
   },
 

@@ -30,10 +30,14 @@ export const photoScreens = {
       'Stand square to the face of the rock: an oblique photo tells less.',
       'Let the picture be 12 to 14 median stones wide, and fill it with rock.',
       'Lay two balls of known size on the rock, one high and one low, or a staff with two marks. Both must lie on the rock, not in front of it.',
+      'A printed marker board on a stiff plate does as well, laid flat on the rock; two of them in an oblique view.',
       'Clouds or open shade are better than sun. Hold still; wipe the lens.',
       'Take three or more photos of places that do not overlap.',
     ],
   },
+  printBoards: 'Marker boards to print, for a sheet of Letter or A4',
+  printBoard: (board: number) => `Board ${board}`,
+  boardFile: (board: number) => `marker-board-${board}.svg`,
   take: 'Take or choose a photo',
   another: 'Another photo',
   working: (share: number) => `Finding the stones: ${Math.round(100 * share)} %`,
@@ -47,7 +51,7 @@ export const photoScreens = {
   leaveOut: 'Leave this photo out',
   elsewhere: 'The picture is kept on another device; what was drawn on it is here.',
 
-  steps: { scale: 'Scale', stones: 'Stones' },
+  steps: { scale: 'Scale', stones: 'Stones', largest: 'Largest stone', check: 'Check' },
   step: 'What is drawn',
   zoomIn: 'Nearer',
   zoomOut: 'Farther',
@@ -67,6 +71,15 @@ export const photoScreens = {
   ball: (number: number) => `Ball ${number}: diameter`,
   staff: (number: number) => `Staff ${number}: length between its marks`,
   unitOf: (label: string) => `Unit: ${label}`,
+  boardOn: (board: number, edge: string) =>
+    edge === '' ? `Board ${board}` : `Board ${board}: ${edge}`,
+  board: (board: number) => `Board ${board}: edge of a dark square, as printed`,
+  knownBoard: (board: number) =>
+    `Board ${board} is on this photo. Its size is stated elsewhere in this site; measure the print where you are not sure that it is the same.`,
+  newBoard: (board: number) =>
+    `Board ${board} is on this photo, and this site does not know it: measure the edge of one of its dark squares on the print.`,
+  takeEdge: (edge: string) => `It is ${edge}, as stated`,
+  removeBoard: (board: number) => `Remove board ${board}`,
   removeBall: (number: number) => `Remove ball ${number}`,
   removeStaff: (number: number) => `Remove staff ${number}`,
   scaleError: 'How far off may the scale be, in two cases of three?',
@@ -81,6 +94,28 @@ export const photoScreens = {
   noMark: 'Nothing tells the scale yet.',
   statedBalls: 'Look that each circle fits its ball, then state its diameter.',
   largest: 'Largest stone in sight, by tape',
+
+  largestStart:
+    'Tap one end of the largest stone in sight, where it is longest. Drag an end to mend it.',
+  largestEnd: 'Tap its other end.',
+  largestElsewhere:
+    'The largest stone is marked on another photo: tap here where this one shows a larger one.',
+  removeLargest: 'Remove the largest stone',
+
+  check: {
+    what: 'Do the outlines hold? You look at 30 of them, spread over the photos, and say of each whether it is right. Then you are told how far sizes are off, and whether the result may stand.',
+    begin: 'Look at 30 outlines',
+    anew: 'Begin the check anew',
+    nothing: 'There is nothing to look at: no stone is outlined.',
+    done: (done: number, all: number) => `${done} of ${all} outlines looked at`,
+    look: 'Does the yellow outline go round the stone under the cross? If not, tap one end of the longest visible axis of that stone.',
+    answers: {
+      'as outlined': 'The outline is right',
+      'mostly hidden': 'Mostly hidden: skip',
+      'not rock': 'No rock here',
+    },
+    back: 'Last answer back',
+  },
 
   tool: 'Tool',
   tools: {

@@ -91,6 +91,7 @@ export const documentFields: Record<string, string> = {
   focal_length: 'Distancia focal',
   form: 'Forma',
   format: 'Formato',
+  found: 'Qué se halló',
   freeboard: 'Borde libre',
   frequency: 'Frecuencia',
   friction: 'Pendiente de fricción',

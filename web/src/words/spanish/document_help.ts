@@ -155,6 +155,9 @@ export const documentHelp: Record<string, string> = {
     'Cuánto se dispersan los tamaños, si alguien lo sabe: D85 sobre D15 de unos 1.35, 1.9, 2.3, 3.2.',
   'The largest stone in sight, by tape or by its two ends on a picture; photos do not tell it otherwise.':
     'La mayor piedra a la vista, con cinta o por sus dos extremos en una imagen; las fotos no lo dicen de otro modo.',
+  'Outlines that somebody looked at, each under a node.':
+    'Contornos que alguien miró, cada uno bajo un nodo.',
+  'What was found of the outline.': 'Qué se halló del contorno.',
   'In place, packed alone.': 'Colocado, compactado solo.',
   'Volume loose over that in the ground.': 'Volumen suelto sobre el que tenía en el terreno.',
   'Volume in place over that in the ground.': 'Volumen colocado sobre el que tenía en el terreno.',

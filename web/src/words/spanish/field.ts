@@ -146,6 +146,8 @@ export const field: typeof English = {
       'too many pixels': 'esta foto pasa de 60 megapíxeles y no se guardó. Elija una más chica.',
       'cut off': 'este archivo está cortado y no se guardó. Copie la foto de nuevo.',
       'not readable': 'este navegador no puede leer la imagen y no se guardó. Elija un JPEG.',
+      'heic not readable':
+        'esta es una foto HEIC, que este navegador no puede leer. Ponga la cámara en JPEG («más compatible») y tómela de nuevo, o envíesela en un mensaje: casi todos los teléfonos hacen de ella un JPEG.',
     },
   },
 

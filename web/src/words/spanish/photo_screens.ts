@@ -34,10 +34,14 @@ export const photoScreens: typeof English = {
       'Póngase de frente a la cara de la roca: una foto oblicua dice menos.',
       'Que la imagen abarque de 12 a 14 piedras medianas de ancho, y llénela de roca.',
       'Ponga sobre la roca dos bolas de tamaño conocido, una arriba y otra abajo, o una mira con dos marcas. Deben estar sobre la roca, no delante de ella.',
+      'También sirve un tablero de marcas impreso y pegado en una placa rígida, tendido sobre la roca; dos de ellos en una vista oblicua.',
       'Mejor nublado o a la sombra que al sol. No se mueva; limpie el lente.',
       'Tome tres fotos o más, de lugares que no se repitan.',
     ],
   },
+  printBoards: 'Tableros de marcas para imprimir, en una hoja Carta o A4',
+  printBoard: (board) => `Tablero ${board}`,
+  boardFile: (board) => `tablero-de-marcas-${board}.svg`,
   take: 'Tomar o elegir una foto',
   another: 'Otra foto',
   working: (share) => `Hallando las piedras: ${Math.round(100 * share)} %`,
@@ -51,7 +55,12 @@ export const photoScreens: typeof English = {
   leaveOut: 'Omitir esta foto',
   elsewhere: 'La imagen está guardada en otro equipo; lo que se trazó en ella está aquí.',
 
-  steps: { scale: 'Escala', stones: 'Piedras' },
+  steps: {
+    scale: 'Escala',
+    stones: 'Piedras',
+    largest: 'Piedra más grande',
+    check: 'Verificación',
+  },
   step: 'Qué se traza',
   zoomIn: 'Acercar',
   zoomOut: 'Alejar',
@@ -71,6 +80,14 @@ export const photoScreens: typeof English = {
   ball: (number) => `Bola ${number}: diámetro`,
   staff: (number) => `Mira ${number}: longitud entre sus marcas`,
   unitOf: (label) => `Unidad: ${label}`,
+  boardOn: (board, edge) => (edge === '' ? `Tablero ${board}` : `Tablero ${board}: ${edge}`),
+  board: (board) => `Tablero ${board}: lado de un cuadrado oscuro, tal como se imprimió`,
+  knownBoard: (board) =>
+    `El tablero ${board} está en esta foto. Su tamaño ya consta en este sitio; mida la hoja impresa si no está seguro de que sea la misma.`,
+  newBoard: (board) =>
+    `El tablero ${board} está en esta foto y este sitio no lo conoce: mida en la hoja impresa el lado de uno de sus cuadrados oscuros.`,
+  takeEdge: (edge) => `Es de ${edge}, como ya consta`,
+  removeBoard: (board) => `Quitar el tablero ${board}`,
   removeBall: (number) => `Quitar la bola ${number}`,
   removeStaff: (number) => `Quitar la mira ${number}`,
   scaleError: '¿Cuánto puede errar la escala, en dos casos de cada tres?',
@@ -85,6 +102,28 @@ export const photoScreens: typeof English = {
   noMark: 'Todavía nada da la escala.',
   statedBalls: 'Revise que cada círculo calce con su bola e indique su diámetro.',
   largest: 'Piedra más grande a la vista, con cinta',
+
+  largestStart:
+    'Toque un extremo de la piedra más grande a la vista, donde es más larga. Arrastre un extremo para corregirlo.',
+  largestEnd: 'Toque su otro extremo.',
+  largestElsewhere:
+    'La piedra más grande está marcada en otra foto: toque aquí si esta muestra una mayor.',
+  removeLargest: 'Quitar la piedra más grande',
+
+  check: {
+    what: '¿Son buenos los contornos? Usted mira 30 de ellos, repartidos por las fotos, y dice de cada uno si está bien. Luego se le dice cuánto se desvían los tamaños y si el resultado vale.',
+    begin: 'Mirar 30 contornos',
+    anew: 'Empezar la verificación de nuevo',
+    nothing: 'No hay nada que mirar: ninguna piedra tiene contorno.',
+    done: (done, all) => `${done} de ${all} contornos mirados`,
+    look: '¿El contorno amarillo rodea la piedra bajo la cruz? Si no, toque un extremo del eje visible más largo de esa piedra.',
+    answers: {
+      'as outlined': 'El contorno está bien',
+      'mostly hidden': 'Casi oculta: saltar',
+      'not rock': 'Aquí no hay roca',
+    },
+    back: 'Deshacer la última respuesta',
+  },
 
   tool: 'Herramienta',
   tools: {

@@ -1,8 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { PhotoScale } from './photo_draft';
-import { withDiameter, withHandle, withMark } from './scale_step';
+import { withDiameter, withHandle, withMark } from './scale_marks';
 
-const none: PhotoScale = { view: 'straight on', balls: [], staffs: [], scale_error: '' };
+const none: PhotoScale = {
+  view: 'straight on',
+  balls: [],
+  staffs: [],
+  boards: [],
+  scale_error: '',
+};
 
 describe('the marks of a scale', () => {
   it('are set by two places each and take over the length of the one before', () => {
