@@ -313,7 +313,7 @@ export function photoTests(world) {
       }
       await page
         .getByLabel('Board 2: edge of a dark square, as printed', { exact: true })
-        .fill('8');
+        .fill('4');
       await page.keyboard.press('Tab');
       await page.getByText('does not know it').waitFor({ state: 'detached' });
       await page.getByLabel('How far off may the scale be').selectOption('5 %');

@@ -28,7 +28,7 @@ function PrintBoard() {
   return (
     <div class="photo-fields">
       <p>{words.printBoards}</p>
-      <div class="photo-tools" role="group" aria-label={words.printBoards}>
+      <div class="photo-tools in-fours" role="group" aria-label={words.printBoards}>
         {boards.map((board) => (
           <button key={board} type="button" class="button quiet" onClick={() => void save(board)}>
             {words.printBoard(board)}

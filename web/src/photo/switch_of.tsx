@@ -11,7 +11,11 @@ export function Switch<Name extends string | number>({
   onValue: (value: Name) => void;
 }) {
   return (
-    <div class="photo-tools" role="group" aria-label={label}>
+    <div
+      class={names.length === 4 ? 'photo-tools in-fours' : 'photo-tools'}
+      role="group"
+      aria-label={label}
+    >
       {names.map((one) => (
         <button
           key={one.value}
