@@ -1,4 +1,5 @@
 /** Beside a form: what the engine says of the item, as kept or as it would be. */
+import { WrittenInEnglish } from '../engine_word';
 import type { Finding, Outcome } from '../findings';
 import { FindingCard } from '../finding_card';
 import { usePortion } from '../more_button';
@@ -77,6 +78,7 @@ export function Beside({ item, trial }: { item?: ItemPlace; trial: Trial | undef
       <p class="muted" role="status" data-trial={would !== undefined}>
         {would ? words.asItWouldBe : words.asKept}
       </p>
+      <WrittenInEnglish />
       <InTheWay trial={trial} />
       <Changed changed={changed} />
       <PicturesPanel pictures={drawn} />

@@ -1,5 +1,6 @@
 /** What every page that looks into one item has: the way back, a heading, what it comes to. */
 import type { ComponentChildren } from 'preact';
+import { WrittenInEnglish } from '../engine_word';
 import type { Finding } from '../findings';
 import { FindingCard } from '../finding_card';
 import { OutcomeMark } from '../outcome_mark';
@@ -30,6 +31,7 @@ export function StudyFrame({
       )}
       <h1 id="study-heading">{heading}</h1>
       <p class="help">{help}</p>
+      <WrittenInEnglish />
       {children}
     </section>
   );

@@ -193,6 +193,7 @@ function CheckForm({ zone, check }: { zone: string; check: PlacingCheck }) {
             <p class="next-step" {...strings.asWritten}>
               {check.next}
             </p>
+            <WrittenInEnglish />
           </>
         }
         fields={() => fieldsOf(check)}

@@ -171,7 +171,7 @@ export const desk: typeof English = {
       'ask the designer': 'Decide el proyectista',
     },
     emptyColumn: 'Nada.',
-    people: 'Esperan a alguien',
+    people: 'A la espera de alguien',
     toDecide: 'Espera la decisión de quien responde por el diseño.',
     toClose: (decision) => `Decidido: ${decision}. Espera que se haga y se cierre.`,
     crossing: 'Dos entradas se cruzan: alguien dice cuál es la correcta.',
