@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
+#include "archive/without_places.h"
 #include "engine/finding/quoted_text.h"
 #include "engine/json/strict_json.h"
 #include "engine/site/revision.h"
@@ -36,38 +37,13 @@ Expected<Json> revisions_of(const std::string& document, const std::string& name
   return revisions;
 }
 
-/// A value without the positions of devices anywhere in it.
-nlohmann::json without_positions(const nlohmann::json& value) {
-  if (!value.is_structured()) return value;
-  auto kept = value.is_array() ? nlohmann::json::array() : nlohmann::json::object();
-  for (const auto& [key, inner] : value.items()) {
-    if (value.is_array()) {
-      kept.push_back(without_positions(inner));
-    } else if (key != "position" || !inner.is_object() || !inner.contains("latitude")) {
-      kept[key] = without_positions(inner);
-    }
-  }
-  return kept;
-}
-
-bool is_of_position(const nlohmann::json& change) {
-  const auto pointer = change.value("set", change.value("remove", std::string()));
-  return pointer.ends_with("/position") || pointer.find("/position/") != std::string::npos;
-}
-
 /// However their fields are ordered, and whether or not they say where they were taken down: a copy
 /// may leave that out.
 bool same(const Json& one, const Json& other) {
-  const auto compared = [](const nlohmann::json& revision) {
-    auto plain = without_positions(revision);
-    auto changes = nlohmann::json::array();
-    for (const auto& change : plain["changes"]) {
-      if (!is_of_position(change)) changes.push_back(change);
-    }
-    plain["changes"] = std::move(changes);
-    return plain;
+  const auto compared = [](const Json& revision) {
+    return nlohmann::json(revision_without_positions(revision));
   };
-  return compared(nlohmann::json(one)) == compared(nlohmann::json(other));
+  return compared(one) == compared(other);
 }
 
 Problem differs(std::string_view kind, const std::string& thing, const std::string& one_name,

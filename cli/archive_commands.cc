@@ -7,6 +7,7 @@
 
 #include "archive/joined_sites.h"
 #include "archive/packed_site.h"
+#include "archive/without_places.h"
 #include "cli/engine_question.h"
 #include "cli/exit_codes.h"
 #include "cli/output.h"
@@ -78,12 +79,23 @@ int pack_command(const Arguments& arguments) {
   if (path.empty()) return needs_out("A packed site");
   auto site = read_whole_site(arguments.words[0]);
   if (!site) return refuse(site.problems(), code_of(site.problems()));
+  std::size_t left_out = 0;
+  if (arguments.has("without-positions")) {
+    auto without = without_places(std::move(*site));
+    *site = std::move(without.site);
+    left_out = without.photos_left_out;
+  }
   const auto files = site->files.size();
   const auto photos = site->photos.size();
   const int written = write_archive(std::move(*site), path);
   if (written != exit_done) return written;
   print(fmt::format("The site stands in {}: its document, {} and {}.\n", path,
                     count_of(files, "file", "files"), count_of(photos, "photo", "photos")));
+  if (left_out > 0) {
+    print(fmt::format("{} left out, which may tell where {} taken.\n",
+                      count_of(left_out, "photo is", "photos are"),
+                      left_out == 1 ? "it was" : "they were"));
+  }
   return exit_done;
 }
 

@@ -46,7 +46,7 @@ const std::set<std::string>& options_with_value() {
 }
 
 const std::set<std::string>& known_flags() {
-  static const std::set<std::string> names = {"json", "gate"};
+  static const std::set<std::string> names = {"json", "gate", "without-positions"};
   return names;
 }
 

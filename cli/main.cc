@@ -61,6 +61,7 @@ constexpr const char* help_text =
   proofstone validate SITE           what is wrong with a document, if anything
   proofstone pack SITE --out FILE.zip   a whole site as one file: the document, the files it names,
                                      and its photos, as the screens take it in
+      --without-positions            leaves out where things were taken down, and photos that may tell
   proofstone join ONE OTHER --out FILE.zip   two copies of one site, carried apart, in one; what
                                      both wrote is kept, and what crosses is named
   proofstone methods [METHOD]        the published methods, or one of them
