@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "engine/site/findings_text.h"
+#include "report/as_safe_changes.h"
 
 namespace proofstone {
 namespace {
@@ -30,9 +31,11 @@ json rows_json(const std::vector<ComparedRow>& rows, UnitSystem units) {
 }  // namespace
 
 json substitution_json(const Substitution& study, UnitSystem units) {
-  return {{"columns", study.columns},
-          {"rows", rows_json(study.rows, units)},
-          {"finding", finding_json(study.finding, units)}};
+  json answer = {{"columns", study.columns},
+                 {"rows", rows_json(study.rows, units)},
+                 {"finding", finding_json(study.finding, units)}};
+  if (study.as_safe) answer["changes"] = as_safe_changes(*study.as_safe, units);
+  return answer;
 }
 
 json submittals_json(const SubmittalComparison& comparison, UnitSystem units) {

@@ -111,6 +111,15 @@ void compare_findings(Substitution& study, const ComparedColumns& columns) {
   }
 }
 
+/// A cell that opens to how the zone was counted.
+ComparedRow::Cell counted_cell(const SizedSite& sized, std::string text) {
+  ComparedRow::Cell cell{std::move(text)};
+  if (const auto* counted = sized.findings.find("quantities." + sized.zone.id)) {
+    cell.finding = *counted;
+  }
+  return cell;
+}
+
 void compare_quantities(Substitution& study, const ComparedColumns& columns,
                         const Wording& wording) {
   struct Row {
@@ -123,16 +132,23 @@ void compare_quantities(Substitution& study, const ComparedColumns& columns,
       return row_called(column->findings.quantities, compared.item) != nullptr;
     });
     if (!any) continue;
-    add_row(study, columns, compared.what, [&](const SizedSite& sized) {
-      const auto* row = row_called(sized.findings.quantities, compared.item);
-      return row == nullptr ? "not yet known" : ordered_measure(*row->amount, wording.units()).text;
-    });
+    ComparedRow row{compared.what, {}};
+    for (const auto* column : columns) {
+      const auto* total = row_called(column->findings.quantities, compared.item);
+      row.cells.push_back(counted_cell(
+          *column, total == nullptr ? "not yet known"
+                                    : ordered_measure(*total->amount, wording.units()).text));
+    }
+    study.rows.push_back(std::move(row));
   }
   if (!columns.front()->findings.quantities.cost) return;
-  add_row(study, columns, "Cost of all that has a price", [](const SizedSite& sized) {
-    const auto& table = sized.findings.quantities;
-    return table.cost ? money_text(*table.cost, table.currency) : "not yet known";
-  });
+  ComparedRow costs{"Cost of all that has a price", {}};
+  for (const auto* column : columns) {
+    const auto& table = column->findings.quantities;
+    costs.cells.push_back(counted_cell(
+        *column, table.cost ? money_text(*table.cost, table.currency) : "not yet known"));
+  }
+  study.rows.push_back(std::move(costs));
 }
 
 }  // namespace

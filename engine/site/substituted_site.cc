@@ -167,6 +167,7 @@ void mend_filter(const SizedSite& other, MendedSite& mended, const Wording& word
   mended.changes.push_back("the filter, from the soil up: " + filter->words);
   for (auto& material : filter->made) mended.site.materials.insert_or_assign(material.id, material);
   mended.site.zones.at(other.zone.id).filter = std::move(filter->filter);
+  mended.filter = true;
 }
 
 /// Proportions found anew take the place of stated ones or of a recipe.

@@ -49,6 +49,7 @@ std::optional<Site> made_as_safe(const SizedSite& original, const SizedSite& off
 struct MendedSite {
   Site site;
   std::vector<std::string> changes;  ///< "the filter: Coarse bedding, 9 in"
+  bool filter = false;               ///< whether the filter is among them
 };
 std::optional<MendedSite> mended(const SizedSite& original, const SizedSite& other,
                                  const Wording& wording);

@@ -99,6 +99,44 @@ void conclude(Finding& finding, const SizedSite& original, const SizedSite& offe
   finding.next = what_it_takes(original, safe, nothing_changed, wording);
 }
 
+bool same_mix(const SiteMix& one, const SiteMix& other) {
+  return one.rock_class == other.rock_class && one.recipe == other.recipe &&
+         one.soil == other.soil && one.rock_parts == other.rock_parts &&
+         std::equal(one.parts.begin(), one.parts.end(), other.parts.begin(), other.parts.end(),
+                    [](const SiteMixPart& part, const SiteMixPart& as) {
+                      return part.material == as.material && part.parts == as.parts;
+                    });
+}
+
+/// Materials made for a filter take no id of the site's own; the layers name them by the new ones.
+void add_made_materials(const Site& before, const Site& safe, Substitution::AsSafe& as_safe) {
+  for (auto& layer : as_safe.zone.filter->layers) {
+    auto* granular = std::get_if<GranularFilter>(&layer);
+    if (granular == nullptr) continue;
+    const auto made = safe.materials.find(granular->bedding);
+    if (made == safe.materials.end() || made->first.rfind("made-filter-", 0) != 0) continue;
+    auto material = made->second;
+    for (int number = 2; before.materials.contains(material.id); ++number) {
+      material.id = fmt::format("{}-{}", made->first, number);
+    }
+    granular->bedding = material.id;
+    as_safe.made.push_back(std::move(material));
+  }
+}
+
+Substitution::AsSafe as_safe_of(const Site& before, const SizedSite& safe, bool mended_filter) {
+  Substitution::AsSafe as_safe{
+      safe.zone, mended_filter, {}, std::nullopt, before.zones.at(safe.zone.id), std::nullopt};
+  if (mended_filter) add_made_materials(before, safe.site, as_safe);
+  const auto mix = safe.site.mixes.find(safe.zone.mix);
+  if (mix == safe.site.mixes.end()) return as_safe;
+  const auto& mix_before = before.mixes.at(safe.zone.mix);
+  if (same_mix(mix_before, mix->second)) return as_safe;
+  as_safe.mix = mix->second;
+  as_safe.mix_before = mix_before;
+  return as_safe;
+}
+
 }  // namespace
 
 Expected<Substitution> study_substitution(const Site& site, const SubstituteRock& substitute,
@@ -116,10 +154,12 @@ Expected<Substitution> study_substitution(const Site& site, const SubstituteRock
   const auto safe_site = made_as_safe(original, offered);
   std::optional<SizedSite> safe;
   std::vector<std::string> changes;
+  bool mended_filter = false;
   if (safe_site) safe.emplace(*safe_site, substitute.zone, wording);
   if (safe) {
     if (auto serving = mended(original, *safe, wording)) {
       changes = std::move(serving->changes);
+      mended_filter = serving->filter;
       safe.emplace(std::move(serving->site), substitute.zone, wording);
     }
   }
@@ -127,6 +167,10 @@ Expected<Substitution> study_substitution(const Site& site, const SubstituteRock
   finding.about.rock_class = offered.sizing.specified->id;
   ComparedColumns columns{&original, &offered};
   study.columns = {"As specified", "Substitute as offered"};
+  // Rock that no source of the document has is taken over once it has one.
+  if (safe && !substitute.specific_gravity && !substitute.angularity) {
+    study.as_safe = as_safe_of(site, *safe, mended_filter);
+  }
   if (safe) {
     columns.push_back(&*safe);
     study.columns.emplace_back("Substitute made as safe");

@@ -26,6 +26,17 @@ struct Substitution {
   std::vector<std::string> columns;
   std::vector<ComparedRow> rows;
   Finding finding;
+  /// What the zone is built of with the substitute made as safe. Absent where no class leaves the
+  /// original margin, or where the rock is not of a source of the document.
+  struct AsSafe {
+    Zone zone;                   ///< with its source, class, layer and filter
+    bool mended_filter = false;  ///< the filter is another than before
+    std::vector<Material> made;  ///< for that filter, each under an id that was free
+    std::optional<SiteMix> mix;  ///< where it is another than before
+    Zone before;                 ///< the zone as it stands
+    std::optional<SiteMix> mix_before;
+  };
+  std::optional<AsSafe> as_safe = {};
 };
 
 /// Problems: no such zone, source or class; nothing that differs; rock that nobody believes.

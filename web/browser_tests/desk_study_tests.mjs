@@ -88,6 +88,58 @@ export function deskStudyTests(world) {
       await page.context().close();
     });
 
+    it('takes other rock over with what makes it as safe, shown first and undone as one', async () => {
+      const page = await newPage(world, postures.desk);
+      await page.goto(`${world.server.address}#/desk/new/sources`);
+      await page.getByLabel(/^Name/).fill('Light pit');
+      await page
+        .getByLabel(/^Specific gravity/)
+        .first()
+        .fill('2.3');
+      await page.getByLabel(/^Angularity/).selectOption('rounded');
+      await page.getByRole('button', { name: 'Keep it', exact: true }).click();
+      await page.getByText('Kept: New: Light pit.').waitFor();
+      await page.goto(new URL('#/desk/zones/outer-bank/other-rock', page.url()).href);
+      await page.getByLabel('Source').selectOption({ label: 'Light pit' });
+      const proposed = page.locator('.take-over tbody tr');
+      await proposed.first().waitFor();
+      const shown = await proposed.allTextContents();
+      assert.ok(
+        shown.some((row) => /Source.*Granite Knob.*Light pit/.test(row)),
+        shown.join('; '),
+      );
+      assert.ok(
+        shown.some((row) => /Layer thickness.*24 in.*\d in/.test(row)),
+        shown.join('; '),
+      );
+      // What is counted opens to its steps too.
+      await page
+        .locator('.compared-table tbody tr', { hasText: 'Cost of all that has a price' })
+        .locator('button')
+        .last()
+        .click();
+      await page.locator('dialog[open] table.steps').waitFor();
+      await page.keyboard.press('Escape');
+      await page.screenshot({ path: world.screenshot('study-take-over'), fullPage: true });
+      await nothingWrong(page);
+      await page.getByRole('button', { name: 'Take it over' }).click();
+      await page.getByText('Kept: Other rock taken over: Outer bank.').waitFor();
+      const thickness = (text) =>
+        page.waitForFunction(
+          (wanted) =>
+            [...document.querySelectorAll('.desk-form input')].some(
+              ({ value }) => value === wanted,
+            ),
+          text,
+        );
+      const [, thicker] = /Layer thickness24 in(.+)/.exec(shown.join('\n'));
+      await thickness(thicker);
+      await page.getByRole('button', { name: /Undo/ }).click();
+      await thickness('24 in');
+      assert.deepEqual(page.complaints, []);
+      await page.context().close();
+    });
+
     it('puts what was handed in of a source beside what is required', async () => {
       const page = await openStudy(world, postures.desk, '#/desk/sources/granite-knob/submittals');
       await page.getByText('See what stands open').first().waitFor();

@@ -27,6 +27,7 @@ export interface SiteState {
   sources?: Record<string, { name: string }>;
   zones?: Record<string, { name: string }>;
   nonconformances?: Record<string, NonconformanceState>;
+  prices?: { currency?: string };
 }
 
 /** Somebody who saw or decided something, and when. */

@@ -57,17 +57,23 @@ export interface Proposal extends Proposed {
   binding: string[];
 }
 
-function costEach(cost: number, per: string): string {
-  return words.costPer(cost.toFixed(2), per);
+/** An amount in the money of the document, where it names one. */
+function money(amount: string, currency: string): string {
+  return `${amount} ${currency}`.trim();
 }
 
-export function proposalsOf(blend: Blend): Proposal[] {
+function costEach(cost: number, per: string, currency: string): string {
+  return words.costPer(money(cost.toFixed(2), currency), per);
+}
+
+/** `currency` is that of the document's prices; empty where it states none. */
+export function proposalsOf(blend: Blend, currency: string): Proposal[] {
   const proposals: Proposal[] = blend.blends.map((one) => ({
     ...one,
     id: one.kind,
     name: words.kinds[one.kind] ?? one.kind,
     serves: blend.feasible,
-    ...(one.cost === undefined ? {} : { money: costEach(one.cost, one.cost_per ?? '') }),
+    ...(one.cost === undefined ? {} : { money: costEach(one.cost, one.cost_per ?? '', currency) }),
   }));
   const whole = (id: 'recipe' | 'loads', found: WholeLoads | undefined): Proposal[] =>
     found
@@ -79,7 +85,7 @@ export function proposalsOf(blend: Blend): Proposal[] {
             serves: true,
             whole: found,
             binding: [],
-            ...(found.cost === undefined ? {} : { money: found.cost.toFixed(0) }),
+            ...(found.cost === undefined ? {} : { money: money(found.cost.toFixed(0), currency) }),
           },
         ]
       : [];

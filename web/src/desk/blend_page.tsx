@@ -37,7 +37,7 @@ async function keep(material: Record<string, unknown>, rockClass: string): Promi
 
 function Proposals({ blend }: { blend: Blend }) {
   const [asked, setAsked] = useState('');
-  const proposals = proposalsOf(blend);
+  const proposals = proposalsOf(blend, siteState.value.prices?.currency ?? '');
   const chosen = proposals.find(({ id }) => id === asked) ?? proposals[0];
   if (!chosen) return null;
   return (

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Asking } from '../engine';
 import type { Finding, Problem } from '../findings';
 import { ProblemLines } from '../problem_list';
+import type { Change } from '../record/revision';
 import { strings } from '../strings';
 import { useAsked } from './asked';
 import { useChoices } from './choices';
@@ -11,11 +12,13 @@ import { withPoint } from './item_changes';
 import { nameOfItem } from './list_page';
 import { StudyCautions, StudyFindings, StudyFrame, StudyVerdict } from './study_frame';
 import { StudyLine, StudySelect } from './study_inputs';
+import { TakeOver } from './take_over';
 
 const words = strings.desk.studies.otherRock;
 
 interface SubstitutionAnswer {
-  substitution?: Compared & { finding: Finding };
+  /** With what makes the substitute as safe, where the document can hold it. */
+  substitution?: Compared & { finding: Finding; changes?: Change[] };
   problems?: Problem[];
 }
 
@@ -87,6 +90,11 @@ export function OtherRock({ id, zone }: { id: string; zone: Record<string, unkno
         <>
           <StudyVerdict finding={study.finding} />
           <ComparedTable compared={study} caption={words.heading(name)} marksDifferences />
+          {study.changes ? (
+            <TakeOver changes={study.changes} note={words.note(name)} zone={id} />
+          ) : (
+            (other.angularity || other.specific_gravity) && <p class="help">{words.needsSource}</p>
+          )}
           <StudyCautions findings={[study.finding]} />
           <StudyFindings heading={words.steps} of={name} findings={[study.finding]} />
         </>

@@ -22,7 +22,7 @@ export const studies = {
 
   otherRock: {
     heading: (zone: string) => `Other rock for ${zone}`,
-    help: 'What if other rock were used here? The same design is worked out again with it, and with what it takes to leave the same margin. Nothing of the site is changed.',
+    help: 'What if other rock were used here? The same design is worked out again with it, and with what it takes to leave the same margin. Nothing of the site is changed before you take it over.',
     choose: 'Choose what is other than specified.',
     asSpecified: 'as specified',
     source: 'Source',
@@ -34,6 +34,18 @@ export const studies = {
     ],
     specificGravity: 'Specific gravity',
     steps: 'How the margins were found',
+    note: (zone: string) => `Other rock taken over: ${zone}`,
+    needsSource:
+      'Shape and density typed here are not in the site. Put the rock in as a source of its own, and what makes it as safe can be taken over.',
+  },
+
+  takeOver: {
+    heading: 'Take it over into the site',
+    help: 'So the substitute is made as safe as the rock specified. It is kept as one revision, which can be undone.',
+    stands: 'As it stands',
+    proposed: 'As it would be',
+    nothing: 'nothing',
+    keep: 'Take it over',
   },
 
   submittals: {

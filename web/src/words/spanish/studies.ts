@@ -24,7 +24,7 @@ export const studies: typeof English = {
 
   otherRock: {
     heading: (zone) => `Otra roca para ${zone}`,
-    help: '¿Y si aquí se usara otra roca? El mismo diseño se calcula de nuevo con ella, y con lo que hace falta para dejar la misma holgura. Nada de la obra cambia.',
+    help: '¿Y si aquí se usara otra roca? El mismo diseño se calcula de nuevo con ella, y con lo que hace falta para dejar la misma holgura. Nada de la obra cambia mientras no la adopte.',
     choose: 'Elija qué es distinto de lo especificado.',
     asSpecified: 'como se especificó',
     source: 'Procedencia',
@@ -36,6 +36,18 @@ export const studies: typeof English = {
     ],
     specificGravity: 'Densidad relativa',
     steps: 'Cómo se hallaron las holguras',
+    note: (zone) => `Otra roca adoptada: ${zone}`,
+    needsSource:
+      'La forma y la densidad escritas aquí no están en la obra. Registre la roca como una procedencia propia y entonces podrá adoptarse lo que la hace igual de segura.',
+  },
+
+  takeOver: {
+    heading: 'Adoptarla en la obra',
+    help: 'Así la roca sustituta queda tan segura como la especificada. Se guarda como una sola revisión, que se puede deshacer.',
+    stands: 'Como está',
+    proposed: 'Como quedaría',
+    nothing: 'nada',
+    keep: 'Adoptarla',
   },
 
   submittals: {
