@@ -1,37 +1,37 @@
 // How long the thread of a page is held up while something is done: the time that the thread itself
 // ran, so that what else a machine does at that time does not count.
 
-/** Of a trace: the longest task of each page's thread, in milliseconds. */
-function longestTask(trace) {
+const categories = ['toplevel', 'devtools.timeline', 'disabled-by-default-devtools.timeline'];
+
+/** Of a trace: how long each task of a page's thread ran, in milliseconds. */
+function tasksIn(trace) {
   const threads = new Set(
     trace
       .filter(({ name, args }) => name === 'thread_name' && args.name === 'CrRendererMain')
       .map(({ pid, tid }) => `${pid} ${tid}`),
   );
-  const tasks = trace.filter(
-    ({ ph, name, pid, tid }) =>
-      ph === 'X' && name.endsWith('RunTask') && threads.has(`${pid} ${tid}`),
-  );
-  return tasks.reduce((longest, { tdur = 0, dur = 0 }) => Math.max(longest, tdur || dur), 0) / 1000;
+  return trace
+    .filter(
+      ({ ph, name, pid, tid }) => ph === 'X' && name === 'RunTask' && threads.has(`${pid} ${tid}`),
+    )
+    .map(({ tdur = 0, dur = 0 }) => (tdur || dur) / 1000);
 }
 
 /**
  * Does `work`, which ends when the screen shows it. Resolves with the milliseconds it took by the
- * clock and the longest task of the page meanwhile.
+ * clock, how long each task of the page ran meanwhile, and the longest of them.
  */
 export async function heldUp(world, page, work) {
-  await world.browser.startTracing(page, {
-    categories: ['toplevel', 'devtools.timeline', 'disabled-by-default-devtools.timeline'],
-  });
+  await world.browser.startTracing(page, { categories });
   const start = performance.now();
-  let result;
   let took;
+  let trace;
   try {
-    result = await work();
+    await work();
     took = performance.now() - start;
   } finally {
-    const trace = await world.browser.stopTracing();
-    var longest = longestTask(JSON.parse(trace.toString()).traceEvents);
+    trace = await world.browser.stopTracing();
   }
-  return { took, longest, result };
+  const tasks = tasksIn(JSON.parse(trace.toString()).traceEvents);
+  return { took, tasks, longest: Math.max(0, ...tasks) };
 }

@@ -6,15 +6,19 @@ import { join } from 'node:path';
 import { describe, it } from 'node:test';
 import { gzipSync } from 'node:zlib';
 import { axeViolations } from './accessibility.mjs';
+import { heldUp } from './blocked_thread.mjs';
 import { newPage, openApplication, postures, wholePage } from './world.mjs';
 
-/** Milliseconds at a processor four times slower; shift as the share of the page; kilobytes packed. */
+/** So many times slower than this machine is a slow phone. */
+const slower = 4;
+
+/** Milliseconds at that speed; shift as the share of the page; kilobytes packed. */
 const limits = {
   'first content painted (ms)': 1800,
   'largest content painted (ms)': 2500,
-  'thread held up (ms)': 300,
-  'answers the user after (ms)': 2000,
   'layout shift': 0.1,
+  'held up in all (ms)': 600,
+  'work until all stands there (ms)': 2000,
   'script, style and page (kB)': 250,
   'everything of a first load (kB)': 2500,
 };
@@ -43,9 +47,9 @@ const screens = [
   '#/desk/centrelines/main-channel/plan',
 ];
 
-/** Notes from the first moment what the browser says of painting, long tasks and shifts. */
+/** Notes from the first moment what the browser says of painting and shifts. */
 function startNoting() {
-  const noted = { first: 0, largest: 0, tasks: [], shifts: [] };
+  const noted = { first: 0, largest: 0, shifts: [] };
   globalThis.noted = noted;
   const follow = (type, hear) =>
     new PerformanceObserver((list) => list.getEntries().forEach(hear)).observe({
@@ -56,7 +60,6 @@ function startNoting() {
     if (name === 'first-contentful-paint') noted.first = startTime;
   });
   follow('largest-contentful-paint', ({ startTime }) => (noted.largest = startTime));
-  follow('longtask', ({ startTime, duration }) => noted.tasks.push([startTime, duration]));
   follow('layout-shift', ({ startTime, value, hadRecentInput }) => {
     if (!hadRecentInput) noted.shifts.push([startTime, value]);
   });
@@ -88,26 +91,28 @@ function packedKilobytes(world, paths) {
   }, 0);
 }
 
-/** One first load at a fourth of the speed, up to the findings with their pictures. */
-async function firstLoad(world) {
+/** A first load, up to the findings with their pictures. */
+async function load(page, world) {
+  await page.goto(world.server.address);
+  await page.waitForSelector('#verdict');
+  await wholePage(page);
+}
+
+/** What is painted when, at a fourth of the speed. */
+async function painting(world) {
   const page = await newPage(world, { ...postures.phone, serviceWorkers: 'block' });
   const paths = new Set();
   page.on('response', (response) => paths.add(new URL(response.url()).pathname));
   await page.addInitScript(startNoting);
   const session = await page.context().newCDPSession(page);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
-  await page.goto(world.server.address);
-  await page.waitForSelector('#verdict');
-  await wholePage(page);
-  const { first, largest, tasks, shifts } = await page.evaluate(() => globalThis.noted);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slower });
+  await load(page, world);
+  const { first, largest, shifts } = await page.evaluate(() => globalThis.noted);
   await page.context().close();
-  const late = tasks.filter(([at, duration]) => at + duration > first);
   const loaded = [...paths];
   return {
     'first content painted (ms)': first,
     'largest content painted (ms)': largest,
-    'thread held up (ms)': late.reduce((sum, [, duration]) => sum + duration - 50, 0),
-    'answers the user after (ms)': Math.max(first, ...late.map(([at, each]) => at + each)),
     'layout shift': layoutShift(shifts),
     'script, style and page (kB)': packedKilobytes(
       world,
@@ -117,12 +122,24 @@ async function firstLoad(world) {
   };
 }
 
-/** The best of several loads: what else the machine does at that time slows only some of them. */
-async function bestLoads(world, times) {
-  const loads = [];
-  for (let load = 0; load < times; load += 1) loads.push(await firstLoad(world));
+/** What the thread of the page has to do until all stands there, at a fourth of the speed. */
+async function work(world) {
+  const page = await newPage(world, { ...postures.phone, serviceWorkers: 'block' });
+  const { tasks } = await heldUp(world, page, () => load(page, world));
+  await page.context().close();
+  const slow = tasks.map((milliseconds) => slower * milliseconds);
+  return {
+    'held up in all (ms)': slow.reduce((sum, each) => sum + Math.max(0, each - 50), 0),
+    'work until all stands there (ms)': slow.reduce((sum, each) => sum + each, 0),
+  };
+}
+
+/** The best of several: what else the machine does at that time slows only some of them. */
+async function best(measure, times) {
+  const measured = [];
+  for (let time = 0; time < times; time += 1) measured.push(await measure());
   return Object.fromEntries(
-    Object.keys(limits).map((name) => [name, Math.min(...loads.map((load) => load[name]))]),
+    Object.keys(measured[0]).map((name) => [name, Math.min(...measured.map((one) => one[name]))]),
   );
 }
 
@@ -165,7 +182,10 @@ async function installable(page) {
 export function pageFitnessTests(world) {
   describe('how fit the pages are', () => {
     it('for a slow phone', async (test) => {
-      const measured = await bestLoads(world, 3);
+      const measured = {
+        ...(await best(() => painting(world), 3)),
+        ...(await best(() => work(world), 2)),
+      };
       const missed = [];
       for (const [name, limit] of Object.entries(limits)) {
         const value = measured[name];

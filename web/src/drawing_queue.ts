@@ -1,7 +1,7 @@
 /** Many pictures are drawn a few at a time, so that the page answers meanwhile. */
 
 /** So much is drawn in one go; a picture that is begun is ended. */
-const longestMs = 20;
+const longestMs = 8;
 
 const waiting: (() => void)[] = [];
 /** Of the present go. */

@@ -12,7 +12,7 @@ const words = strings.findings;
 
 /** So many are drawn at a time. */
 const portion = 150;
-const step = 40;
+const step = 12;
 /** On paper everything stands open; a site with more findings has its reports. */
 const mostPrinted = 1000;
 

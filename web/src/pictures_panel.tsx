@@ -49,7 +49,7 @@ function useMeasuredWidth() {
 
 /** So many are drawn at a time. */
 const portion = 40;
-const step = 16;
+const step = 4;
 
 export function PicturesPanel({ pictures }: { pictures: Picture[] }) {
   const measured = useMeasuredWidth();

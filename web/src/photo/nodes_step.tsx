@@ -1,4 +1,5 @@
 /** The stones under a grid, one after the other: both ends of both visible axes are tapped. */
+import { singly } from '../field/single_tap';
 import { gridOf, type MeasuredPhoto, type NodeStone, type PhotoTap } from './photo_draft';
 import { paintEnds, paintNodes } from './photo_paint';
 import { PhotoPane } from './photo_pane';
@@ -61,7 +62,7 @@ export function NodesStep({
           type="button"
           class="button quiet"
           disabled={present === undefined}
-          onClick={() => put('mostly hidden')}
+          onClick={singly(() => put('mostly hidden'))}
         >
           {words.hidden}
         </button>
@@ -69,7 +70,7 @@ export function NodesStep({
           type="button"
           class="button quiet"
           disabled={present === undefined}
-          onClick={() => put('no rock')}
+          onClick={singly(() => put('no rock'))}
         >
           {words.noRock}
         </button>
