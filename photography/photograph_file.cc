@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <iterator>
 #include <utility>
 
 #include "photography/picture_decoders.h"
@@ -15,15 +17,16 @@ struct KnownStart {
   const char* kind;
 };
 
-constexpr KnownStart not_read[] = {{4, "ftypheic", "HEIC"},   {4, "ftypheix", "HEIC"},
-                                   {4, "ftypmif1", "HEIF"},   {4, "ftypavif", "AVIF"},
-                                   {8, "WEBP", "WebP"},       {0, "GIF8", "GIF"},
-                                   {0, "II*", "TIFF or raw"}, {0, "MM", "TIFF or raw"},
-                                   {0, "BM", "BMP"},          {0, "%PDF", "PDF"}};
+constexpr KnownStart heif_starts[] = {
+    {4, "ftypheic", "HEIC"}, {4, "ftypheix", "HEIC"}, {4, "ftypmif1", "HEIC"}};
+
+constexpr KnownStart not_read[] = {
+    {4, "ftypavif", "AVIF"},  {8, "WEBP", "WebP"}, {0, "GIF8", "GIF"}, {0, "II*", "TIFF or raw"},
+    {0, "MM", "TIFF or raw"}, {0, "BM", "BMP"},    {0, "%PDF", "PDF"}};
 
 Problem refused(std::string code, std::string what, const std::string& file) {
   return {std::move(code), std::move(what), file, "",
-          fmt::format("a JPEG or PNG file of up to {} megapixels", most_megapixels)};
+          fmt::format("a JPEG, PNG or HEIC file of up to {} megapixels", most_megapixels)};
 }
 
 /// The pixel of a picture as stored that belongs at a place of it upright (Exif 2.3, tag 274).
@@ -57,21 +60,30 @@ PhotoPixels upright(PhotoPixels stored, int orientation) {
   return result;
 }
 
+bool begins_as(const KnownStart& known, std::string_view bytes) {
+  return bytes.size() > known.at && bytes.substr(known.at, known.bytes.size()) == known.bytes;
+}
+
+bool is_heif(std::string_view bytes) {
+  return std::any_of(std::begin(heif_starts), std::end(heif_starts),
+                     [bytes](const KnownStart& known) { return begins_as(known, bytes); });
+}
+
 }  // namespace
 
 Expected<Photograph> read_photograph(std::string_view bytes, const std::string& file) {
   const bool jpeg = bytes.substr(0, 3) == "\xFF\xD8\xFF";
   const bool png = bytes.substr(0, 8) == "\x89PNG\r\n\x1A\n";
-  if (!jpeg && !png) {
-    for (const auto& [at, start, kind] : not_read) {
-      if (bytes.size() > at && bytes.substr(at, start.size()) == start) {
-        return refused("kind-not-read", fmt::format("This is a {} file, which is not read.", kind),
-                       file);
-      }
+  const bool heif = is_heif(bytes);
+  if (!jpeg && !png && !heif) {
+    for (const auto& known : not_read) {
+      if (!begins_as(known, bytes)) continue;
+      return refused("kind-not-read",
+                     fmt::format("This is a {} file, which is not read.", known.kind), file);
     }
     return refused("not-a-photo", "This is no photograph.", file);
   }
-  auto decoded = jpeg ? decode_jpeg(bytes) : decode_png(bytes);
+  auto decoded = jpeg ? decode_jpeg(bytes) : png ? decode_png(bytes) : decode_heif(bytes);
   if (!decoded.pixels) {
     return refused("unreadable-photo",
                    fmt::format("The photograph cannot be read: {}.", decoded.why_not), file);

@@ -15,7 +15,8 @@ struct Photograph {
   std::optional<double> focal_length;
 };
 
-/// Reads a photograph from the bytes of a JPEG or PNG file; where it was taken is not looked at.
+/// Reads a photograph from the bytes of a JPEG, PNG or (where built with libheif) HEIC file; where
+/// it was taken is not looked at.
 /// Problems name the file: no photograph, a kind that is not read, cut off, damaged, more than 60
 /// megapixels.
 Expected<Photograph> read_photograph(std::string_view bytes, const std::string& file);

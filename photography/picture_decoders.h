@@ -24,6 +24,9 @@ DecodedFile decode_jpeg(std::string_view bytes);
 /// By libpng; what is transparent becomes white.
 DecodedFile decode_png(std::string_view bytes);
 
+/// By libheif, upright already; none where this program was built without it.
+DecodedFile decode_heif(std::string_view bytes);
+
 /// Why a picture of this size is not read; empty if it is.
 std::string why_too_large(double width, double height);
 
