@@ -6,7 +6,7 @@ import findingsSchema from '../../../schema/findings.schema.json';
 import { english } from './english';
 import { spanish } from './spanish';
 import { sameInSpanish } from './spanish/same_in_both';
-import { terms } from './spanish/terms';
+import { avoided, terms } from './spanish/terms';
 
 type Table = { [key: string]: unknown };
 
@@ -101,6 +101,20 @@ describe('the terms chosen in Spanish', () => {
 
   it.each(terms)('$english is called $spanish', ({ spanish: term }) => {
     expect(screens).toContain(term.split(/[:,]/)[0]);
+  });
+
+  it('has no second name for any', () => {
+    const pages = ['field', 'words'].map((page) =>
+      readFileSync(join(import.meta.dirname, `../../../docs/spanish/${page}.md`), 'utf8'),
+    );
+    const words = new Set(
+      [screens, ...pages]
+        .join(' ')
+        .toLowerCase()
+        .match(/\p{L}+/gu),
+    );
+    expect(avoided.filter((word) => words.has(word))).toEqual([]);
+    expect(words.has('obra')).toBe(true);
   });
 
   it('has each term once', () => {

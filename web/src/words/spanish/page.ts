@@ -100,7 +100,7 @@ export const page: typeof English = {
       unsupported:
         'Este navegador no puede ejecutar el motor de cálculo. Use una versión actual de Chrome, Edge, Firefox o Safari, o actualice este.',
       'not loaded':
-        'No se pudo cargar el motor de cálculo. Revise la conexión con el sitio de donde vino esta página e intente de nuevo.',
+        'No se pudo cargar el motor de cálculo. Revise la conexión con el lugar de donde vino esta página e intente de nuevo.',
       stopped:
         'El motor de cálculo se detuvo dos veces con esta obra. Sus archivos no cambiaron. Intente de nuevo; si se detiene otra vez, conserve los archivos e informe del caso, pues ninguna obra debería causarlo.',
       'too slow':

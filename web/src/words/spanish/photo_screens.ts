@@ -83,9 +83,9 @@ export const photoScreens: typeof English = {
   boardOn: (board, edge) => (edge === '' ? `Tablero ${board}` : `Tablero ${board}: ${edge}`),
   board: (board) => `Tablero ${board}: lado de un cuadrado oscuro, tal como se imprimió`,
   knownBoard: (board) =>
-    `El tablero ${board} está en esta foto. Su tamaño ya consta en este sitio; mida la hoja impresa si no está seguro de que sea la misma.`,
+    `El tablero ${board} está en esta foto. Su tamaño ya consta en esta obra; mida la hoja impresa si no está seguro de que sea la misma.`,
   newBoard: (board) =>
-    `El tablero ${board} está en esta foto y este sitio no lo conoce: mida en la hoja impresa el lado de uno de sus cuadrados oscuros.`,
+    `El tablero ${board} está en esta foto y esta obra no lo conoce: mida en la hoja impresa el lado de uno de sus cuadrados oscuros.`,
   takeEdge: (edge) => `Es de ${edge}, como ya consta`,
   removeBoard: (board) => `Quitar el tablero ${board}`,
   removeBall: (number) => `Quitar la bola ${number}`,

@@ -149,3 +149,25 @@ export const terms: readonly Term[] = [
   { english: 'weighed sample', spanish: 'muestra pesada' },
   { english: 'zone', spanish: 'zona' },
 ];
+
+/** Words of other countries, or of other terms, that would be second names of what is named above. */
+export const avoided: readonly string[] = [
+  'abscisa',
+  'avenida',
+  'cadenamiento',
+  'calado',
+  'camionada',
+  'enrocamiento',
+  'escollera',
+  'estadal',
+  'gasto',
+  'huso',
+  'malla',
+  'pata',
+  'recuento',
+  'remito',
+  'resguardo',
+  'revancha',
+  'sitio',
+  'zampeado',
+];
