@@ -74,6 +74,15 @@ void add_plans(const Site& site, const std::vector<ZoneWork>& work, const Wordin
   }
 }
 
+void add_sections_alone(const Site& site, Findings& findings) {
+  for (const auto& [id, section] : site.sections) {
+    const bool in_a_zone = std::any_of(site.zones.begin(), site.zones.end(), [&](const auto& zone) {
+      return zone.second.section == section.id;
+    });
+    if (!in_a_zone) findings.section_pictures.push_back(section_alone(section));
+  }
+}
+
 void add_quantities(const Site& site, const std::vector<ZoneWork>& work, Findings& findings) {
   std::vector<WateredZone> zones;
   zones.reserve(work.size());
@@ -241,6 +250,7 @@ Findings assess(const Site& site, UnitSystem units) {
     add_zone(site, one, wording, findings);
   }
 
+  add_sections_alone(site, findings);
   move_into(findings.findings, transition_findings(site, wording));
   add_plans(site, work, wording, findings);
 

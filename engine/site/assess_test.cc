@@ -66,7 +66,11 @@ TEST(Assess, AZoneWithoutASectionHasTheWaterItStates) {
   for (const char* field : {"section", "bank", "toe_station", "top_station"}) zone.erase(field);
   zone["water"]["flood"] = {{"from", "model of 2026"}, {"velocity", "9 ft/s"}, {"depth", "6 ft"}};
   const auto findings = assessed(example);
-  EXPECT_TRUE(findings.section_pictures.empty());
+  // The section is left, and is drawn as it was surveyed.
+  ASSERT_EQ(findings.section_pictures.size(), 1u);
+  EXPECT_EQ(findings.section_pictures[0].id.rfind("section.alone.", 0), 0u);
+  EXPECT_FALSE(findings.section_pictures[0].ground.empty());
+  EXPECT_TRUE(findings.section_pictures[0].layers.empty());
   const auto* flood = findings.find("water.bank.flood");
   ASSERT_NE(flood, nullptr);
   EXPECT_EQ(flood->outcome, Outcome::meets);

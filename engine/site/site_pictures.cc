@@ -40,7 +40,22 @@ void add_across(SectionPicture& picture, const SiteSection& section,
   }
 }
 
+void add_ground(SectionPicture& picture, const SiteSection& section) {
+  for (const auto& point : section.survey.points()) {
+    picture.ground.push_back({point.station, point.elevation});
+  }
+}
+
 }  // namespace
+
+SectionPicture section_alone(const SiteSection& section) {
+  SectionPicture picture;
+  picture.id = "section.alone." + section.id;
+  picture.title = section.name;
+  picture.description = "Cross-section looking downstream, as it was surveyed; no zone lies on it.";
+  add_ground(picture, section);
+  return picture;
+}
 
 SectionPicture section_picture(const Site& site, const Zone& zone,
                                const std::vector<ZoneWater>& water, const ZoneSizing& sizing) {
@@ -48,9 +63,7 @@ SectionPicture section_picture(const Site& site, const Zone& zone,
   SectionPicture picture;
   picture.id = "section." + zone.id;
   picture.title = fmt::format("{}: {}", section.name, zone.name);
-  for (const auto& point : section.survey.points()) {
-    picture.ground.push_back({point.station, point.elevation});
-  }
+  add_ground(picture, section);
   add_across(picture, section, water, sizing);
   std::vector<std::string> levels;
   const ZoneWater* governing = sizing.governing ? sizing.asked[*sizing.governing].water : nullptr;

@@ -11,6 +11,9 @@ namespace proofstone {
 SectionPicture section_picture(const Site& site, const Zone& zone,
                                const std::vector<ZoneWater>& water, const ZoneSizing& sizing);
 
+/// A section that no zone names, as it was surveyed.
+SectionPicture section_alone(const SiteSection& section);
+
 /// The channel of a centreline in plan, with its bends and the zones along it, at the width of the
 /// largest flow that could be computed at one of them. Nothing where
 /// none could.

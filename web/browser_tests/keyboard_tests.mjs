@@ -78,14 +78,12 @@ export function keyboardTests(world) {
           stone,
         );
       }
-      await page.waitForFunction(
-        (first) => document.querySelector('.live-words')?.textContent !== first,
-        before.words,
+      await page.waitForFunction(() =>
+        /meets|falls short|not yet known/.test(document.querySelector('.live-words')?.textContent),
       );
       const after = await saying();
       assert.ok(after.here, 'what is told is told where it was listened to');
       assert.match(after.stones, /12 stones/);
-      assert.match(after.words, /meets|falls short|not yet known/);
       await press(page, 'Take back');
       await page.getByText('11 stones', { exact: true }).waitFor();
       await press(page, 'Done');
