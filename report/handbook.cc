@@ -133,6 +133,7 @@ HandbookPage index_page() {
       "- [Stones outlined on photographs](photo-outlines.md): how well they are found, and what "
       "they "
       "say of the pile\n"
+      "- [Where photographs of rock fail](photo-failures.md): what is outlined wrongly or refused\n"
       "- [From memory](from-memory.md): what must be confirmed against its document\n";
   return {"README.md", page};
 }
