@@ -188,7 +188,8 @@ Expected<OutlinedPhoto> outline_photo(const PhotoPixels& photo, const OutlineNet
                    fmt::format("No rock was found on it, or too little: {:.0f} % of the picture.",
                                100 * found.rock_share),
                    "", where,
-                   fmt::format("rock on {:.0f} % of it or more", 100 * least_rock_share)};
+                   fmt::format("rock on {:.0f} % of it or more, stones whole in the frame",
+                               100 * least_rock_share)};
   }
   if (found.outlines.size() < fewest_stones) {
     return Problem{"too-few-stones",
