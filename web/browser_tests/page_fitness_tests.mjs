@@ -2,6 +2,7 @@
 // Everything is measured by the browser itself, with no other host.
 import assert from 'node:assert/strict';
 import { readFileSync, statSync } from 'node:fs';
+import { cpus, loadavg } from 'node:os';
 import { join } from 'node:path';
 import { describe, it } from 'node:test';
 import { gzipSync } from 'node:zlib';
@@ -11,6 +12,8 @@ import { newPage, openApplication, postures, wholePage } from './world.mjs';
 
 /** So many times slower than this machine is a slow phone. */
 const slower = 4;
+/** And so many times the slowest that anybody works with. */
+const slowest = 6;
 
 /** Milliseconds at that speed; shift as the share of the page; kilobytes packed. */
 const limits = {
@@ -187,14 +190,43 @@ export function pageFitnessTests(world) {
         ...(await best(() => work(world), 2)),
       };
       const missed = [];
+      // What others let the machine do at that time counts where the clock measures.
+      const busy = loadavg()[0] > 2 * cpus().length;
       for (const [name, limit] of Object.entries(limits)) {
         const value = measured[name];
-        const kept = value <= limit;
+        const judged = !(busy && name.endsWith('painted (ms)'));
+        const kept = value <= limit || !judged;
         const digits = name === 'layout shift' ? 3 : 0;
-        test.diagnostic(line(name, value.toFixed(digits), `at most ${limit}`, kept));
+        const allowed = `at most ${limit}${judged ? '' : ', busy: not judged'}`;
+        test.diagnostic(line(name, value.toFixed(digits), allowed, kept));
         if (!kept) missed.push(name);
       }
       assert.deepEqual(missed, []);
+    });
+
+    it('for slow work at the desk', async (test) => {
+      const page = await newPage(world, { ...postures.desk, serviceWorkers: 'block' });
+      const form = await heldUp(world, page, async () => {
+        await page.goto(`${world.server.address}#/desk/zones/outer-bank`);
+        await page.getByLabel(/^Layer thickness/).waitFor();
+        await wholePage(page);
+      });
+      const thickness = page.getByLabel(/^Layer thickness/);
+      await thickness.fill('');
+      const typing = await heldUp(world, page, async () => {
+        await thickness.pressSequentially('27 in');
+        await page.waitForSelector('.desk-beside [data-trial="true"]', { state: 'attached' });
+      });
+      const opens = slower * form.tasks.reduce((sum, each) => sum + each, 0);
+      const letter = slowest * typing.longest;
+      test.diagnostic(
+        line('a form opens after (ms)', opens.toFixed(0), 'at most 2000', opens <= 2000),
+      );
+      test.diagnostic(
+        line('longest while it is typed (ms)', letter.toFixed(0), 'at most 200', letter <= 200),
+      );
+      assert.ok(opens <= 2000 && letter <= 200);
+      await page.context().close();
     });
 
     it('for every user: axe-core on every kind of screen', async (test) => {

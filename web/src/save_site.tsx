@@ -30,17 +30,19 @@ async function saveSite(site: SiteFiles, name: string, withPlaces: boolean): Pro
   return all.length - photos.length;
 }
 
+/**
+ * Whether a document names photos or positions, in any revision: earlier ones may hold what the state
+ * no longer does. Its text is looked through, not read: it may be long.
+ */
+function namesPlaces(document: string): boolean {
+  return /"(latitude|photos)"\s*:/.test(document);
+}
+
 export function SaveSite({ name }: { name: string }) {
   const [withPlaces, setWithPlaces] = useState(true);
   const [left, setLeft] = useState(0);
   const site = openedSite.value;
-  // Earlier revisions may hold what the state no longer does.
-  const mayTell = useMemo(
-    () =>
-      site !== undefined &&
-      (photosNamedIn(site.document).length > 0 || withoutPlaces(site) !== site.document),
-    [site],
-  );
+  const mayTell = useMemo(() => site !== undefined && namesPlaces(site.document), [site]);
   return (
     <div class="save-site">
       <button

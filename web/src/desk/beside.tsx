@@ -57,7 +57,7 @@ function InTheWay({ trial }: { trial: Trial | undefined }) {
 
 /** So many are listed at a time. */
 const portion = 60;
-const step = 20;
+const step = 10;
 
 export function Beside({ item, trial }: { item?: ItemPlace; trial: Trial | undefined }) {
   const standing = view.value;
