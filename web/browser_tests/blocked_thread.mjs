@@ -14,7 +14,7 @@ function tasksIn(trace) {
     .filter(
       ({ ph, name, pid, tid }) => ph === 'X' && name === 'RunTask' && threads.has(`${pid} ${tid}`),
     )
-    .map(({ tdur = 0, dur = 0 }) => (tdur || dur) / 1000);
+    .map(({ dur = 0, tdur = dur }) => tdur / 1000);
 }
 
 /**

@@ -182,6 +182,11 @@ async function installable(page) {
   });
 }
 
+/** Times say nothing of the pages while others keep the machine at work. */
+function isBusy() {
+  return loadavg()[0] > 2 * cpus().length;
+}
+
 export function pageFitnessTests(world) {
   describe('how fit the pages are', () => {
     it('for a slow phone', async (test) => {
@@ -190,11 +195,9 @@ export function pageFitnessTests(world) {
         ...(await best(() => work(world), 2)),
       };
       const missed = [];
-      // What others let the machine do at that time counts where the clock measures.
-      const busy = loadavg()[0] > 2 * cpus().length;
       for (const [name, limit] of Object.entries(limits)) {
         const value = measured[name];
-        const judged = !(busy && name.endsWith('painted (ms)'));
+        const judged = !(isBusy() && name.endsWith('(ms)'));
         const kept = value <= limit || !judged;
         const digits = name === 'layout shift' ? 3 : 0;
         const allowed = `at most ${limit}${judged ? '' : ', busy: not judged'}`;
@@ -217,15 +220,17 @@ export function pageFitnessTests(world) {
         await thickness.pressSequentially('27 in');
         await page.waitForSelector('.desk-beside [data-trial="true"]', { state: 'attached' });
       });
-      const opens = slower * form.tasks.reduce((sum, each) => sum + each, 0);
-      const letter = slowest * typing.longest;
-      test.diagnostic(
-        line('a form opens after (ms)', opens.toFixed(0), 'at most 2000', opens <= 2000),
-      );
-      test.diagnostic(
-        line('longest while it is typed (ms)', letter.toFixed(0), 'at most 200', letter <= 200),
-      );
-      assert.ok(opens <= 2000 && letter <= 200);
+      const measured = [
+        ['a form opens after (ms)', 2000, slower * form.tasks.reduce((sum, each) => sum + each, 0)],
+        ['longest while it is typed (ms)', 200, slowest * typing.longest],
+      ];
+      const judged = !isBusy();
+      for (const [name, limit, value] of measured) {
+        const allowed = `at most ${limit}${judged ? '' : ', busy: not judged'}`;
+        test.diagnostic(line(name, value.toFixed(0), allowed, value <= limit || !judged));
+      }
+      const missed = measured.filter(([, limit, value]) => judged && value > limit);
+      assert.deepEqual(missed, []);
       await page.context().close();
     });
 
