@@ -79,24 +79,32 @@ std::optional<Length> first_shown(const Gradation& curve, Length start, int step
   return std::nullopt;
 }
 
-/// What a curve may be misread is itself estimated: so much more than its square is added to the
-/// variance of the share. Found on simulated piles, where it makes intervals hold as stated.
-constexpr double allowance = 1.3;
+/// By which way a curve is better drawn is not known: so many times the square of half their
+/// difference is added to the variance of the share. Found on simulated piles, where it makes
+/// intervals hold as stated.
+constexpr double allowance = 2;
 
-/// Effective stones behind a share with what it may be misread counted as scatter.
-double stones_read_at(const MeasuredGradation& measured, Length size) {
+/// A share read halfway between two ways to draw the curve, and the effective stones behind it with
+/// the half by which either way is off counted as scatter.
+struct ShareRead {
+  double percent = 0;
+  double stones = 0;
+};
+
+ShareRead share_read_at(const MeasuredGradation& measured, Length size) {
   const double stones = measured.effective_stones_at(size);
-  const double error = measured.reading_error_at(size) / 100;
-  const double share = measured.curve.percent_smaller(size) / 100;
-  if (!(error > 0) || !(share > 0 && share < 1)) return stones;
-  return 1 / (1 / stones + allowance * error * error / (share * (1 - share)));
+  const double percent = std::clamp(measured.percent_read_halfway(size), 0.0, 100.0);
+  const double error = measured.reading_error_at(size) / 200;
+  const double share = percent / 100;
+  if (!(error > 0) || !(share > 0 && share < 1)) return {percent, stones};
+  return {percent, 1 / (1 / stones + allowance * error * error / (share * (1 - share)))};
 }
 
 /// How sure it is by Jeffreys' distribution of the share that it is at most `limit`.
-double jeffreys_at_most(double percent, double stones, double limit) {
-  if (!(stones > 0)) return 0.5;
-  const double x = std::min(stones, stones * percent / 100);
-  return boost::math::ibeta(x + 0.5, stones - x + 0.5, limit / 100, InDoubles());
+double jeffreys_at_most(const ShareRead& read, double limit) {
+  if (!(read.stones > 0)) return 0.5;
+  const double x = std::min(read.stones, read.stones * read.percent / 100);
+  return boost::math::ibeta(x + 0.5, read.stones - x + 0.5, limit / 100, InDoubles());
 }
 
 /// The sizes around that at the percent from which on `at_most` and `at_least`, how sure it is that
@@ -209,8 +217,8 @@ PercentInterval jeffreys_interval(double percent, double effective_stones, doubl
 }
 
 PercentInterval stated_interval(const MeasuredGradation& measured, Length size, double confidence) {
-  return jeffreys_interval(measured.curve.percent_smaller(size), stones_read_at(measured, size),
-                           confidence);
+  const auto read = share_read_at(measured, size);
+  return jeffreys_interval(read.percent, read.stones, confidence);
 }
 
 SizeInterval size_interval(const MeasuredGradation& measured, double percent, double confidence) {
@@ -223,14 +231,8 @@ SizeInterval size_interval(const MeasuredGradation& measured, double percent, do
   }
   return size_interval_by(
       measured, percent, confidence,
-      [&](Length size) {
-        return jeffreys_at_most(measured.curve.percent_smaller(size),
-                                stones_read_at(measured, size), percent);
-      },
-      [&](Length size) {
-        return 1 - jeffreys_at_most(measured.curve.percent_smaller(size),
-                                    stones_read_at(measured, size), percent);
-      });
+      [&](Length size) { return jeffreys_at_most(share_read_at(measured, size), percent); },
+      [&](Length size) { return 1 - jeffreys_at_most(share_read_at(measured, size), percent); });
 }
 
 SizeInterval exact_size_interval(const MeasuredGradation& measured, double percent,

@@ -33,6 +33,13 @@ PlaceAmong place_among(const std::vector<Sized>& sizes, Length size) {
 
 double between(double from, double to, double part) { return from + part * (to - from); }
 
+/// Percent by which the other way to draw the curve lies above it.
+double read_otherwise_by(const std::vector<ReadingError>& errors, Length size) {
+  if (errors.size() < 2) return 0;
+  const auto place = place_among(errors, size);
+  return between(errors[place.above - 1].percent, errors[place.above].percent, place.part);
+}
+
 }  // namespace
 
 double MeasuredGradation::effective_stones_at(Length size) const {
@@ -55,10 +62,11 @@ double MeasuredGradation::effective_stones_at(Length size) const {
 }
 
 double MeasuredGradation::reading_error_at(Length size) const {
-  if (reading_errors.size() < 2) return 0;
-  const auto place = place_among(reading_errors, size);
-  return between(reading_errors[place.above - 1].percent, reading_errors[place.above].percent,
-                 place.part);
+  return std::abs(read_otherwise_by(reading_errors, size));
+}
+
+double MeasuredGradation::percent_read_halfway(Length size) const {
+  return curve.percent_smaller(size) + 0.5 * read_otherwise_by(reading_errors, size);
 }
 
 double MeasuredGradation::effective_stones_at(Length size, double times) const {
@@ -98,7 +106,7 @@ EvidenceAtSize evidence_of_all(const std::vector<MeasuredGradation>& looks, doub
     const double share = look.effective_stones / all;
     sum += share * share * (1 / look.effective_stones_at(size) - stays);
     lasting += share * std::sqrt(stays);
-    behind.misread += share * look.reading_error_at(size);
+    behind.misread += share * read_otherwise_by(look.reading_errors, size);
   }
   behind.lasting = lasting * lasting;
   behind.stones = 1 / (sum + behind.lasting);

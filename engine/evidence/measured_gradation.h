@@ -27,7 +27,8 @@ struct SizeError {
 /// A size at or between the edges of ranges.
 struct ReadingError {
   Length size;
-  double percent = 0;  ///< the share may be off there because of how the curve is drawn
+  /// So much more of the mass is smaller by the other way to draw the curve than by the curve.
+  double percent = 0;
   /// Effective stones behind a share that is read straight between the edges, more than behind one
   /// counted there; 0: as between the points of the curve.
   double stones = 0;
@@ -88,6 +89,9 @@ struct MeasuredGradation {
   /// How far the share smaller than `size` may be off for being read between the edges of ranges,
   /// in percent. More of the same does not reduce it; narrower ranges do.
   double reading_error_at(Length size) const;
+  /// The percent smaller halfway between the curve and the other way to draw it; half of
+  /// `reading_error_at` away from either.
+  double percent_read_halfway(Length size) const;
 };
 
 /// Which size stands for the stones of a bin when a count becomes a share of the mass.

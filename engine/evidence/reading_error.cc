@@ -82,7 +82,7 @@ std::vector<ReadingError> reading_errors(const std::vector<CountedRange>& ranges
               : std::pow(ratio, static_cast<double>(quarter) / quarters) * ranges[k].lower;
       if (size < begin) continue;
       const double percent = 100 * (smaller + masses[k].up_to[quarter]) / total;
-      errors.push_back({size, std::abs(percent - curve.percent_smaller(size))});
+      errors.push_back({size, percent - curve.percent_smaller(size)});
     }
     smaller += masses[k].up_to[quarters];
   }
