@@ -61,7 +61,7 @@ function painted(page) {
   return page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
 }
 
-export function manyLooksTests(world) {
+export function manyLooksTests(world, { judgeTimes = false } = {}) {
   describe('ten thousand looks in one site', () => {
     it('hold nobody up', async (test) => {
       const page = await newPage(world, { ...postures.desk, serviceWorkers: 'block' });
@@ -159,7 +159,7 @@ export function manyLooksTests(world) {
       });
       const complaints = page.complaints.filter((one) => !one.includes('blocked by Playwright'));
       assert.deepEqual(complaints, []);
-      assert.deepEqual(tooLong, []);
+      if (judgeTimes) assert.deepEqual(tooLong, []);
       await page.context().close();
     });
   });

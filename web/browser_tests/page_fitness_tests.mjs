@@ -2,7 +2,6 @@
 // Everything is measured by the browser itself, with no other host.
 import assert from 'node:assert/strict';
 import { readFileSync, statSync } from 'node:fs';
-import { cpus, loadavg } from 'node:os';
 import { join } from 'node:path';
 import { describe, it } from 'node:test';
 import { gzipSync } from 'node:zlib';
@@ -147,7 +146,7 @@ async function best(measure, times) {
 }
 
 function line(name, measured, allowed, kept) {
-  return `${name.padEnd(34)} ${measured.padStart(10)}  ${allowed.padEnd(22)} ${kept ? 'kept' : 'NOT KEPT'}`;
+  return `${name.padEnd(34)} ${measured.padStart(10)}  ${allowed.padEnd(30)} ${kept ? 'kept' : 'NOT KEPT'}`;
 }
 
 /** What must be so before a browser offers to install the application. */
@@ -182,12 +181,8 @@ async function installable(page) {
   });
 }
 
-/** Times say nothing of the pages while others keep the machine at work. */
-function isBusy() {
-  return loadavg()[0] > 2 * cpus().length;
-}
-
-export function pageFitnessTests(world) {
+/** Times are told; they are judged only where nothing else is measured or tested beside. */
+export function pageFitnessTests(world, { judgeTimes = false } = {}) {
   describe('how fit the pages are', () => {
     it('for a slow phone', async (test) => {
       const measured = {
@@ -197,12 +192,12 @@ export function pageFitnessTests(world) {
       const missed = [];
       for (const [name, limit] of Object.entries(limits)) {
         const value = measured[name];
-        const judged = !(isBusy() && name.endsWith('(ms)'));
-        const kept = value <= limit || !judged;
+        const judged = judgeTimes || !name.endsWith('(ms)');
+        const kept = value <= limit;
         const digits = name === 'layout shift' ? 3 : 0;
-        const allowed = `at most ${limit}${judged ? '' : ', busy: not judged'}`;
+        const allowed = `at most ${limit}${judged ? '' : ', not judged here'}`;
         test.diagnostic(line(name, value.toFixed(digits), allowed, kept));
-        if (!kept) missed.push(name);
+        if (judged && !kept) missed.push(name);
       }
       assert.deepEqual(missed, []);
     });
@@ -224,12 +219,11 @@ export function pageFitnessTests(world) {
         ['a form opens after (ms)', 2000, slower * form.tasks.reduce((sum, each) => sum + each, 0)],
         ['longest while it is typed (ms)', 200, slowest * typing.longest],
       ];
-      const judged = !isBusy();
       for (const [name, limit, value] of measured) {
-        const allowed = `at most ${limit}${judged ? '' : ', busy: not judged'}`;
-        test.diagnostic(line(name, value.toFixed(0), allowed, value <= limit || !judged));
+        const allowed = `at most ${limit}${judgeTimes ? '' : ', not judged here'}`;
+        test.diagnostic(line(name, value.toFixed(0), allowed, value <= limit));
       }
-      const missed = measured.filter(([, limit, value]) => judged && value > limit);
+      const missed = measured.filter(([, limit, value]) => judgeTimes && value > limit);
       assert.deepEqual(missed, []);
       await page.context().close();
     });
