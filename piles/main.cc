@@ -1,12 +1,17 @@
 #include <algorithm>
+#include <atomic>
 #include <chrono>
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
+#include <mutex>
+#include <sstream>
+#include <thread>
 
 #include "photography/outline_weights.h"
 #include "piles/noise.h"
 #include "piles/options.h"
+#include "piles/piece_table.h"
 #include "piles/trial_page.h"
 #include "piles/truth.h"
 
@@ -110,35 +115,83 @@ int make_reference(const Options& options) {
   return done;
 }
 
-/// Tries the network on every pile in a folder, and writes the page.
-int make_trial(const Options& options) {
-  const auto network = OutlineNetwork::read(embedded_outline_weights());
-  if (!network) return refuse(network.problems());
+/// The network to try: the one that is built in, or that of a file.
+Expected<OutlineNetwork> network_of(const Options& options) {
+  if (options.weights.empty()) return OutlineNetwork::read(embedded_outline_weights());
+  std::ifstream file(options.weights, std::ios::binary);
+  std::ostringstream bytes;
+  bytes << file.rdbuf();
+  return OutlineNetwork::read(bytes.str());
+}
+
+std::vector<std::string> pile_folders(const std::string& from) {
   std::vector<std::string> folders;
   std::error_code error;
-  for (const auto& entry : std::filesystem::directory_iterator(options.from, error)) {
+  for (const auto& entry : std::filesystem::directory_iterator(from, error)) {
     if (std::filesystem::exists(entry.path() / "pile.json"))
       folders.push_back(entry.path().string());
   }
   std::sort(folders.begin(), folders.end());
-  std::vector<TriedPile> tried;
-  for (const auto& folder : folders) {
-    const auto pile = read_trial_pile(folder);
-    if (!pile) return refuse(pile.problems());
-    tried.push_back(try_pile(*pile, *network));
-    std::printf("%s: %zu pictures\n", pile->name.c_str(), pile->pictures.size());
-    std::fflush(stdout);
+  return folders;
+}
+
+/// Tries the network on each pile, as many at once as there are threads.
+Expected<std::vector<TriedPile>> tried_piles(const std::vector<std::string>& folders,
+                                             const OutlineNetwork& network, int threads) {
+  std::vector<TriedPile> tried(folders.size());
+  Problems problems;
+  std::mutex reporting;
+  std::atomic<std::size_t> next{0};
+  const auto work = [&] {
+    for (std::size_t i = next++; i < folders.size(); i = next++) {
+      const auto pile = read_trial_pile(folders[i]);
+      if (pile) tried[i] = try_pile(*pile, network);
+      const std::scoped_lock lock(reporting);
+      if (pile) {
+        std::printf("%s: %zu pictures\n", pile->name.c_str(), pile->pictures.size());
+        std::fflush(stdout);
+      } else {
+        problems.insert(problems.end(), pile.problems().begin(), pile.problems().end());
+      }
+    }
+  };
+  {
+    std::vector<std::jthread> workers;
+    for (int i = 0; i < threads; ++i) workers.emplace_back(work);
   }
-  if (tried.empty()) {
+  if (!problems.empty()) return problems;
+  return tried;
+}
+
+/// Writes a file of the trial by `write`; says so where it cannot.
+template <class Write>
+bool write_of_trial(const Options& options, const char* name, Write write) {
+  std::ofstream file(std::filesystem::path(options.out) / name, std::ios::binary);
+  write(file);
+  file.close();
+  if (file) return true;
+  std::fprintf(stderr, "%s could not be written in %s.\n", name, options.out.c_str());
+  return false;
+}
+
+/// Tries the network on every pile in a folder, and writes the page and the tables.
+int make_trial(const Options& options) {
+  const auto network = network_of(options);
+  if (!network) return refuse(network.problems());
+  const auto folders = pile_folders(options.from);
+  if (folders.empty()) {
     std::fprintf(stderr, "There is no pile in %s.\n", options.from.c_str());
     return failed;
   }
-  std::ofstream page(std::filesystem::path(options.out) / "photo-outlines.md", std::ios::binary);
-  page << trial_page(tried);
-  page.close();
-  if (page) return done;
-  std::fprintf(stderr, "photo-outlines.md could not be written in %s.\n", options.out.c_str());
-  return failed;
+  const auto tried = tried_piles(folders, *network, options.effort.threads);
+  if (!tried) return refuse(tried.problems());
+  const bool written =
+      write_of_trial(options, "photo-outlines.md",
+                     [&](std::ostream& out) { out << trial_page(*tried); }) &&
+      write_of_trial(options, "pictures.csv",
+                     [&](std::ostream& out) { write_pictures(out, *tried); }) &&
+      write_of_trial(options, "pieces.csv", [&](std::ostream& out) { write_pieces(out, *tried); });
+  return written ? done : failed;
 }
 
 int run(const std::vector<std::string>& line) {

@@ -18,7 +18,8 @@ const char* const help_text =
   piles reference --class ID --out DIR                  rock inside a class, too fine and too coarse,
                                                         beside a one-foot rule
   piles trial --from DIR --out DIR                      outlines found by the network against what is true of
-                                                        the piles in DIR; writes photo-outlines.md
+                                                        the piles in DIR; writes photo-outlines.md and,
+                                                        to be fitted, pictures.csv and pieces.csv
   piles help                                            this text
 
 What the pile is made of
@@ -39,6 +40,9 @@ Pictures
   --threads N         1 to 64 (1)
   --linear            also writes each picture in linear light, 16 bits a channel
   --no-balls          leaves the 12-inch balls away
+
+Trial
+  --weights FILE      another network than the one that is built in
 )";
 
 namespace {
@@ -119,6 +123,11 @@ const std::map<std::string, Setting>& settings() {
       {"from",
        [](Options& o, const std::string& text) {
          o.from = text;
+         return !text.empty();
+       }},
+      {"weights",
+       [](Options& o, const std::string& text) {
+         o.weights = text;
          return !text.empty();
        }},
       {"class",

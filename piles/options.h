@@ -12,7 +12,8 @@ struct Options {
   enum class Command { help, make, reference, trial };
   Command command = Command::help;
   std::string out;
-  std::string from;  ///< folder of piles to try the outlines on
+  std::string from;     ///< folder of piles to try the outlines on
+  std::string weights;  ///< file of another network than the one that is built in; may be empty
 
   std::string rock_class;
   RockAgainstClass against = RockAgainstClass::inside;

@@ -181,7 +181,8 @@ std::vector<btTransform> settle(const std::vector<Stone>& stones, const Place& p
       const Vec3 at = heights.drop(x, y, radius) + height;
       bodies[order[i]] = world.add_stone(stone, d50, at, any_turn(draws));
     }
-    world.run(pour + 1 < pours ? 1.1F : 6.0F, 0.05F);
+    // The next are let go above whatever still falls: not before it has fallen twenty D50.
+    world.run(pour + 1 < pours ? 2.0F : 6.0F, 0.05F);
   }
   if (place.slope > 0) {
     world.set_gravity({0, -std::sin(place.slope), -std::cos(place.slope)});

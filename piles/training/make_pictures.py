@@ -1,11 +1,13 @@
 """Piles and their pictures to train on and to try on, with every core of the machine.
 
     python3 make_pictures.py PILES_PROGRAM FOLDER --for training --piles 180 [--seconds 300]
-    python3 make_pictures.py PILES_PROGRAM FOLDER --for trial --piles 24
+    python3 make_pictures.py PILES_PROGRAM FOLDER --for study --piles 160
+    python3 make_pictures.py PILES_PROGRAM FOLDER --for trial --piles 72
 
-The same number gives the same pile. Piles for the trial have seeds of their own, and half of them
-curves of rock classes, which are never trained on; form, weather, frame and so on are dealt out
-evenly, each in an order of its own. What is not done after so many seconds is left.
+The same number gives the same pile. Piles to train on, to fit what outlines say (study) and to try
+both (trial) have seeds of their own; half of the trial's have curves of rock classes that stand
+nowhere else. Of study and trial, form, weather, frame and so on are dealt out evenly, each in an
+order of its own. What is not done after so many seconds is left.
 """
 
 import argparse
@@ -20,7 +22,16 @@ SPREADS = ["very-uniform", "class-type", "broad", "very-broad"]
 MIXES = ["quarried", "quarried", "slabs", "river", "mixed", "splinters"]
 WEATHERS = ["any", "any", "any", "sun", "overcast", "dusty", "wet", "snow", "mossy"]
 TRIAL_CLASSES = ["fhwa-2", "fhwa-3", "fhwa-5", "front-range-m"]
-TRIAL_PILES = 24
+STUDY_CLASSES = ["fhwa-4", "fhwa-6", "front-range-l", "front-range-h"]
+# Piles over which everything is dealt out evenly.
+ROUND = 24
+# Where sizes spread far most stones are small: so much of the usual frame is filled, by so many more.
+FILLED = {"broad": (0.8, 1.4), "very-broad": (0.6, 1.6)}
+
+
+def frame_words(rock, frame, stones):
+    narrower, more = FILLED.get(rock, (1, 1))
+    return ["--stones", str(round(more * stones)), "--frame", f"{narrower * frame:g}"]
 
 
 def training_pile(number):
@@ -29,36 +40,58 @@ def training_pile(number):
     kind = draw.choices(["layer", "heap", "truck"], [0.66, 0.27, 0.07])[0]
     frame = draw.choice([6, 7.5, 9, 11, 13])
     stones = {6: 420, 7.5: 500, 9: 600, 11: 750, 13: 950}[frame]
-    words = [f"--{kind}", "--spread", draw.choice(SPREADS), "--mix", draw.choice(MIXES)]
-    words += ["--d50", f"{draw.choice([6, 9, 12, 15, 18, 24])} in", "--stones", str(stones)]
+    spread = draw.choice(SPREADS)
+    words = [f"--{kind}", "--spread", spread, "--mix", draw.choice(MIXES)]
+    words += ["--d50", f"{draw.choice([6, 9, 12, 15, 18, 24])} in"]
+    if kind != "layer":
+        frame = 0.6 * frame  # it fills no wider one
+    words += frame_words(spread, frame, stones)
     if kind == "layer":
         words += ["--slope", draw.choice(["0", "2H:1V", "1.5H:1V", "3H:1V"])]
     if draw.random() < 0.4:
         words += ["--no-balls"]
-    words += ["--weather", draw.choice(WEATHERS), "--frame", str(frame)]
+    words += ["--weather", draw.choice(WEATHERS)]
     return words + ["--seed", str(100000 + number), "--linear", "--samples", "6", "--pictures", "8"]
 
 
-def dealt(name, cards):
-    """Each card as often as the others over TRIAL_PILES piles, in an order of its own."""
-    deck = [cards[i % len(cards)] for i in range(TRIAL_PILES)]
-    random.Random(f"trial {name}").shuffle(deck)
-    return deck
+def dealt(purpose, name, cards, number):
+    """Each card as often as the others over every round of piles, in an order of its own."""
+    deck = [cards[i % len(cards)] for i in range(ROUND)]
+    rounds = number // ROUND
+    random.Random(f"{purpose} {name}{rounds or ''}").shuffle(deck)
+    return deck[number % ROUND]
+
+
+def dealt_pile(purpose, classes, first_seed, number):
+    """Words of `piles make` for a pile never trained on."""
+    def card(name, cards):
+        return dealt(purpose, name, cards, number)
+
+    frame = card("frame", [8, 10, 12, 13])
+    kind = card("kind", ["layer", "layer", "layer", "heap"])
+    words = [f"--{kind}"]
+    rock = card("rock", classes + SPREADS)
+    words += ["--spread", rock, "--d50", "12 in"] if rock in SPREADS else ["--class", rock]
+    if kind == "layer":
+        words += ["--slope", card("slope", ["2H:1V", "1.5H:1V"])]
+    words += ["--mix", card("mix", ["quarried", "splinters", "mixed", "slabs", "river"])]
+    words += ["--weather", card("weather", ["any", "sun", "overcast", "dusty", "wet"])]
+    stones = {8: 600, 10: 750, 12: 950, 13: 1050}[frame]
+    if kind == "heap":
+        frame = frame / 2 + 1  # it fills no wider one
+    words += frame_words(rock, frame, stones)
+    return words + ["--seed", str(first_seed + number), "--samples", "10", "--pictures", "8"]
+
+
+def study_pile(number):
+    return dealt_pile("study", STUDY_CLASSES, 700000, number)
 
 
 def trial_pile(number):
-    """Words of `piles make` for a pile never trained on."""
-    frame = dealt("frame", [8, 10, 12, 13])[number]
-    kind = dealt("kind", ["layer", "layer", "layer", "heap"])[number]
-    words = [f"--{kind}"]
-    rock = dealt("rock", TRIAL_CLASSES + SPREADS)[number]
-    words += ["--spread", rock, "--d50", "12 in"] if rock in SPREADS else ["--class", rock]
-    if kind == "layer":
-        words += ["--slope", dealt("slope", ["2H:1V", "1.5H:1V"])[number]]
-    words += ["--mix", dealt("mix", ["quarried", "splinters", "mixed", "slabs", "river"])[number]]
-    words += ["--weather", dealt("weather", ["any", "sun", "overcast", "dusty", "wet"])[number]]
-    words += ["--stones", str({8: 600, 10: 750, 12: 950, 13: 1050}[frame]), "--frame", str(frame)]
-    return words + ["--seed", str(900000 + number), "--samples", "10", "--pictures", "8"]
+    return dealt_pile("trial", TRIAL_CLASSES, 900000, number)
+
+
+WORDS = {"training": training_pile, "study": study_pile, "trial": trial_pile}
 
 
 def make(program, words, folder, ends):
@@ -80,13 +113,13 @@ def main():
     parser = argparse.ArgumentParser()
     parser.add_argument("program")
     parser.add_argument("folder", type=pathlib.Path)
-    parser.add_argument("--for", dest="purpose", choices=["training", "trial"], required=True)
+    parser.add_argument("--for", dest="purpose", choices=list(WORDS), required=True)
     parser.add_argument("--piles", type=int, required=True)
     parser.add_argument("--seconds", type=float, default=1e6)
     parser.add_argument("--processes", type=int, default=os.cpu_count())
     wanted = parser.parse_args()
     ends = time.monotonic() + wanted.seconds
-    words_of = training_pile if wanted.purpose == "training" else trial_pile
+    words_of = WORDS[wanted.purpose]
     with concurrent.futures.ThreadPoolExecutor(wanted.processes) as pool:
         for number in range(wanted.piles):
             folder = wanted.folder / f"{wanted.purpose}-{number:03}"
