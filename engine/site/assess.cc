@@ -74,12 +74,14 @@ void add_plans(const Site& site, const std::vector<ZoneWork>& work, const Wordin
   }
 }
 
+bool has_zone(const Site& site, const std::string& section) {
+  return std::any_of(site.zones.begin(), site.zones.end(),
+                     [&section](const auto& zone) { return zone.second.section == section; });
+}
+
 void add_sections_alone(const Site& site, Findings& findings) {
   for (const auto& [id, section] : site.sections) {
-    const bool in_a_zone = std::any_of(site.zones.begin(), site.zones.end(), [&](const auto& zone) {
-      return zone.second.section == section.id;
-    });
-    if (!in_a_zone) findings.section_pictures.push_back(section_alone(section));
+    if (!has_zone(site, id)) findings.section_pictures.push_back(section_alone(section));
   }
 }
 
