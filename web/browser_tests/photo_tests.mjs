@@ -166,6 +166,9 @@ async function withBoard(page, sheet) {
   return Buffer.from(base64, 'base64');
 }
 
+/** A busy machine takes its time to find the stones. */
+const findingStones = { timeout: 90_000 };
+
 /** A wall of bricks, drawn by the browser, as a JPEG. */
 async function brickWall(page) {
   const base64 = await page.evaluate(async () => {
@@ -219,7 +222,7 @@ export function photoTests(world) {
       await take(page);
       await page.getByText('Nothing on the photo tells its scale').waitFor();
       await setScale(page);
-      await page.getByText(/stones by outlines on 1 photo/).waitFor();
+      await page.getByText(/stones by outlines on 1 photo/).waitFor(findingStones);
       await page.screenshot({ path: world.screenshot('phone-photo-scale'), fullPage: true });
       await nothingWrong(page);
 
@@ -317,7 +320,7 @@ export function photoTests(world) {
       await page.keyboard.press('Tab');
       await page.getByText('does not know it').waitFor({ state: 'detached' });
       await page.getByLabel('How far off may the scale be').selectOption('5 %');
-      await page.getByText(/stones by outlines on 1 photo/).waitFor();
+      await page.getByText(/stones by outlines on 1 photo/).waitFor(findingStones);
       await page.screenshot({ path: world.screenshot('phone-photo-board'), fullPage: true });
       await nothingWrong(page);
 
@@ -391,7 +394,7 @@ export function photoTests(world) {
       await page.keyboard.press('Enter');
       await page.getByLabel('Ball 1: diameter', { exact: true }).fill('12');
       await page.keyboard.press('Tab');
-      await page.getByText(/stones by outlines on 1 photo/).waitFor();
+      await page.getByText(/stones by outlines on 1 photo/).waitFor(findingStones);
       await page.getByRole('button', { name: 'Stones', exact: true }).click();
       await page.getByRole('button', { name: 'Remove', exact: true }).click();
       const before = await stonesOutlined(page);
