@@ -50,26 +50,6 @@ bool crosses_itself(const std::vector<PhotoPoint>& outline) {
   return false;
 }
 
-/// Corners of the convex hull in turn, none of them on the line between its neighbours.
-std::vector<PhotoPoint> convex_hull(std::vector<PhotoPoint> points) {
-  std::sort(points.begin(), points.end(), [](PhotoPoint one, PhotoPoint other) {
-    return one.x < other.x || (!(other.x < one.x) && one.y < other.y);
-  });
-  std::vector<PhotoPoint> hull;
-  for (const bool back : {false, true}) {
-    const std::size_t fewest = hull.size() + 1;
-    for (const auto& point : points) {
-      while (hull.size() > fewest && side(hull[hull.size() - 2], hull.back(), point) <= 0) {
-        hull.pop_back();
-      }
-      hull.push_back(point);
-    }
-    if (!hull.empty()) hull.pop_back();
-    if (!back) std::reverse(points.begin(), points.end());
-  }
-  return hull;
-}
-
 VisiblePiece enclosed(const std::vector<PhotoPoint>& outline) {
   // From the first corner, so that far from the picture's corner nothing is lost in rounding.
   const PhotoPoint from = outline.front();
@@ -157,6 +137,25 @@ bool encloses(const std::vector<PhotoPoint>& outline, PhotoPoint place) {
     if (a.x + (place.y - a.y) / (b.y - a.y) * (b.x - a.x) > place.x) inside = !inside;
   }
   return inside;
+}
+
+std::vector<PhotoPoint> convex_hull(std::vector<PhotoPoint> points) {
+  std::sort(points.begin(), points.end(), [](PhotoPoint one, PhotoPoint other) {
+    return one.x < other.x || (!(other.x < one.x) && one.y < other.y);
+  });
+  std::vector<PhotoPoint> hull;
+  for (const bool back : {false, true}) {
+    const std::size_t fewest = hull.size() + 1;
+    for (const auto& point : points) {
+      while (hull.size() > fewest && side(hull[hull.size() - 2], hull.back(), point) <= 0) {
+        hull.pop_back();
+      }
+      hull.push_back(point);
+    }
+    if (!hull.empty()) hull.pop_back();
+    if (!back) std::reverse(points.begin(), points.end());
+  }
+  return hull;
 }
 
 RectangleSides tightest_rectangle(std::vector<PhotoPoint> outline) {

@@ -61,6 +61,9 @@ struct RectangleSides {
   double shortest = 0;
 };
 
+/// Corners of the convex hull in turn, none of them on the line between its neighbours.
+std::vector<PhotoPoint> convex_hull(std::vector<PhotoPoint> points);
+
 /// The rectangle of least area round an outline, however it is turned: the longest visible axis of
 /// a stone and the one across it. Sides are 0 where the outline has no area.
 RectangleSides tightest_rectangle(std::vector<PhotoPoint> outline);
