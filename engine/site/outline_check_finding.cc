@@ -1,14 +1,13 @@
 #include <fmt/format.h>
 
 #include "engine/site/look_findings.h"
+#include "engine/vision/check_nodes.h"
 #include "engine/vision/outline_check.h"
 #include "engine/vision/photo_gradation.h"
 #include "engine/vision/vision_sources.h"
 
 namespace proofstone {
 namespace {
-
-constexpr int enough_nodes = 30;  // reference study of rendered piles, section 10
 
 constexpr const char* count_instead =
     "Use a count of 100 nodes instead of the outlines: tap the stones under a grid, on two or "
@@ -39,9 +38,9 @@ void judge(Finding& finding, const OutlineCheck& check, const OwnLimits& own) {
   if (check.ratio < own.low || check.ratio > own.high) {
     finding.sentence += " the automatic result does not agree.";
     finding.next = count_instead;
-  } else if (check.looked_at() + check.mostly_hidden < enough_nodes) {
+  } else if (check.looked_at() + check.mostly_hidden < nodes_of_check) {
     finding.sentence += " so far the automatic result agrees.";
-    finding.next = fmt::format("Look at {} nodes in all.", enough_nodes);
+    finding.next = fmt::format("Look at {} nodes in all.", nodes_of_check);
   } else if (check.low() < own.low || check.high() > own.high) {
     finding.sentence += " the automatic result agrees, but so few nodes cannot show that it does.";
     finding.next = count_instead;
