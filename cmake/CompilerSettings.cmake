@@ -8,11 +8,6 @@ set(CMAKE_CXX_FLAGS_RELEASE "-O2")
 add_compile_options(-ffp-contract=off)
 add_compile_options(-Wall -Wextra -Wpedantic -Wconversion -Wno-sign-conversion -Wshadow -Werror)
 
-if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND NOT PROOFSTONE_SANITIZE)
-  # Half a gigabyte before the compiler first collects its garbage: collecting is a tenth of its work on large files.
-  add_compile_options(--param=ggc-min-heapsize=500000)
-endif()
-
 if(EMSCRIPTEN)
   # Objects and libraries must share one exception model.
   add_compile_options(-fwasm-exceptions -msimd128)
@@ -48,10 +43,7 @@ endif()
 find_program(CCACHE_PROGRAM ccache)
 mark_as_advanced(CCACHE_PROGRAM)
 if(CCACHE_PROGRAM)
-  set(CMAKE_CXX_COMPILER_LAUNCHER ${CCACHE_PROGRAM})
-  if(CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
-    # It compares headers that were read in advance only with these.
-    set(CMAKE_CXX_COMPILER_LAUNCHER
-      ${CMAKE_COMMAND} -E env CCACHE_SLOPPINESS=pch_defines,time_macros ${CCACHE_PROGRAM})
-  endif()
+  # It compares headers that were read in advance only with these.
+  set(CMAKE_CXX_COMPILER_LAUNCHER
+    ${CMAKE_COMMAND} -E env CCACHE_SLOPPINESS=pch_defines,time_macros ${CCACHE_PROGRAM})
 endif()

@@ -20,6 +20,11 @@ constexpr const char* content_security_policy =
     "img-src 'self' data: blob:; "
     "object-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
+// The library compresses what it knows by these types without their character set, anew for each
+// request and so thoroughly that a page on the same machine waits seconds for its scripts.
+constexpr const char* script_type = "application/javascript; charset=utf-8";
+constexpr const char* data_type = "application/json; charset=utf-8";
+
 // The library's own choice also sets SO_REUSEPORT, with which two servers share one port in
 // silence.
 void let_a_busy_port_be_an_error(socket_t socket) {
@@ -51,8 +56,9 @@ std::string serve_folders(httplib::Server& server, const ServedFolders& folders)
 
   server.set_file_extension_and_mimetype_mapping("wasm", "application/wasm");
   server.set_file_extension_and_mimetype_mapping("weights", "application/octet-stream");
-  server.set_file_extension_and_mimetype_mapping("js", "text/javascript");
-  server.set_file_extension_and_mimetype_mapping("mjs", "text/javascript");
+  server.set_file_extension_and_mimetype_mapping("js", script_type);
+  server.set_file_extension_and_mimetype_mapping("mjs", script_type);
+  server.set_file_extension_and_mimetype_mapping("json", data_type);
   server.set_file_extension_and_mimetype_mapping("csv", "text/csv; charset=utf-8");
   server.set_file_extension_and_mimetype_mapping("html", "text/html; charset=utf-8");
   server.set_file_extension_and_mimetype_mapping("webmanifest", "application/manifest+json");

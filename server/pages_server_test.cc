@@ -65,16 +65,27 @@ class PagesServer : public testing::Test {
 TEST_F(PagesServer, FilesCarryTheirMediaType) {
   const std::vector<std::pair<std::string, std::string>> expected{
       {"/", "text/html; charset=utf-8"},
-      {"/app.js", "text/javascript"},
+      {"/app.js", "application/javascript; charset=utf-8"},
       {"/engine/engine.wasm", "application/wasm"},
       {"/engine/outline-network.weights", "application/octet-stream"},
-      {"/examples/bend/site.json", "application/json"},
+      {"/examples/bend/site.json", "application/json; charset=utf-8"},
       {"/examples/bend/section.csv", "text/csv; charset=utf-8"}};
   for (const auto& [path, type] : expected) {
     const httplib::Result answer = get(path);
     ASSERT_TRUE(answer) << path;
     EXPECT_EQ(answer->status, 200) << path;
     EXPECT_EQ(answer->get_header_value("Content-Type"), type) << path;
+  }
+}
+
+// A browser of the same machine waits longer for the compressing than for the bytes.
+TEST_F(PagesServer, ScriptsAndDataGoOutAsTheyAre) {
+  for (const char* path : {"/app.js", "/examples/bend/site.json"}) {
+    const httplib::Result answer =
+        httplib::Client("127.0.0.1", port_)
+            .Get(path, httplib::Headers{{"Accept-Encoding", "gzip, br"}});
+    ASSERT_TRUE(answer) << path;
+    EXPECT_FALSE(answer->has_header("Content-Encoding")) << path;
   }
 }
 

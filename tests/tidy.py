@@ -16,12 +16,12 @@ import sys
 ROOT = pathlib.Path(__file__).resolve().parent.parent
 COMMANDS = ROOT / "build/native/compile_commands.json"
 PASSED = ROOT / "build/tidy"
+# Headers that the build reads in advance for all files: here each file has to include what it needs.
+READ_IN_ADVANCE = re.compile(r" -Winvalid-pch| -Xclang -include(-pch)? -Xclang \S+")
 OWN_INCLUDE = re.compile(rb'^#include "([^"]+)"', re.MULTILINE)
 # The analyzer follows paths through a function up to so many steps. A tenth of its default finds the same in functions
 # of a size that people read, and does not lose itself in the long ones that only put descriptions together.
 ANALYZER = [f"--extra-arg={word}" for word in ("-Xclang", "-analyzer-config", "-Xclang", "max-nodes=20000")]
-# The commands are those of another compiler, which knows options of its own.
-FOREIGN = ["--extra-arg=-Wno-unused-command-line-argument"]
 OWN_FOLDERS = ("engine", "formats", "report", "archive", "geodata", "office", "photography", "cli", "server")
 
 
@@ -48,7 +48,7 @@ def key_of(source, command, version):
 def read(source):
     """Runs clang-tidy on one file; returns whether it is clean and what was said."""
     result = subprocess.run(
-        ["clang-tidy-19", "--quiet", *ANALYZER, *FOREIGN, "-p", str(COMMANDS.parent), str(source)],
+        ["clang-tidy-19", "--quiet", *ANALYZER, "-p", str(PASSED), str(source)],
         capture_output=True, text=True, check=False, cwd=ROOT)
     return result.returncode == 0, result.stdout
 
@@ -62,8 +62,11 @@ def is_product_source(path):
 def main():
     version = subprocess.run(["clang-tidy-19", "--version"], capture_output=True, text=True, check=True).stdout
     PASSED.mkdir(parents=True, exist_ok=True)
+    entries = [{**entry, "command": READ_IN_ADVANCE.sub("", entry["command"])}
+               for entry in json.loads(COMMANDS.read_text())]
+    (PASSED / "compile_commands.json").write_text(json.dumps(entries))
     keys = {}
-    for entry in json.loads(COMMANDS.read_text()):
+    for entry in entries:
         source = pathlib.Path(entry["file"])
         if is_product_source(source):
             keys[source] = key_of(source, entry["command"], version)
