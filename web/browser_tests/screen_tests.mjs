@@ -104,7 +104,8 @@ function screenAt(world, posture, colorScheme) {
     it('has nothing that axe-core objects to, all unfolded', async () => {
       assert.deepEqual(await axeViolations(page), []);
       await page.getByRole('button', { name: 'Open another site' }).click();
-      assert.deepEqual(await axeViolations(page), []);
+      await page.waitForSelector('dialog[open]');
+      assert.deepEqual(await axeViolations(page, 'dialog[open]'), []);
       await page.keyboard.press('Escape');
     });
 

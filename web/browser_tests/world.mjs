@@ -53,7 +53,7 @@ export async function startWorld() {
   const site = join(examples, example.folder);
   const worker = readdirSync(join(dist, 'assets')).find((name) => name.startsWith('engine_worker'));
   const browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium-headless-shell',
     args: chromiumFlags,
   });
   const startServer = async () =>
