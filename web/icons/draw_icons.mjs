@@ -17,7 +17,7 @@ const icons = [
 ];
 
 const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium-headless-shell',
   args: ['--no-sandbox', '--disable-gpu'],
 });
 for (const [name, pixels, share, ground] of icons) {
