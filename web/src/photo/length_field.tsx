@@ -22,6 +22,8 @@ export function LengthField({
   const usual = unitNames.size[units.value];
   const [number, unit] = partsOf(value, usual[0] ?? '');
   const [chosen, setChosen] = useState(unit);
+  /** What is being typed: an answer that comes meanwhile draws the field anew, and would empty it. */
+  const [typed, setTyped] = useState<string | undefined>(undefined);
   // A number that is away for a moment does not take its unit along.
   const shown = number === '' ? chosen : unit;
   const known = usual.includes(shown) ? usual : [...usual, shown];
@@ -35,8 +37,12 @@ export function LengthField({
           autocomplete="off"
           maxLength={12}
           aria-label={label}
-          value={number}
-          onChange={({ currentTarget }) => onValue(quantityText(currentTarget.value, shown))}
+          value={typed ?? number}
+          onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+          onChange={({ currentTarget }) => {
+            setTyped(undefined);
+            onValue(quantityText(currentTarget.value, shown));
+          }}
         />
         <select
           aria-label={words.unitOf(label)}
