@@ -1,5 +1,8 @@
 #!/usr/bin/env python3
-"""Reads the product's C++ with clang-tidy, two files at a time.
+"""Reads the product's C++ with clang-tidy, two files at a time, what was changed last first.
+
+  tests/tidy.py            all of it
+  tests/tidy.py SECONDS    what can be begun within that time; how much was left is told
 
 A file is read again only when it, a header of ours that it includes, its compiler command or the rules change.
 """
@@ -12,6 +15,7 @@ import pathlib
 import re
 import subprocess
 import sys
+import time
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent
 COMMANDS = ROOT / "build/native/compile_commands.json"
@@ -37,6 +41,15 @@ def own_files_behind(source):
     return sorted(found)
 
 
+def files_by_last_change():
+    """How many files were changed after a file, by its path: 0 for the one changed last."""
+    git = ["git", "-C", str(ROOT)]
+    not_committed = subprocess.run([*git, "diff", "--name-only", "HEAD"], capture_output=True, text=True, check=False)
+    committed = subprocess.run([*git, "log", "--format=", "--name-only"], capture_output=True, text=True, check=False)
+    names = dict.fromkeys(not_committed.stdout.splitlines() + committed.stdout.splitlines())
+    return {ROOT / name: place for place, name in enumerate(names)}
+
+
 def key_of(source, command, version):
     """One hash over everything that the result depends on."""
     text = hashlib.sha256(f"{version}\n{ANALYZER}\n{command}\n".encode())
@@ -59,7 +72,7 @@ def is_product_source(path):
             and not re.search(r"_(test|fuzz|bench)\.cc$", path.name))
 
 
-def main():
+def main(seconds=None):
     version = subprocess.run(["clang-tidy-19", "--version"], capture_output=True, text=True, check=True).stdout
     PASSED.mkdir(parents=True, exist_ok=True)
     entries = [{**entry, "command": READ_IN_ADVANCE.sub("", entry["command"])}
@@ -70,19 +83,30 @@ def main():
         source = pathlib.Path(entry["file"])
         if is_product_source(source):
             keys[source] = key_of(source, entry["command"], version)
+    places = files_by_last_change()
     waiting = [source for source, key in keys.items() if not (PASSED / key).exists()]
+    waiting.sort(key=lambda source: min(places.get(path, len(places)) for path in own_files_behind(source)))
     print(f"{len(keys)} files, {len(waiting)} to read", flush=True)
-    bad = 0
+    end = time.monotonic() + seconds if seconds else None
+
+    def read_in_time(source):
+        return None if end and time.monotonic() > end else read(source)
+
+    bad = left = 0
     with concurrent.futures.ThreadPoolExecutor(max(2, os.cpu_count() or 2)) as pool:
-        for source, (clean, said) in zip(waiting, pool.map(read, waiting)):
-            if clean:
+        for source, result in zip(waiting, pool.map(read_in_time, waiting)):
+            if result is None:
+                left += 1
+            elif result[0]:
                 (PASSED / keys[source]).touch()
             else:
                 bad += 1
-                print(f"== {source.relative_to(ROOT)}\n{said}", flush=True)
+                print(f"== {source.relative_to(ROOT)}\n{result[1]}", flush=True)
     print("all clean" if bad == 0 else f"{bad} files with findings")
+    if left:
+        print(f"No time was left for {left} files, those whose last change is the longest ago.")
     return 0 if bad == 0 else 1
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    sys.exit(main(*map(float, sys.argv[1:])))
