@@ -26,3 +26,20 @@ it('keeps what is being typed when it is drawn anew, and says it once it is done
   await draw('12 in');
   expect(input.value).toBe('12');
 });
+
+it('shows what comes from elsewhere once it is left, though something was typed and taken back', async () => {
+  const host = document.body.appendChild(document.createElement('div'));
+  const draw = (value: string) =>
+    act(() => render(<LengthField label="Ball 2" value={value} onValue={() => undefined} />, host));
+  await draw('');
+  const input = host.querySelector('input')!;
+  for (const text of ['1', '']) {
+    await act(() => {
+      input.value = text;
+      input.dispatchEvent(new Event('input', { bubbles: true }));
+    });
+  }
+  await act(() => void input.dispatchEvent(new Event('blur')));
+  await draw('12 in');
+  expect(input.value).toBe('12');
+});

@@ -39,10 +39,8 @@ export function LengthField({
           aria-label={label}
           value={typed ?? number}
           onInput={({ currentTarget }) => setTyped(currentTarget.value)}
-          onChange={({ currentTarget }) => {
-            setTyped(undefined);
-            onValue(quantityText(currentTarget.value, shown));
-          }}
+          onChange={({ currentTarget }) => onValue(quantityText(currentTarget.value, shown))}
+          onBlur={() => setTyped(undefined)}
         />
         <select
           aria-label={words.unitOf(label)}
