@@ -1,8 +1,9 @@
 /** One finding as a disclosure: the outcome at a glance, and everything needed to question it. */
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { AsWritten } from './as_written';
 import { findingAddress, findingElementId } from './deep_link';
-import { engineWord } from './engine_word';
+import { engineText, EngineText } from './engine_text';
 import type { Finding, Limit, Source, StatedValue, Step } from './findings';
 import { MarginBar } from './margin_bar';
 import { OutcomeMark } from './outcome_mark';
@@ -23,9 +24,11 @@ function Part({ heading, children }: { heading: string; children: ComponentChild
 
 function Sentences({ sentences }: { sentences: string[] }) {
   return (
-    <ul class="sentences" {...strings.asWritten}>
+    <ul class="sentences">
       {sentences.map((sentence) => (
-        <li>{sentence}</li>
+        <li>
+          <EngineText text={sentence} />
+        </li>
       ))}
     </ul>
   );
@@ -44,8 +47,8 @@ function Values({ values }: { values: StatedValue[] }) {
       <tbody>
         {values.map((value) => (
           <tr key={value.key} data-si={value.si}>
-            <th scope="row" {...strings.asWritten}>
-              {value.meaning}
+            <th scope="row">
+              <EngineText text={value.meaning} />
             </th>
             <td class="symbol">{value.symbol}</td>
             <td class="amount">{value.text}</td>
@@ -101,8 +104,8 @@ function StepsTable({ steps }: { steps: Step[] }) {
             ) : (
               <td role="cell" class="symbol"></td>
             )}
-            <td role="cell" class="meaning" {...strings.asWritten}>
-              {step.meaning}
+            <td role="cell" class="meaning">
+              <EngineText text={step.meaning} />
             </td>
             <td role="cell" class="amount">
               {step.text}
@@ -110,8 +113,12 @@ function StepsTable({ steps }: { steps: Step[] }) {
             <td role="cell" class="formula">
               {step.formula && `= ${step.formula}`}
             </td>
-            <td role="cell" class="origin" {...strings.asWritten}>
-              {step.formula ? step.source : words.given(step.source)}
+            <td role="cell" class="origin">
+              {step.formula ? (
+                <EngineText text={step.source} />
+              ) : (
+                words.given(engineText(step.source))
+              )}
             </td>
           </tr>
         ))}
@@ -126,9 +133,13 @@ function Limits({ limits }: { limits: Limit[] }) {
       {limits.map((limit) => (
         <li class={limit.kept ? 'kept' : 'not-kept'}>
           <span class="standing-of-limit">{limit.kept ? words.kept : words.notKept}</span>
-          <span {...strings.asWritten}>
-            {limit.sentence}
-            {limit.source && <span class="origin">{limit.source}</span>}
+          <span>
+            <EngineText text={limit.sentence} />
+            {limit.source && (
+              <span class="origin">
+                <EngineText text={limit.source} />
+              </span>
+            )}
           </span>
         </li>
       ))}
@@ -141,9 +152,15 @@ function Sources({ sources }: { sources: Source[] }) {
     <ul class="sources">
       {sources.map((source) => (
         <li>
-          <cite {...strings.asWritten}>{source.document}</cite>
-          {source.place && <span {...strings.asWritten}>, {source.place}</span>}{' '}
-          <span class="standing">{engineWord(source.standing)}</span>
+          <cite>
+            <EngineText text={source.document} />
+          </cite>
+          {source.place && (
+            <>
+              , <EngineText text={source.place} />
+            </>
+          )}{' '}
+          <span class="standing">{engineText(source.standing)}</span>
         </li>
       ))}
     </ul>
@@ -154,13 +171,15 @@ function FindingBody({ finding, stands }: { finding: Finding; stands: boolean })
   const { margin, confidence } = finding;
   return (
     <div class="body">
-      <p class="sentence" {...strings.asWritten}>
-        {finding.sentence}
+      <p class="sentence">
+        <EngineText text={finding.sentence} />
       </p>
       {finding.next && (
         <div class="next">
           <h5>{words.next}</h5>
-          <p {...strings.asWritten}>{finding.next}</p>
+          <p>
+            <EngineText text={finding.next} />
+          </p>
         </div>
       )}
       {(margin || confidence) && (
@@ -177,7 +196,9 @@ function FindingBody({ finding, stands }: { finding: Finding; stands: boolean })
           {confidence && (
             <div>
               <dt>{words.confidence}</dt>
-              <dd {...strings.asWritten}>{confidence.text}</dd>
+              <dd>
+                <EngineText text={confidence.text} />
+              </dd>
             </div>
           )}
         </dl>
@@ -214,6 +235,7 @@ function FindingBody({ finding, stands }: { finding: Finding; stands: boolean })
           <Sentences sentences={finding.cautions} />
         </Part>
       )}
+      <AsWritten finding={finding} />
       {(stands || finding.about.method) && (
         <p class="link">
           {finding.about.method && (
@@ -264,7 +286,9 @@ export function FindingCard({ finding, linked, printing, stands = true }: Findin
       <summary>
         <OutcomeMark outcome={finding.outcome} />
         <span class="head">
-          <h4 {...strings.asWritten}>{finding.title}</h4>
+          <h4>
+            <EngineText text={finding.title} />
+          </h4>
           <span class="line">
             <span class="phrase">{strings.outcomes[finding.outcome]}</span>{' '}
             {finding.margin && <span class="margin">{words.marginOf(finding.margin.text)}</span>}{' '}

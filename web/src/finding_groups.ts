@@ -1,5 +1,5 @@
 /** Orders nothing and judges nothing: puts neighbouring findings on one matter under one heading. */
-import { engineWord } from './engine_word';
+import { engineText } from './engine_text';
 import type { Finding, Outcome } from './findings';
 import { strings } from './strings';
 
@@ -18,7 +18,7 @@ function readable(id: string): string {
 
 /** "Rock size · zone outer bank", "Water · reach crossing" */
 export function groupHeading({ topic, about }: Finding): string {
-  const parts = [capitalised(engineWord(topic))];
+  const parts = [capitalised(engineText(topic))];
   if (about.reach) parts.push(strings.findings.reach(readable(about.reach)));
   if (about.zone) parts.push(strings.findings.zone(readable(about.zone)));
   if (about.lot) parts.push(strings.findings.lot(readable(about.lot)));

@@ -1,5 +1,5 @@
 /** What the whole site comes to, in one phrase and one sentence. */
-import { WrittenInEnglish } from './engine_word';
+import { EngineText, WrittenInEnglish } from './engine_text';
 import type { Findings } from './findings';
 import { useHeadingFocus } from './heading_focus';
 import { OpenSite } from './open_site';
@@ -40,8 +40,8 @@ export function Headline({ findings, site }: { findings: Findings; site: SiteFil
         <p class="phrase" id="verdict">
           {strings.outcomes[outcome]}
         </p>
-        <p class="sentence" {...strings.asWritten}>
-          {sentence}
+        <p class="sentence">
+          <EngineText text={sentence} />
         </p>
       </div>
       <WrittenInEnglish />

@@ -1,5 +1,5 @@
 /** The cautions of the engine, and whether the application works without a connection. */
-import { EngineWord } from './engine_word';
+import { EngineText } from './engine_text';
 import type { Findings } from './findings';
 import {
   install,
@@ -69,7 +69,7 @@ export function PageFooter({ findings }: { findings?: Findings | undefined }) {
           <ul>
             {findings.cautions.map((caution) => (
               <li>
-                <EngineWord word={caution} />
+                <EngineText text={caution} />
               </li>
             ))}
           </ul>

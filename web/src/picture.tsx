@@ -1,4 +1,5 @@
 /** A picture of the engine, cleaned and placed in the page, with its description in words. */
+import { EngineText } from './engine_text';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { drawInTurn } from './drawing_queue';
 import type { Picture } from './findings';
@@ -44,13 +45,17 @@ export function PictureFigure({ picture }: { picture: Picture }) {
 
   return (
     <figure class="picture" data-kind={picture.kind}>
-      <figcaption {...strings.asWritten}>{picture.title}</figcaption>
+      <figcaption>
+        <EngineText text={picture.title} />
+      </figcaption>
       <div class="drawing" ref={place} hidden={!drawable} {...strings.asWritten} />
       {!drawable && <p class="not-drawable">{strings.pictures.notDrawable}</p>}
       {picture.description && (
         <details class="in-words">
           <summary>{strings.pictures.inWords}</summary>
-          <p {...strings.asWritten}>{picture.description}</p>
+          <p>
+            <EngineText text={picture.description} />
+          </p>
         </details>
       )}
     </figure>

@@ -1,4 +1,5 @@
 /** What stands in the way of an assessment, calmly: what is wrong, where, and what is allowed. */
+import { ProblemText } from './engine_problem';
 import type { Problem } from './findings';
 import { useHeadingFocus } from './heading_focus';
 import { OpenSite } from './open_site';
@@ -25,10 +26,12 @@ export function ProblemLines({ problems }: { problems: readonly Problem[] }) {
       {problems.map((problem) => (
         <li>
           <Where problem={problem} />
-          <p class="what">{problem.what}</p>
+          <p class="what">
+            <ProblemText problem={problem} text={problem.what} />
+          </p>
           {problem.allowed && (
             <p class="allowed">
-              <b>{words.allowed}</b> {problem.allowed}
+              <b>{words.allowed}</b> <ProblemText problem={problem} text={problem.allowed} />
             </p>
           )}
         </li>

@@ -1,4 +1,5 @@
 /** What the zones take, as the engine counted it; asked for when it is unfolded. */
+import { EngineText } from './engine_text';
 import { Fragment } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Findings, Quantities, QuantitiesAnswer, QuantityRow } from './findings';
@@ -42,9 +43,11 @@ function Rows({ name, rows, note }: { name: string; rows: QuantityRow[]; note: s
       </tr>
       {rows.map((row) => (
         <tr key={`${row.item} ${row.of}`}>
-          <th scope="row" {...strings.asWritten}>
-            {row.what}
-            <span class="how">{row.how}</span>
+          <th scope="row">
+            <EngineText text={row.what} />
+            <span class="how">
+              <EngineText text={row.how} />
+            </span>
           </th>
           <td class="amount">{amountOf(row)}</td>
           <td class="amount" title={row.price}>

@@ -1,5 +1,5 @@
 /** Beside a form: what the engine says of the item, as kept or as it would be. */
-import { WrittenInEnglish } from '../engine_word';
+import { EngineText, WrittenInEnglish } from '../engine_text';
 import type { Finding, Outcome } from '../findings';
 import { FindingCard } from '../finding_card';
 import { usePortion } from '../more_button';
@@ -22,7 +22,10 @@ function Changed({ changed }: { changed: { finding: Finding; was: Outcome | unde
         <li key={finding.id}>
           <OutcomeMark outcome={finding.outcome} size={24} />
           <span>
-            <b {...strings.asWritten}>{finding.title}</b> {strings.outcomes[finding.outcome]}{' '}
+            <b>
+              <EngineText text={finding.title} />
+            </b>{' '}
+            {strings.outcomes[finding.outcome]}{' '}
             <span class="muted">
               {was === undefined ? words.fresh : words.was(strings.outcomes[was])}
             </span>

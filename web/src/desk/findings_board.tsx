@@ -1,4 +1,5 @@
 /** What falls short, what is not yet known, and who must decide: each opens to its finding. */
+import { EngineText } from '../engine_text';
 import { useState } from 'preact/hooks';
 import { findingAddress } from '../deep_link';
 import { groupFindings } from '../finding_groups';
@@ -27,10 +28,18 @@ const groupPortion = 20;
 function FindingLine({ finding }: { finding: Finding }) {
   return (
     <li>
-      <a class="finding-line" href={findingAddress(finding.id)} {...strings.asWritten}>
-        <b>{finding.title}</b>
-        <span class="line">{finding.sentence}</span>
-        {finding.next && <span class="line to-do">{finding.next}</span>}
+      <a class="finding-line" href={findingAddress(finding.id)}>
+        <b>
+          <EngineText text={finding.title} />
+        </b>
+        <span class="line">
+          <EngineText text={finding.sentence} />
+        </span>
+        {finding.next && (
+          <span class="line to-do">
+            <EngineText text={finding.next} />
+          </span>
+        )}
       </a>
     </li>
   );

@@ -1,4 +1,5 @@
 /** The form at the desk: its fields, what stands in the way, and keeping it. */
+import { ProblemWords } from '../engine_problem';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Problem } from '../findings';
@@ -32,17 +33,20 @@ function Summary({ problems }: { problems: readonly Problem[] }) {
     <div class="form-problems" role="alert" tabIndex={-1} ref={place}>
       <p>{words.stopped(problems.length)}</p>
       <ul>
-        {problems.map(({ what, where, allowed, file }) => (
-          <li key={`${where} ${what}`}>
-            <b>{file ? `${file}, ${where}` : placeName(where, siteState.value)}</b> {what}{' '}
-            {allowed && strings.form.allowed(allowed)}{' '}
-            {!file && (
-              <button type="button" class="as-link" onClick={() => goToProblem(where)}>
-                {words.goTo(fieldName(where.slice(where.lastIndexOf('/') + 1)))}
-              </button>
-            )}
-          </li>
-        ))}
+        {problems.map((problem) => {
+          const { what, where, file } = problem;
+          return (
+            <li key={`${where} ${what}`}>
+              <b>{file ? `${file}, ${where}` : placeName(where, siteState.value)}</b>{' '}
+              <ProblemWords problem={problem} />{' '}
+              {!file && (
+                <button type="button" class="as-link" onClick={() => goToProblem(where)}>
+                  {words.goTo(fieldName(where.slice(where.lastIndexOf('/') + 1)))}
+                </button>
+              )}
+            </li>
+          );
+        })}
       </ul>
     </div>
   );

@@ -1,4 +1,5 @@
 /** What one line takes: a text, a quantity, a word of a list, an item that is named. */
+import { ProblemWords } from '../engine_problem';
 import type { ComponentChildren } from 'preact';
 import type { Problem } from '../findings';
 import { strings } from '../strings';
@@ -18,15 +19,15 @@ export interface InputProps<Value = unknown> {
   onChange: (value: unknown) => void;
 }
 
-/** What is wrong, in the engine's words. */
+/** What is wrong. */
 export function ProblemsHere({ id, problems }: { id?: string; problems: readonly Problem[] }) {
   if (problems.length === 0) return null;
   return (
     <span class="wrong" role="alert" {...(id === undefined ? {} : { id })}>
-      {problems.map(({ what, where, allowed, file }) => (
-        <span key={`${where} ${what}`}>
-          {file && <b>{`${file}, ${where}: `}</b>}
-          {what} {allowed && strings.form.allowed(allowed)}
+      {problems.map((problem) => (
+        <span key={`${problem.where} ${problem.what}`}>
+          {problem.file && <b>{`${problem.file}, ${problem.where}: `}</b>}
+          <ProblemWords problem={problem} />
         </span>
       ))}
     </span>

@@ -1,4 +1,5 @@
 /** The plan of a channel over an image of the user's own, which stays on this device. */
+import { EngineText } from '../engine_text';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Picture } from '../findings';
 import { fileTaker } from '../open_site';
@@ -237,7 +238,9 @@ function PlanOverImage({
         )}
         <PlanDrawing drawing={drawing} />
       </MapView>
-      <p {...strings.asWritten}>{picture.description}</p>
+      <p>
+        <EngineText text={picture.description} />
+      </p>
       <div class="form-bar">
         <button type="button" class="button" onClick={() => picker.current?.click()}>
           {image ? words.other : words.choose}

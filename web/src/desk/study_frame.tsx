@@ -1,6 +1,6 @@
 /** What every page that looks into one item has: the way back, a heading, what it comes to. */
 import type { ComponentChildren } from 'preact';
-import { WrittenInEnglish } from '../engine_word';
+import { EngineText, WrittenInEnglish } from '../engine_text';
 import type { Finding } from '../findings';
 import { FindingCard } from '../finding_card';
 import { OutcomeMark } from '../outcome_mark';
@@ -46,10 +46,15 @@ export function StudyVerdict({ finding }: { finding: Finding }) {
         <b>{strings.outcomes[finding.outcome]}</b>{' '}
         {finding.margin && <span>{strings.card.marginOf(finding.margin.text)}</span>}
       </p>
-      <p {...strings.asWritten}>{finding.sentence}</p>
+      <p>
+        <EngineText text={finding.sentence} />
+      </p>
       {finding.next && (
         <p class="to-do">
-          <b>{words.next}</b> <span {...strings.asWritten}>{finding.next}</span>
+          <b>{words.next}</b>{' '}
+          <span>
+            <EngineText text={finding.next} />
+          </span>
         </p>
       )}
     </div>
@@ -65,8 +70,8 @@ export function StudyCautions({ findings }: { findings: readonly Finding[] }) {
       <h2>{strings.card.cautions}</h2>
       <ul>
         {cautions.map((caution) => (
-          <li key={caution} {...strings.asWritten}>
-            {caution}
+          <li key={caution}>
+            <EngineText text={caution} />
           </li>
         ))}
       </ul>

@@ -6,7 +6,7 @@ import type { Draft } from '../record/record_database';
 import { freshId } from '../record/revision';
 import { beginDraft } from '../record/drafts';
 import { RecordFailure } from '../record/record_access';
-import { EngineWord } from '../engine_word';
+import { EngineText } from '../engine_text';
 import { strings } from '../strings';
 import { BeginEnd } from './begin_end';
 import { useCountSheet } from './count_sheet';
@@ -75,7 +75,7 @@ export function Beginning({ lot, onBegun }: { lot: string; onBegun: (draft: Draf
             <span>
               <b>{words.pickings[word] ?? word}</b>
               <span class="line">
-                <EngineWord word={meaning} />
+                <EngineText text={meaning} />
               </span>
             </span>
           </label>

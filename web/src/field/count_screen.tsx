@@ -1,4 +1,5 @@
 /** A stone count, stone by stone: each tap is on the device before its number changes. */
+import { EngineText } from '../engine_text';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AssessAnswer } from '../findings';
 import { PictureFigure } from '../picture';
@@ -114,11 +115,11 @@ function LiveWords({
           <OutcomeMark outcome={decision.outcome} size={32} />
           <p>
             <b>{strings.outcomes[decision.outcome]}</b>{' '}
-            <span class="sentence" {...strings.asWritten}>
-              {decision.sentence}
+            <span class="sentence">
+              <EngineText text={decision.sentence} />
             </span>{' '}
-            <span class="sentence" {...strings.asWritten}>
-              {decision.next}
+            <span class="sentence">
+              <EngineText text={decision.next} />
             </span>
           </p>
         </>

@@ -1,5 +1,5 @@
 /** One lot: what is known of its rock, and what can be done about it now. */
-import { WrittenInEnglish } from '../engine_word';
+import { EngineText, WrittenInEnglish } from '../engine_text';
 import { usePortion } from '../more_button';
 import { OutcomeMark } from '../outcome_mark';
 import { PhotoStrip } from '../photo_strip';
@@ -70,15 +70,15 @@ export function LotPage({ lot }: { lot: string }) {
         <p>
           <b>{verdict ? strings.outcomes[verdict.outcome] : words.noLook}</b>
           {verdict && (
-            <span class="sentence" {...strings.asWritten}>
-              {verdict.sentence}
+            <span class="sentence">
+              <EngineText text={verdict.sentence} />
             </span>
           )}
         </p>
       </div>
       {verdict?.next && (
-        <p class="next-step" {...strings.asWritten}>
-          {verdict.next}
+        <p class="next-step">
+          <EngineText text={verdict.next} />
         </p>
       )}
       <WrittenInEnglish />

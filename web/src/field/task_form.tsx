@@ -2,6 +2,7 @@
  * A short form whose answers become one item of the record. The engine judges it before it is
  * kept: nothing that it would refuse gets in, and what was typed stays until it is kept.
  */
+import { ProblemWords } from '../engine_problem';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { engine, failureFrom } from '../engine';
@@ -291,9 +292,9 @@ export function TaskForm({
           <div class="form-problems" role="alert">
             <p>{strings.form.notKept}</p>
             <ul>
-              {problems.map(({ what, where, allowed }) => (
-                <li key={where}>
-                  <b>{labelAt(where, asked)}</b> {what} {allowed && strings.form.allowed(allowed)}
+              {problems.map((problem) => (
+                <li key={problem.where}>
+                  <b>{labelAt(problem.where, asked)}</b> <ProblemWords problem={problem} />
                 </li>
               ))}
             </ul>

@@ -1,5 +1,5 @@
 /** The walk along a zone that is being built: its checks in the order of work, and one check of them. */
-import { EngineWord, engineWord, WrittenInEnglish } from '../engine_word';
+import { EngineText, engineText, WrittenInEnglish } from '../engine_text';
 import { OutcomeMark } from '../outcome_mark';
 import { addressOf } from '../places';
 import { ProblemLines } from '../problem_list';
@@ -29,11 +29,11 @@ function CheckLink({ zone, check, number }: { zone: string; check: PlacingCheck;
         <OutcomeMark outcome={check.outcome} size={32} />
         <span>
           <b>
-            {number}. <EngineWord word={check.title} />
+            {number}. <EngineText text={check.title} />
           </b>
           <span class="line">
             {check.hold_point && <span class="hold-point">{words.holdPoint}</span>}{' '}
-            <EngineWord word={check.state} />
+            <EngineText text={check.state} />
           </span>
         </span>
       </a>
@@ -50,18 +50,18 @@ function Walk({ checklist }: { checklist: Checklist }) {
         <OutcomeMark outcome={outcome} size={40} />
         <p>
           <b>{strings.outcomes[outcome]}</b>
-          <span class="sentence" {...strings.asWritten}>
-            {sentence}
+          <span class="sentence">
+            <EngineText text={sentence} />
           </span>
         </p>
       </div>
-      <p class="next-step" {...strings.asWritten}>
-        {next}
+      <p class="next-step">
+        <EngineText text={next} />
       </p>
       <WrittenInEnglish />
       {cautions.map((caution) => (
         <p class="caution" key={caution}>
-          <EngineWord word={caution} />
+          <EngineText text={caution} />
         </p>
       ))}
       <h2>{words.checks}</h2>
@@ -86,7 +86,7 @@ function fieldsOf(check: PlacingCheck): Field[] {
   const where: Field = { name: 'where', label: strings.tasks.where, kind: 'text' };
   const points: Field = {
     name: 'points',
-    label: engineWord(check.title),
+    label: engineText(check.title),
     kind: 'points',
     unit: check.unit,
     fewest: check.fewest_points,
@@ -167,38 +167,46 @@ function CheckForm({ zone, check }: { zone: string; check: PlacingCheck }) {
     <>
       <TaskForm
         back={{ at: 'zone', zone }}
-        heading={engineWord(check.title)}
+        heading={engineText(check.title)}
         signed={true}
         about={
           <>
             <dl class="asked">
               <dt>{words.asked}</dt>
-              <dd {...strings.asWritten}>{check.required}</dd>
+              <dd>
+                <EngineText text={check.required} />
+              </dd>
               <dt>{words.tolerance}</dt>
-              <dd {...strings.asWritten}>{check.tolerance}</dd>
+              <dd>
+                <EngineText text={check.tolerance} />
+              </dd>
               <dt>{words.how}</dt>
-              <dd {...strings.asWritten}>{check.how}</dd>
+              <dd>
+                <EngineText text={check.how} />
+              </dd>
               <dt>{words.state}</dt>
               <dd>
-                <EngineWord word={check.state} />
+                <EngineText text={check.state} />
               </dd>
             </dl>
             {check.evidence.length > 0 && (
-              <ul class="taken" {...strings.asWritten}>
+              <ul class="taken">
                 {check.evidence.map((line) => (
-                  <li key={line}>{line}</li>
+                  <li key={line}>
+                    <EngineText text={line} />
+                  </li>
                 ))}
               </ul>
             )}
-            <p class="next-step" {...strings.asWritten}>
-              {check.next}
+            <p class="next-step">
+              <EngineText text={check.next} />
             </p>
             <WrittenInEnglish />
           </>
         }
         fields={() => fieldsOf(check)}
         changesFrom={(answers) => ({
-          note: words.note(engineWord(check.title)),
+          note: words.note(engineText(check.title)),
           changes: [changeFrom(zone, check, answers)],
         })}
       />

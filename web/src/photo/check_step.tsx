@@ -1,4 +1,5 @@
 /** Outlines that were found are looked at, one under each node: right, otherwise, hidden or no rock. */
+import { EngineText } from '../engine_text';
 import { useState } from 'preact/hooks';
 import { failureFrom } from '../engine';
 import type { Finding } from '../findings';
@@ -138,11 +139,11 @@ export function CheckStep(props: CheckStepProps) {
           <OutcomeMark outcome={said.outcome} size={32} />
           <p>
             <b>{strings.outcomes[said.outcome]}</b>{' '}
-            <span class="sentence" {...strings.asWritten}>
-              {said.sentence}
+            <span class="sentence">
+              <EngineText text={said.sentence} />
             </span>{' '}
-            <span class="sentence" {...strings.asWritten}>
-              {said.next}
+            <span class="sentence">
+              <EngineText text={said.next} />
             </span>
           </p>
         </div>

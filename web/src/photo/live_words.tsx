@@ -1,4 +1,5 @@
 /** What the engine says of the photos so far, before they are kept. */
+import { EngineText } from '../engine_text';
 import type { AssessAnswer } from '../findings';
 import { OutcomeMark } from '../outcome_mark';
 import { ProblemLines } from '../problem_list';
@@ -21,11 +22,11 @@ export function LiveWords({ draft, answer }: { draft: Draft; answer: AssessAnswe
             <OutcomeMark outcome={said.outcome} size={32} />
             <p>
               <b>{strings.outcomes[said.outcome]}</b>{' '}
-              <span class="sentence" {...strings.asWritten}>
-                {said.sentence}
+              <span class="sentence">
+                <EngineText text={said.sentence} />
               </span>{' '}
-              <span class="sentence" {...strings.asWritten}>
-                {said.next || together?.next}
+              <span class="sentence">
+                <EngineText text={said.next || (together?.next ?? '')} />
               </span>
             </p>
           </>
@@ -40,8 +41,8 @@ export function LiveWords({ draft, answer }: { draft: Draft; answer: AssessAnswe
           <summary>{words.mind}</summary>
           <ul>
             {cautions.map((caution) => (
-              <li key={caution} {...strings.asWritten}>
-                {caution}
+              <li key={caution}>
+                <EngineText text={caution} />
               </li>
             ))}
           </ul>

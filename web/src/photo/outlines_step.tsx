@@ -1,4 +1,5 @@
 /** The outlines over a photo, and what is mended about them: joined, cut, removed, drawn. */
+import { problemWords } from '../engine_problem';
 import { useState } from 'preact/hooks';
 import { failureFrom } from '../engine';
 import { strings } from '../strings';
@@ -61,7 +62,7 @@ function useEditing({ photo, onTap }: OutlinesStepProps) {
       const answer = await vision.edit(change);
       if ('problems' in answer) {
         const [first] = answer.problems;
-        setTrouble(first ? `${first.what} ${strings.form.allowed(first.allowed)}` : '');
+        setTrouble(first ? problemWords(first) : '');
         return false;
       }
       replace(gone, answer.outlines);

@@ -1,4 +1,5 @@
 /** What tells the scale of a photo: boards that were found, balls or a staff, marked by two taps each and dragged to fit. */
+import { EngineText } from '../engine_text';
 import { useState } from 'preact/hooks';
 import {
   type Board,
@@ -9,7 +10,7 @@ import {
 } from './photo_draft';
 import { paintHandle, paintScale } from './photo_paint';
 import { PhotoPane } from './photo_pane';
-import { photoWords as words, strings } from '../strings';
+import { photoWords as words } from '../strings';
 import { Choice, MarkFields } from './mark_fields';
 import { handlesOf, type Marks, withHandle, withMark } from './scale_marks';
 import { useScaleCautions } from './scale_cautions';
@@ -20,8 +21,8 @@ function Cautions({ photo, cautions }: { photo: MeasuredPhoto; cautions: string[
   return (
     <>
       {[...cautions, ...((found ?? marks)?.cautions ?? [])].map((caution) => (
-        <p class="caution" key={caution} {...strings.asWritten}>
-          {caution}
+        <p class="caution" key={caution}>
+          <EngineText text={caution} />
         </p>
       ))}
     </>

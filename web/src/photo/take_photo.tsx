@@ -1,7 +1,7 @@
 /** Takes a photo in: it is on the device before anything is looked for on it. */
+import { problemWords } from '../engine_problem';
 import { useRef, useState } from 'preact/hooks';
 import { failureFrom } from '../engine';
-import type { Problem } from '../findings';
 import { readPhoto } from '../record/photo';
 import { exifNotes } from '../record/picture_file';
 import { keepPhoto } from '../record/drafts';
@@ -15,10 +15,6 @@ import { Cancelled } from './vision_client';
 
 /** Why a photo was not taken in, as a sentence. */
 class NotTaken extends Error {}
-
-function sentenceOf({ what, allowed }: Problem): string {
-  return allowed === '' ? what : `${what} ${strings.form.allowed(allowed)}`;
-}
 
 interface Taking {
   by: PhotoDraft['by'];
@@ -42,14 +38,14 @@ async function takenFrom(file: File, { by, known, hear, cancel }: Taking): Promi
   if (by === 'taps') {
     const marks = await vision.marks({ photo: blob, name: file.name }, cancel);
     if (marks === 'not readable') return refuse(strings.photos.refusals[marks]);
-    if ('problems' in marks) return refuse(marks.problems.map(sentenceOf).join(' '));
+    if ('problems' in marks) return refuse(marks.problems.map(problemWords).join(' '));
     await keepPhoto(photo);
     const { width, height, ...rest } = marks;
     return { file: photo.hash, width, height, focal_length, marks: rest };
   }
   const found = await vision.outline({ photo: blob, name: file.name }, hear, cancel);
   if (found === 'not readable') return refuse(strings.photos.refusals[found]);
-  if ('problems' in found) return refuse(found.problems.map(sentenceOf).join(' '));
+  if ('problems' in found) return refuse(found.problems.map(problemWords).join(' '));
   await keepPhoto(photo);
   const { width, height, ...rest } = found;
   return { file: photo.hash, width, height, focal_length, found: rest };

@@ -6,6 +6,7 @@ import findingsSchema from '../../../schema/findings.schema.json';
 import { english } from './english';
 import { spanish } from './spanish';
 import { sameInSpanish } from './spanish/same_in_both';
+import { kinds, sentences } from './spanish/sentences';
 import { avoided, terms } from './spanish/terms';
 
 type Table = { [key: string]: unknown };
@@ -13,7 +14,7 @@ type Table = { [key: string]: unknown };
 /** Tables that a language fills with what the engine and the schema say; English leaves them empty. */
 const filled = new Set([
   'help.groups',
-  'engineWords',
+  'readEngine',
   'asWritten',
   'desk.words',
   'desk.fieldHelp',
@@ -90,7 +91,8 @@ describe('the terms chosen in Spanish', () => {
   const screens = [
     ...sayings(spanish).map(([, saying]) => saying),
     ...[
-      spanish.engineWords,
+      sentences,
+      ...Object.values(kinds),
       spanish.desk.words,
       spanish.desk.fields,
       spanish.desk.fieldHelp,
@@ -183,7 +185,7 @@ describe('what the engine says by itself', () => {
     expect(Object.keys(spanish.outcomes)).toEqual(outcome.enum);
     const standings = finding.properties.sources.items.properties.standing.enum;
     const asked = [...finding.properties.topic.enum, ...standings];
-    expect(missing(asked, spanish.engineWords, [])).toEqual([]);
+    expect(missing(asked, sentences, [])).toEqual([]);
   });
 
   /** The texts of a piece of the engine, those that go over several lines in one. */
@@ -199,14 +201,14 @@ describe('what the engine says by itself', () => {
     const usual = textsIn('engine/site/assess.cc', 'usual_cautions() {', '\n}');
     const walk = textsIn('engine/site/placing_findings.cc', 'stay_clear =', ';\n\n');
     expect([usual.length, walk.length]).toEqual([3, 1]);
-    expect(missing([...usual, ...walk], spanish.engineWords, [])).toEqual([]);
+    expect(missing([...usual, ...walk], sentences, [])).toEqual([]);
   });
 
   it('has Spanish for every way of picking stones', () => {
     const texts = textsIn('report/count_sheet_answer.cc', 'json pickings_json() {', '}) {');
     const meanings = texts.filter((text) => text.includes(' '));
     expect(meanings.length).toBe(Object.keys(spanish.count.pickings).length);
-    expect(missing(meanings, spanish.engineWords, [])).toEqual([]);
+    expect(missing(meanings, sentences, [])).toEqual([]);
   });
 
   it('has Spanish for the title of every check of placing that names nothing of the site', () => {
@@ -222,6 +224,6 @@ describe('what the engine says by itself', () => {
       ),
     );
     expect(titles.length).toBeGreaterThan(20);
-    expect(missing(titles, spanish.engineWords, [])).toEqual([]);
+    expect(missing(titles, sentences, [])).toEqual([]);
   });
 });

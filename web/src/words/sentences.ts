@@ -1,6 +1,12 @@
 /** Pieces of which the words of every language are made. */
 import type { Problem } from '../findings';
 
+/** A piece of a text of the engine: in the language of the screens, or as the engine wrote it. */
+export interface EnginePiece {
+  text: string;
+  asWritten: boolean;
+}
+
 export function counted(number: number, one: string, many: string): string {
   return `${number} ${number === 1 ? one : many}`;
 }

@@ -82,7 +82,7 @@ export const field = {
   form: {
     keep: 'Keep it',
     notKept: 'This is not kept yet:',
-    allowed: (text: string) => `Allowed: ${text}`,
+    allowed: 'Allowed:',
     unitOf: (label: string) => `Unit: ${label}`,
   },
 

@@ -25,6 +25,8 @@ export const findings = {
     confidence: 'Confidence that it holds',
     values: 'Values',
     steps: 'Steps of the calculation',
+    /** Shown where what is above is not the engine's own text. */
+    asWritten: 'As the engine wrote it',
     reasons: 'Why',
     limits: 'Limits of the method',
     kept: 'kept',

@@ -3,6 +3,7 @@ import type { FailureKind } from '../../engine_messages';
 import type { Outcome, UnitSystem } from '../../findings';
 import type { Language } from '../../language';
 import type { Appearance } from '../../settings';
+import type { EnginePiece } from '../sentences';
 
 export const page = {
   product: 'Proofstone',
@@ -31,8 +32,8 @@ export const page = {
     'not yet known': 'not yet known',
     'ask the designer': 'ask the designer',
   } satisfies Record<Outcome, string>,
-  /** Other words of the engine that stand by themselves, by its own word; one left out stands as it is. */
-  engineWords: {} as Record<string, string>,
+  /** What is shown for a text of the engine, piece by piece. */
+  readEngine: (text: string): readonly EnginePiece[] => [{ text, asWritten: false }],
 
   units: {
     label: 'Units',

@@ -39,14 +39,14 @@ const standings = {
 };
 
 /** States of the checks of placing. */
-const checkStates = {
+export const checkStates = {
   pass: 'cumple',
   fail: 'no cumple',
   'not yet known': 'aún no se sabe',
 };
 
 /** Titles of the checks of placing, where they hold no name of the site. */
-const checkTitles = {
+export const checkTitles = {
   Subgrade: 'Subrasante',
   'Depth of the toe': 'Profundidad del pie',
   'Rock stored at the toe': 'Roca acumulada en el pie',

@@ -84,7 +84,7 @@ export const field: typeof English = {
   form: {
     keep: 'Guardar',
     notKept: 'Aún no está guardado:',
-    allowed: (text) => `Se admite: ${text}`,
+    allowed: 'Se admite:',
     unitOf: (label) => `Unidad: ${label}`,
   },
 

@@ -28,6 +28,7 @@ export const findings: typeof English = {
     confidence: 'Confianza en que se sostiene',
     values: 'Valores',
     steps: 'Pasos del cálculo',
+    asWritten: 'Texto del registro, en inglés',
     reasons: 'Por qué',
     limits: 'Límites del método',
     kept: 'se cumple',

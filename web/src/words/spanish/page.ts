@@ -1,6 +1,6 @@
 /** The page round every screen. */
 import type { page as English } from '../english/page';
-import { engineWords } from './engine_words';
+import { readEngine } from './sentences';
 
 export const page: typeof English = {
   product: 'Proofstone',
@@ -20,14 +20,14 @@ export const page: typeof English = {
   language: 'Idioma',
   asWritten: { lang: 'en' },
   writtenInEnglish:
-    'Los hallazgos están redactados en inglés: son el registro técnico, y el ingeniero responsable firma ese texto y no una traducción.',
+    'Lo que escribe el motor de cálculo se muestra aquí traducido. El registro técnico está en inglés, y el ingeniero responsable firma ese texto y no la traducción.',
   outcomes: {
     meets: 'cumple',
     'falls short': 'no cumple',
     'not yet known': 'aún no se sabe',
     'ask the designer': 'consultar al proyectista',
   },
-  engineWords,
+  readEngine,
 
   units: {
     label: 'Unidades',

@@ -1,0 +1,121 @@
+/**
+ * Sentences of the engine in the language of the screens. What the engine writes is the record and
+ * stays; here is only looked up what is shown for it.
+ */
+import type { EnginePiece } from '../words/sentences';
+import type { Known } from './gap';
+import { partsOf, SentencePattern } from './sentence_pattern';
+
+/** A sentence may end here, and another begin. */
+const boundary = /[.!?]["»)]? (?=["(]?[A-Z\d])/g;
+
+/** No sentence ends in these. */
+const abbreviation = /(?:^|[ (])(?:[A-Z]|No|Eq|Eqs|Fig|St|approx|e\.g|i\.e|ed|vol|ch|sec|p|pp)\.$/;
+
+/** So many texts are remembered. */
+const most = 20_000;
+
+const wordOf = (text: string) => /^[^\s{]+/.exec(text)?.[0] ?? '';
+
+/** The sentences, or the words of one kind, to be looked up. */
+class Index {
+  readonly #whole = new Map<string, string>();
+  /** Patterns by the first word that is fixed; those that begin with a gap under none. */
+  readonly #byFirstWord = new Map<string, SentencePattern[]>();
+  readonly #candidatesOf = new Map<string, SentencePattern[]>();
+  readonly #found = new Map<string, string | undefined>();
+
+  constructor(table: Readonly<Record<string, string>>) {
+    for (const [written, shown] of Object.entries(table)) {
+      const { texts, gaps } = partsOf(written);
+      if (gaps.length === 0) this.#whole.set(written, shown);
+      else this.#add(texts[0] ?? '', new SentencePattern(written, shown));
+    }
+  }
+
+  #add(first: string, pattern: SentencePattern): void {
+    // A word that a gap goes on is not whole yet.
+    const word = /\s/.test(first) ? wordOf(first) : '';
+    const patterns = this.#byFirstWord.get(word) ?? [];
+    patterns.push(pattern);
+    this.#byFirstWord.set(word, patterns);
+  }
+
+  /** Patterns that may fit, the most specific first. */
+  #candidates(text: string): SentencePattern[] {
+    const word = wordOf(text);
+    const withWord = this.#byFirstWord.has(word) ? word : '';
+    const known = this.#candidatesOf.get(withWord);
+    if (known) return known;
+    const patterns = withWord === '' ? [] : (this.#byFirstWord.get(withWord) ?? []);
+    const found = [...patterns, ...(this.#byFirstWord.get('') ?? [])];
+    found.sort((one, other) => other.fixed - one.fixed);
+    this.#candidatesOf.set(withWord, found);
+    return found;
+  }
+
+  shown(text: string, known: Known): string | undefined {
+    if (this.#found.has(text)) return this.#found.get(text);
+    let found = this.#whole.get(text);
+    for (const pattern of found === undefined ? this.#candidates(text) : []) {
+      found = pattern.shownFor(text, known);
+      if (found !== undefined) break;
+    }
+    if (this.#found.size > most) this.#found.clear();
+    this.#found.set(text, found);
+    return found;
+  }
+
+  readings(text: string, known: Known): string[] {
+    const whole = this.#whole.get(text);
+    if (whole !== undefined) return [whole];
+    const shown = this.#candidates(text).map((pattern) => pattern.shownFor(text, known));
+    return [...new Set(shown.filter((one) => one !== undefined))];
+  }
+}
+
+export class SentenceTable {
+  readonly #sentences: Index;
+  readonly #kinds: ReadonlyMap<string, Index>;
+
+  /** `kinds` are words that stand in gaps of their kind only. */
+  constructor(
+    sentences: Readonly<Record<string, string>>,
+    kinds: Readonly<Record<string, Readonly<Record<string, string>>>> = {},
+  ) {
+    this.#sentences = new Index(sentences);
+    this.#kinds = new Map(Object.entries(kinds).map(([kind, words]) => [kind, new Index(words)]));
+  }
+
+  /** One sentence, or words that stand by themselves; undefined where they are not known. */
+  readonly known = (text: string, of = ''): string | undefined =>
+    (this.#kinds.get(of) ?? this.#sentences).shown(text, this.known);
+
+  /** All that patterns make of a text that does not stand there as it is; two are a fault. */
+  readings(text: string): string[] {
+    return this.#sentences.readings(text, this.known);
+  }
+
+  /**
+   * A text sentence by sentence: each sentence of the engine stands by itself, so the one that is
+   * known is shown though the next is not.
+   */
+  pieces(text: string): EnginePiece[] {
+    const ends = [...text.matchAll(boundary)].map(({ 0: mark, index }) => index + mark.length - 1);
+    ends.push(text.length);
+    const pieces: EnginePiece[] = [];
+    let from = 0;
+    while (from < text.length) {
+      const after = ends.filter((end) => end > from);
+      const end = after.find((to) => this.known(text.slice(from, to)) !== undefined);
+      const to = end ?? after.find((at) => !abbreviation.test(text.slice(from, at))) ?? text.length;
+      const written = text.slice(from, to);
+      const shown = this.known(written);
+      const before = pieces.at(-1);
+      if (shown === undefined && before?.asWritten) before.text += ` ${written}`;
+      else pieces.push({ text: shown ?? written, asWritten: shown === undefined });
+      from = to + 1;
+    }
+    return pieces;
+  }
+}
