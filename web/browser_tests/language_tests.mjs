@@ -66,6 +66,9 @@ export function languageTests(world) {
       await choose(page, 'es');
       assert.match(await page.textContent('#verdict'), outcomes);
       await page.getByText('también funciona sin señal').waitFor();
+      const headline = page.locator('.headline .sentence');
+      assert.match(await headline.textContent(), /^Filtro de Outer bank: cumple\. /);
+      assert.equal(await headline.locator('[lang=en]').count(), 0, 'all of it is in Spanish');
       await page.context().setOffline(true);
       await server.stop();
       await goTo(page, `${lot}/count`);

@@ -80,7 +80,7 @@ function* ofObject(value) {
   } else if (has(value, 'item', 'how')) {
     yield ['bill of quantities', value.what];
     yield ['bill of quantities', value.how];
-  } else if (has(value, 'headline')) yield ['sentences of findings', value.headline.sentence];
+  } else if (has(value, 'headline')) yield ['headlines', value.headline.sentence];
 }
 
 /** [where it stands, text] of everything in an answer. */

@@ -4,18 +4,19 @@
  */
 import type { ComponentChildren } from 'preact';
 import { strings } from './strings';
+import type { EngineTextKind } from './words/sentences';
 
 /** As text alone, for what takes no elements. */
-export function engineText(text: string): string {
+export function engineText(text: string, of?: EngineTextKind): string {
   return strings
-    .readEngine(text)
+    .readEngine(text, of)
     .map((piece) => piece.text)
     .join(' ');
 }
 
-/** Sentence by sentence in the page. */
-export function EngineText({ text }: { text: string }) {
-  const pieces = strings.readEngine(text);
+/** Sentence by sentence in the page; `of` where it stands tells how it is to be read. */
+export function EngineText({ text, of }: { text: string; of?: EngineTextKind }) {
+  const pieces = strings.readEngine(text, of);
   return (
     <>
       {pieces.flatMap((piece, index): ComponentChildren[] => [

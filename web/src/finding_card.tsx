@@ -63,7 +63,7 @@ function Values({ values }: { values: StatedValue[] }) {
 function valueRows(values: readonly StatedValue[]): CopiedCell[][] {
   return [
     [words.meaning, words.symbol, words.value, words.unit],
-    ...values.map(({ meaning, symbol, value, unit }) => [meaning, symbol, value, unit]),
+    ...values.map(({ meaning, symbol, value, unit }) => [engineText(meaning), symbol, value, unit]),
   ];
 }
 
@@ -72,11 +72,11 @@ function stepRows(steps: readonly Step[]): CopiedCell[][] {
     [words.symbol, words.meaning, words.value, words.unit, words.formula, words.source],
     ...steps.map(({ symbol, meaning, value, unit, formula, source }) => [
       symbol,
-      meaning,
+      engineText(meaning),
       value,
       unit,
       formula,
-      source,
+      engineText(source),
     ]),
   ];
 }
@@ -287,7 +287,7 @@ export function FindingCard({ finding, linked, printing, stands = true }: Findin
         <OutcomeMark outcome={finding.outcome} />
         <span class="head">
           <h4>
-            <EngineText text={finding.title} />
+            <EngineText text={finding.title} of="title" />
           </h4>
           <span class="line">
             <span class="phrase">{strings.outcomes[finding.outcome]}</span>{' '}

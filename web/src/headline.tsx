@@ -41,7 +41,7 @@ export function Headline({ findings, site }: { findings: Findings; site: SiteFil
           {strings.outcomes[outcome]}
         </p>
         <p class="sentence">
-          <EngineText text={sentence} />
+          <EngineText text={sentence} of="headline" />
         </p>
       </div>
       <WrittenInEnglish />

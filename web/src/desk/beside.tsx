@@ -23,7 +23,7 @@ function Changed({ changed }: { changed: { finding: Finding; was: Outcome | unde
           <OutcomeMark outcome={finding.outcome} size={24} />
           <span>
             <b>
-              <EngineText text={finding.title} />
+              <EngineText text={finding.title} of="title" />
             </b>{' '}
             {strings.outcomes[finding.outcome]}{' '}
             <span class="muted">

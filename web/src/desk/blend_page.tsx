@@ -1,4 +1,5 @@
 /** Materials on offer brought together for a class: what they can do, what it costs, and why where they cannot. */
+import { EngineText } from '../engine_text';
 import { useState } from 'preact/hooks';
 import { addressOf, go } from '../places';
 import { PicturesPanel } from '../pictures_panel';
@@ -144,10 +145,14 @@ export function BlendPage() {
         <>
           <div class="study-verdict" data-outcome={blend.feasible ? 'meets' : 'falls short'}>
             <p>
-              <b>{blend.sentence}</b>
+              <b>
+                <EngineText text={blend.sentence} />
+              </b>
             </p>
             {blend.why.map((why) => (
-              <p key={why}>{why}</p>
+              <p key={why}>
+                <EngineText text={why} />
+              </p>
             ))}
             {blend.cut_short.length > 0 && <p>{words.cutShort(blend.cut_short)}</p>}
           </div>

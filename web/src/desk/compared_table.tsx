@@ -1,5 +1,6 @@
 /** Several things beside one another, matter by matter: what differs is marked, what has steps opens. */
 import { useRef, useState } from 'preact/hooks';
+import { EngineText, engineText } from '../engine_text';
 import type { Finding, Outcome } from '../findings';
 import { FindingCard } from '../finding_card';
 import { OutcomeMark } from '../outcome_mark';
@@ -44,19 +45,26 @@ function differs(row: ComparedRow, index: number): boolean {
   return index > 0 && first !== undefined && cell !== undefined && said(first) !== said(cell);
 }
 
-function CellSaid({ cell }: { cell: ComparedCell }) {
+/** Words of the engine, or of the screens themselves. */
+function Words({ text, of, ofEngine }: { text: string; of?: 'title'; ofEngine: boolean }) {
+  return ofEngine ? <EngineText text={text} {...(of ? { of } : {})} /> : <>{text}</>;
+}
+
+function CellSaid({ cell, ofEngine }: { cell: ComparedCell; ofEngine: boolean }) {
   if (cell.lines) {
     return (
       <ul class="cell-lines">
         {cell.lines.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>
+            <Words text={line} ofEngine={ofEngine} />
+          </li>
         ))}
       </ul>
     );
   }
   return (
     <span>
-      {cell.text}
+      <Words text={cell.text} ofEngine={ofEngine} />
       {cell.margin !== undefined && (
         <span class="cell-margin">{strings.card.marginOf(cell.margin)}</span>
       )}
@@ -68,11 +76,13 @@ function Cell({
   cell,
   column,
   marked,
+  ofEngine,
   onOpen,
 }: {
   cell: ComparedCell;
   column: string;
   marked: boolean;
+  ofEngine: boolean;
   onOpen: (finding: Finding) => void;
 }) {
   const { finding, outcome } = cell;
@@ -86,10 +96,10 @@ function Cell({
         )}
         {outcome !== undefined && <OutcomeMark outcome={outcome} size={20} />}
         {finding === undefined ? (
-          <CellSaid cell={cell} />
+          <CellSaid cell={cell} ofEngine={ofEngine} />
         ) : (
           <button type="button" class="as-link" onClick={() => onOpen(finding)}>
-            <CellSaid cell={cell} />
+            <CellSaid cell={cell} ofEngine={ofEngine} />
             <span class="for-readers">{words.opens}</span>
           </button>
         )}
@@ -106,7 +116,7 @@ interface Opened {
 }
 
 /** The finding a cell was read from, over the page. */
-function useOpenedFinding(stands: boolean) {
+function useOpenedFinding(stands: boolean, ofEngine: boolean) {
   const dialog = useRef<HTMLDialogElement>(null);
   const [opened, setOpened] = useState<Opened | undefined>(undefined);
   const open = (next: Opened) => {
@@ -123,7 +133,9 @@ function useOpenedFinding(stands: boolean) {
       {opened && (
         <>
           <h2 id="opened-heading">{opened.column}</h2>
-          <h3>{opened.what}</h3>
+          <h3>
+            <Words text={opened.what} of="title" ofEngine={ofEngine} />
+          </h3>
           <FindingCard finding={opened.finding} linked={false} printing stands={stands} />
         </>
       )}
@@ -135,29 +147,41 @@ function useOpenedFinding(stands: boolean) {
   return { open, shown };
 }
 
-function rowsToCopy({ columns, rows }: Compared, corner: string): CopiedCell[][] {
-  return [[corner, ...columns], ...rows.map(({ what, cells }) => [what, ...cells.map(said)])];
+function rowsToCopy({ columns, rows }: Compared, ofEngine: boolean): CopiedCell[][] {
+  const shown = ofEngine ? engineText : (text: string) => text;
+  return [
+    [words.matter, ...columns],
+    ...rows.map(({ what, cells }) => [
+      shown(what, 'title'),
+      ...cells.map((cell) => shown(said(cell))),
+    ]),
+  ];
 }
 
 /**
  * `marksDifferences` where the first column is what the others are compared with; `stands` where it is told of the
- * site as it is.
+ * site as it is; `ofEngine` where its words are not those of the screens.
  */
 export function ComparedTable({
   compared,
   caption,
   marksDifferences = false,
   stands = false,
+  ofEngine = false,
 }: {
   compared: Compared;
   caption: string;
   marksDifferences?: boolean;
   stands?: boolean;
+  ofEngine?: boolean;
 }) {
   const [onlyDifferent, setOnlyDifferent] = useState(
     () => marksDifferences && matchMedia(narrow).matches,
   );
-  const { open, shown } = useOpenedFinding(stands);
+  const { open, shown } = useOpenedFinding(stands, ofEngine);
+  const columns = ofEngine
+    ? compared.columns.map((column) => engineText(column))
+    : compared.columns;
   const rows = compared.rows.filter(
     (row) => !onlyDifferent || row.cells.some((_, index) => differs(row, index)),
   );
@@ -191,15 +215,22 @@ export function ComparedTable({
         <tbody>
           {rows.map((row, place) => (
             <tr key={`${place} ${row.what}`}>
-              <th scope="row">{row.what}</th>
+              <th scope="row">
+                <Words text={row.what} of="title" ofEngine={ofEngine} />
+              </th>
               {row.cells.map((cell, index) => (
                 <Cell
                   key={index}
                   cell={cell}
-                  column={compared.columns[index] ?? ''}
+                  column={columns[index] ?? ''}
+                  ofEngine={ofEngine}
                   marked={marksDifferences && differs(row, index)}
                   onOpen={(finding) =>
-                    open({ column: compared.columns[index] ?? '', what: row.what, finding })
+                    open({
+                      column: columns[index] ?? '',
+                      what: row.what,
+                      finding,
+                    })
                   }
                 />
               ))}
@@ -209,7 +240,7 @@ export function ComparedTable({
       </table>
       {rows.length === 0 && <p class="muted">{words.nothingDiffers}</p>}
       <p>
-        <CopyTable rowsOf={() => rowsToCopy({ columns: compared.columns, rows }, words.matter)} />
+        <CopyTable rowsOf={() => rowsToCopy({ columns, rows }, ofEngine)} />
       </p>
       {shown}
     </section>

@@ -1,4 +1,5 @@
 /** Soil, filter and rock of a zone: every pair of layers, which criterion holds, and what would serve. */
+import { engineText } from '../engine_text';
 import type { Finding } from '../findings';
 import { addressOf } from '../places';
 import { PicturesPanel } from '../pictures_panel';
@@ -15,7 +16,7 @@ function chain(findings: readonly Finding[]): Compared {
   return {
     columns: [words.holds, words.said, words.toDo],
     rows: findings.map((finding) => ({
-      what: finding.title,
+      what: engineText(finding.title, 'title'),
       cells: [
         {
           text: strings.outcomes[finding.outcome],
@@ -23,8 +24,8 @@ function chain(findings: readonly Finding[]): Compared {
           finding,
           ...(finding.margin ? { margin: finding.margin.text } : {}),
         },
-        { text: finding.sentence },
-        { text: finding.next },
+        { text: engineText(finding.sentence) },
+        { text: engineText(finding.next) },
       ],
     })),
   };

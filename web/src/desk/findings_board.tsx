@@ -30,7 +30,7 @@ function FindingLine({ finding }: { finding: Finding }) {
     <li>
       <a class="finding-line" href={findingAddress(finding.id)}>
         <b>
-          <EngineText text={finding.title} />
+          <EngineText text={finding.title} of="title" />
         </b>
         <span class="line">
           <EngineText text={finding.sentence} />

@@ -1,4 +1,5 @@
 /** The findings of the sizing methods of a zone, matter by matter. Nothing is worked out here. */
+import { engineText } from '../engine_text';
 import type { Finding, Step } from '../findings';
 import { strings } from '../strings';
 import type { ComparedCell, ComparedRow } from './compared_table';
@@ -52,7 +53,7 @@ function inputRows(of: readonly Finding[]): ComparedRow[] {
     .filter(([, number]) => number > 1)
     .sort(([, one], [, other]) => other - one)
     .map(([meaning]) =>
-      row(words.input(meaning), of, (finding) => {
+      row(words.input(engineText(meaning)), of, (finding) => {
         const step = inputsOf(finding).find((one) => one.meaning === meaning);
         return step ? { text: words.given(step.symbol, step.text) } : nothing;
       }),
@@ -60,7 +61,7 @@ function inputRows(of: readonly Finding[]): ComparedRow[] {
   const alone = row(words.alsoGiven, of, (finding) => {
     const lines = inputsOf(finding)
       .filter(({ meaning }) => taken.get(meaning) === 1)
-      .map(({ symbol, text, meaning }) => words.givenAs(symbol, text, meaning));
+      .map(({ symbol, text, meaning }) => words.givenAs(symbol, text, engineText(meaning)));
     return lines.length > 0 ? { text: '', lines } : nothing;
   });
   return [...shared, ...(alone.cells.some(({ lines }) => lines) ? [alone] : [])];
@@ -84,7 +85,7 @@ export function methodRows(of: readonly Finding[]): ComparedRow[] {
     }),
     row(words.governs, of, ({ governs }) => ({ text: governs ? words.yes : words.no })),
     row(words.limitsNotKept, of, ({ limits }) => {
-      const broken = limits.filter(({ kept }) => !kept).map(({ sentence }) => sentence);
+      const broken = limits.filter(({ kept }) => !kept).map(({ sentence }) => engineText(sentence));
       if (broken.length > 0) return { text: broken.join('; ') };
       return { text: limits.length > 0 ? words.allKept : words.noLimits };
     }),

@@ -1,5 +1,6 @@
 /** Every sizing method that speaks of a zone, side by side, and why the others are silent. */
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { EngineText, engineText } from '../engine_text';
 import type { Finding } from '../findings';
 import { PicturesPanel } from '../pictures_panel';
 import { view } from '../site_assessment';
@@ -45,9 +46,10 @@ function inPortions(findings: readonly Finding[], size: number): Finding[][] {
 /** With the flow case where there are several. */
 function columnNames(of: readonly Finding[], all: readonly Finding[]): string[] {
   const several = new Set(all.map(({ about }) => about.flow_case)).size > 1;
-  return of.map(({ title, about }) =>
-    several ? words.inFlowCase(title, about.flow_case ?? '') : title,
-  );
+  return of.map(({ title, about }) => {
+    const method = engineText(title, 'title');
+    return several ? words.inFlowCase(method, about.flow_case ?? '') : method;
+  });
 }
 
 function WhichMethods({
@@ -88,7 +90,7 @@ export function MethodsStudy({ id, zone }: { id: string; zone: Record<string, un
     <StudyFrame heading={words.heading(name)} help={words.help} back={{ part: 'zones', id, name }}>
       {governing && (
         <section>
-          <h2>{words.governing(governing.title)}</h2>
+          <h2>{words.governing(engineText(governing.title, 'title'))}</h2>
           <StudyVerdict finding={governing} />
         </section>
       )}
@@ -109,11 +111,17 @@ export function MethodsStudy({ id, zone }: { id: string; zone: Record<string, un
       </div>
       {applicability && (
         <section>
-          <h2>{applicability.title}</h2>
-          <p>{applicability.sentence}</p>
+          <h2>
+            <EngineText text={applicability.title} of="title" />
+          </h2>
+          <p>
+            <EngineText text={applicability.sentence} />
+          </p>
           <ul class="sentences">
             {applicability.reasons.map((reason) => (
-              <li key={reason}>{reason}</li>
+              <li key={reason}>
+                <EngineText text={reason} />
+              </li>
             ))}
           </ul>
         </section>

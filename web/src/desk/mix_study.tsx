@@ -1,5 +1,6 @@
 /** Proportions in whole buckets for the filled rock of a zone, taken over as a revision. */
 import { useState } from 'preact/hooks';
+import { engineText } from '../engine_text';
 import type { Finding, Picture, Problem } from '../findings';
 import { go } from '../places';
 import { PicturesPanel } from '../pictures_panel';
@@ -44,7 +45,7 @@ function besideOneAnother(stands: Finding | undefined, proposed: Finding): Compa
         })),
       },
       ...meanings.map((meaning) => ({
-        what: meaning,
+        what: engineText(meaning),
         cells: findings.map(({ values }) => ({
           text: values.find((value) => value.meaning === meaning)?.text ?? words.none,
         })),

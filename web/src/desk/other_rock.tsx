@@ -89,7 +89,7 @@ export function OtherRock({ id, zone }: { id: string; zone: Record<string, unkno
       {study && (
         <>
           <StudyVerdict finding={study.finding} />
-          <ComparedTable compared={study} caption={words.heading(name)} marksDifferences />
+          <ComparedTable compared={study} caption={words.heading(name)} marksDifferences ofEngine />
           {study.changes ? (
             <TakeOver changes={study.changes} note={words.note(name)} zone={id} />
           ) : (

@@ -42,7 +42,7 @@ export function SubmittalsStudy({ id, source }: { id: string; source: Record<str
               <StudyVerdict finding={finding} />
             </section>
           ))}
-          <ComparedTable compared={compared} caption={words.heading(name)} stands />
+          <ComparedTable compared={compared} caption={words.heading(name)} stands ofEngine />
           <StudyCautions findings={compared.findings} />
         </>
       )}

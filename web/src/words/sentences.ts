@@ -7,6 +7,9 @@ export interface EnginePiece {
   asWritten: boolean;
 }
 
+/** Where a text of the engine stands, where that tells how it is to be read. */
+export type EngineTextKind = 'title' | 'headline' | 'pictureTitle' | 'pictureWord';
+
 export function counted(number: number, one: string, many: string): string {
   return `${number} ${number === 1 ? one : many}`;
 }

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { partsOf } from '../written/sentence_pattern';
-import { SentenceTable } from '../written/sentence_table';
+import { type Reading, SentenceTable } from '../written/sentence_table';
 import { kinds, sentences } from './spanish/sentences';
 
 /** What the engine says of the examples, by where it stands (`engine_sentences/gather.mjs`). */
@@ -14,10 +14,21 @@ const said = JSON.parse(
 ) as Record<string, string[]>;
 
 const table = new SentenceTable(sentences, kinds);
-const isShown = (text: string) => table.pieces(text).every(({ asWritten }) => !asWritten);
+
+/** Where they stand tells that they may be words of a kind. */
+const kindAt: Record<string, string> = {
+  headlines: 'headline',
+  'titles of findings': 'title',
+  'heads of tables': 'title',
+  'titles of pictures': 'pictureTitle',
+  'words in pictures': 'pictureWord',
+};
+
+const isShown = (text: string, place: string) =>
+  table.pieces(text, kindAt[place]).every(({ asWritten }) => !asWritten);
 
 /** Where every text has Spanish: what is read at the rock. */
-const complete = ['checks of placing', 'sentences of walks'];
+const complete = ['checks of placing', 'headlines', 'sentences of walks', 'what to do next'];
 
 describe('what the engine says of the examples', () => {
   it('is there to be read', () => {
@@ -25,12 +36,12 @@ describe('what the engine says of the examples', () => {
   });
 
   it.each(complete)('has Spanish for all %s', (place) => {
-    expect(said[place]?.filter((text) => !isShown(text))).toEqual([]);
+    expect(said[place]?.filter((text) => !isShown(text, place))).toEqual([]);
   });
 
   it('has Spanish for all but what is listed', async () => {
     const lines = Object.entries(said).flatMap(([place, texts]) => {
-      const open = texts.filter((text) => !isShown(text));
+      const open = texts.filter((text) => !isShown(text, place));
       const share = `${texts.length - open.length} of ${texts.length}`;
       return [`# ${place}: ${share} in Spanish`, ...open, ''];
     });
@@ -39,11 +50,19 @@ describe('what the engine says of the examples', () => {
     );
   });
 
+  const different = (readings: Reading[]) => new Set(readings.map(({ shown }) => shown)).size > 1;
+
   it('is read in one way only', () => {
-    const twice = Object.values(said)
-      .flat()
-      .map((text) => table.readings(text))
-      .filter((readings) => readings.length > 1);
+    const all = Object.values(said).flat();
+    const twice = all.map((text) => table.readings(text)).filter(different);
+    expect(twice).toEqual([]);
+  });
+
+  it('is read in one way where it stands as a title: names fill most of those, so the more specific wins', () => {
+    const twice = Object.entries(said).flatMap(([place, texts]) => {
+      const readings = texts.map((text) => table.readings(text, kindAt[place]));
+      return readings.filter((of) => different(of.filter(({ fixed }) => fixed === of[0]?.fixed)));
+    });
     expect(twice).toEqual([]);
   });
 });

@@ -17,6 +17,12 @@ const most = 20_000;
 
 const wordOf = (text: string) => /^[^\s{]+/.exec(text)?.[0] ?? '';
 
+/** What one pattern makes of a text, and how much of it the pattern fixes. */
+export interface Reading {
+  shown: string;
+  fixed: number;
+}
+
 /** The sentences, or the words of one kind, to be looked up. */
 class Index {
   readonly #whole = new Map<string, string>();
@@ -66,11 +72,13 @@ class Index {
     return found;
   }
 
-  readings(text: string, known: Known): string[] {
+  readings(text: string, known: Known): Reading[] {
     const whole = this.#whole.get(text);
-    if (whole !== undefined) return [whole];
-    const shown = this.#candidates(text).map((pattern) => pattern.shownFor(text, known));
-    return [...new Set(shown.filter((one) => one !== undefined))];
+    if (whole !== undefined) return [{ shown: whole, fixed: text.length }];
+    return this.#candidates(text).flatMap((pattern) => {
+      const shown = pattern.shownFor(text, known);
+      return shown === undefined ? [] : [{ shown, fixed: pattern.fixed }];
+    });
   }
 }
 
@@ -91,16 +99,18 @@ export class SentenceTable {
   readonly known = (text: string, of = ''): string | undefined =>
     (this.#kinds.get(of) ?? this.#sentences).shown(text, this.known);
 
-  /** All that patterns make of a text that does not stand there as it is; two are a fault. */
-  readings(text: string): string[] {
-    return this.#sentences.readings(text, this.known);
+  /** All that can be made of a text, the most specific first: different ones are a fault. */
+  readings(text: string, of = ''): Reading[] {
+    return (this.#kinds.get(of) ?? this.#sentences).readings(text, this.known);
   }
 
   /**
    * A text sentence by sentence: each sentence of the engine stands by itself, so the one that is
-   * known is shown though the next is not.
+   * known is shown though the next is not. Where it stands may tell that it is words of a kind.
    */
-  pieces(text: string): EnginePiece[] {
+  pieces(text: string, of = ''): EnginePiece[] {
+    const whole = of === '' ? undefined : this.known(text, of);
+    if (whole !== undefined) return [{ text: whole, asWritten: false }];
     const ends = [...text.matchAll(boundary)].map(({ 0: mark, index }) => index + mark.length - 1);
     ends.push(text.length);
     const pieces: EnginePiece[] = [];

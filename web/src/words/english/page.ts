@@ -3,7 +3,7 @@ import type { FailureKind } from '../../engine_messages';
 import type { Outcome, UnitSystem } from '../../findings';
 import type { Language } from '../../language';
 import type { Appearance } from '../../settings';
-import type { EnginePiece } from '../sentences';
+import type { EnginePiece, EngineTextKind } from '../sentences';
 
 export const page = {
   product: 'Proofstone',
@@ -32,8 +32,10 @@ export const page = {
     'not yet known': 'not yet known',
     'ask the designer': 'ask the designer',
   } satisfies Record<Outcome, string>,
-  /** What is shown for a text of the engine, piece by piece. */
-  readEngine: (text: string): readonly EnginePiece[] => [{ text, asWritten: false }],
+  /** What is shown for a text of the engine, piece by piece; `of` names what it may be. */
+  readEngine: (text: string, _of?: EngineTextKind): readonly EnginePiece[] => [
+    { text, asWritten: false },
+  ],
 
   units: {
     label: 'Units',

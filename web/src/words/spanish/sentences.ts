@@ -2,17 +2,28 @@
  * What the engine writes, sentence by sentence, in Spanish. On the left stands the sentence as the
  * source of the engine makes it, with gaps as `written/gap.ts` reads them.
  */
-import type { EnginePiece } from '../sentences';
+import type { EnginePiece, EngineTextKind } from '../sentences';
 import { SentenceTable } from '../../written/sentence_table';
 import { engineWords } from './engine_words';
 import * as countWords from './sentences/count_words';
 import { counts } from './sentences/counts';
+import { blanketType, covers, partOfSlope, rockKind } from './sentences/covers';
+import { design } from './sentences/design';
+import * as designWords from './sentences/design_words';
+import { filters, soilGroup } from './sentences/filters';
 import { bound, end, limit, sure, than, tried } from './sentences/limits';
 import * as lookWords from './sentences/look_words';
 import { looks } from './sentences/looks';
+import { loads, measuredRock } from './sentences/measured_rock';
+import { method } from './sentences/methods';
+import { mark, markOf, photos } from './sentences/photos';
 import { origin, placing, required } from './sentences/placing';
+import { amount, billItem, drift, loadName, result, rockTest, supply } from './sentences/supply';
+import { layer, part, tables, testLimit } from './sentences/tables';
+import { headline, title, titleOrName } from './sentences/titles';
 import * as walkWords from './sentences/walk_words';
 import { walks } from './sentences/walks';
+import { often, statedWater, water } from './sentences/water';
 
 const outcome: Record<string, string> = {
   meets: 'cumple',
@@ -23,9 +34,32 @@ const outcome: Record<string, string> = {
 
 /** Words that stand in gaps of their kind only. */
 export const kinds = {
+  title: { ...title, ...method, ...walkWords.check },
+  titleOrName,
+  headline,
   ...countWords,
   ...lookWords,
   ...walkWords,
+  ...designWords,
+  amount,
+  billItem,
+  blanketType,
+  drift,
+  layer,
+  loadName,
+  loads,
+  mark,
+  markOf,
+  method,
+  often,
+  part,
+  partOfSlope,
+  result,
+  rockKind,
+  rockTest,
+  soilGroup,
+  statedWater,
+  testLimit,
   outcome,
   limit,
   than,
@@ -53,12 +87,23 @@ export const sentences: Record<string, string> = {
   ...looks,
   ...placing,
   ...walks,
+  ...method,
+  ...billItem,
+  ...rockTest,
+  ...covers,
+  ...design,
+  ...filters,
+  ...measuredRock,
+  ...photos,
+  ...supply,
+  ...tables,
+  ...water,
 };
 
 let table: SentenceTable | undefined;
 
-/** A text of the engine in Spanish, sentence by sentence. */
-export function readEngine(text: string): readonly EnginePiece[] {
+/** A text of the engine in Spanish, sentence by sentence; `of` where it may be words of a kind. */
+export function readEngine(text: string, of?: EngineTextKind): readonly EnginePiece[] {
   table ??= new SentenceTable(sentences, kinds);
-  return table.pieces(text);
+  return table.pieces(text, of);
 }

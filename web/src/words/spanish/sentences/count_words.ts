@@ -10,8 +10,8 @@ export const way: Record<string, string> = {
   'mass ranges': 'intervalos de masa',
   'outlines on {n#} photo': 'contornos en {n} foto',
   'outlines on {n#} photos': 'contornos en {n} fotos',
-  'nodes on {n#} photo': 'puntos en {n} foto',
-  'nodes on {n#} photos': 'puntos en {n} fotos',
+  'taps on {n#} photo': 'toques en {n} foto',
+  'taps on {n#} photos': 'toques en {n} fotos',
   '{n#} looks together': '{n} observaciones juntas',
 };
 

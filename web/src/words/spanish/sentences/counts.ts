@@ -57,7 +57,6 @@ export const counts: Record<string, string> = {
   'Measure the largest stone with a tape.': 'Mida con cinta la piedra más grande.',
 
   // A count that stops as soon as it may.
-  '{look}: stop or go on?': '{look}: ¿parar o seguir?',
   'The count may stop: every limit is accepted.':
     'El conteo puede terminar: se aceptan todos los límites.',
   'Stop counting and keep the list of stones.': 'Deje de contar y guarde la lista de piedras.',
@@ -76,7 +75,6 @@ export const counts: Record<string, string> = {
     '{limit}: {wrong} de {n} piedras con tamaño {than}; {accept}, {turn}: {decided}.',
   '{limit!limit}: {wrong#} of {n#} stones {than!than}; {accept!decision}, {turn!decision}: {decided!decision}, since stone {stone#}.':
     '{limit}: {wrong} de {n} piedras con tamaño {than}; {accept}, {turn}: {decided}, desde la piedra {stone}.',
-  'How many stones of {lot} to count': 'Cuántas piedras de {lot} contar',
   'State larger risks, or a larger share by which rock is good.':
     'Indique riesgos mayores, o una proporción mayor que distinga a la roca buena.',
   '{limit!limit}: {n#} stones, at most {most#} of them smaller than it.':

@@ -23,7 +23,6 @@ export const looks: Record<string, string> = {
   'The eye favours large stones, and a pile shows its coarse foot: look at both sides and inside.':
     'El ojo prefiere las piedras grandes y un acopio muestra su pie grueso: mire de ambos lados y por dentro.',
 
-  'Largest stone of {look}': 'Piedra más grande de {look}',
   'A stone of {size#} or more does not fit into the layer: {layers*layerOf}.':
     'Una piedra de {size} o más no cabe en la capa: {layers}.',
   'Measure it again with its unit; if it is so, lay it aside: a single oversize stone leaves gaps round it and goes out.':

@@ -58,8 +58,6 @@ export const walks: Record<string, string> = {
   '{material}: {n#} loads, where {wanted#} go with the rock so far; {allowed#} off is allowed.':
     '{material}: {n} viajes, cuando a la roca hasta ahora le tocan {wanted}; se admite errar por {allowed}.',
   '{required!required}: {state!state}.': '{required}: {state}.',
-  'Placing of {zone}': 'Colocación de {zone}',
-  '{check!check}, {zone}': '{check}, {zone}',
 
   // What is not as designed.
   'Not as designed: {about}.': 'No está según el diseño: {about}.',
