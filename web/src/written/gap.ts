@@ -4,7 +4,7 @@
  *
  * - {zone}: a name of the site, kept as it is; within one piece of a sentence
  * - {size#}: a number with or without its unit, kept
- * - {what!}: words that are known themselves; {check!check} those of one kind
+ * - {what!}: a number, or words that are known themselves; {check!check} those of one kind
  * - {limits*}: a list of such, "a, b and c"; {limits*limit} of one kind
  * - {why;}: a list of such, "a; b"
  * - {when@}: a moment, kept
@@ -32,9 +32,10 @@ const units = [
   ...['lb', 'ton', 'tons', 'kg', 't', '°', '%', 's', 'min', 'h', 's⁻¹', 'ft/ft', 'm/m'],
 ];
 
-const quantity = new RegExp(
-  `^(?:${number}(?: ?(?:${units.join('|')}))?|${number}[VH]:${number}[HV])$`,
-);
+const one = `(?:${number}(?: ?(?:${units.join('|')}))?|${number}[VH]:${number}[HV])`;
+
+/** A number with or without its unit, and the same in another unit after it. */
+const quantity = new RegExp(`^${one}(?: \\(${one}\\))?$`);
 
 const moment = /^\d{4}-\d\d-\d\d(?:T\d\d:\d\d:\d\dZ)?$/;
 
@@ -49,9 +50,10 @@ const conjunctions = [
 
 const semicolons = [['; ', '; ']] as const;
 
-function shownItem(words: string, of: string, known: Known): string | undefined {
-  return quantity.test(words) ? words : known(words, of);
-}
+const numberOr =
+  (known: Known): Known =>
+  (words, of) =>
+    quantity.test(words) ? words : known(words, of);
 
 /** A list of items that are known, each as short as it can be. */
 function shownList(
@@ -66,12 +68,12 @@ function shownList(
     )
     .sort((one, other) => one.index - other.index);
   for (const { index, written, shown } of ends) {
-    const item = shownItem(words.slice(0, index), of, known);
+    const item = known(words.slice(0, index), of);
     if (item === undefined) continue;
     const rest = shownList(words.slice(index + written.length), of, between, known);
     if (rest !== undefined) return item + shown + rest;
   }
-  return shownItem(words, of, known);
+  return known(words, of);
 }
 
 /** What is shown for what stands in a gap; undefined where that cannot stand there. */
@@ -81,9 +83,9 @@ export function shownInGap({ mark, of }: Gap, words: string, known: Known): stri
     case '#':
       return quantity.test(words) ? words : undefined;
     case '!':
-      return shownItem(words, of, known);
+      return numberOr(known)(words, of);
     case '*':
-      return shownList(words, of, conjunctions, known);
+      return shownList(words, of, conjunctions, numberOr(known));
     case ';':
       return shownList(words, of, semicolons, known);
     case '@':

@@ -4,20 +4,33 @@
  */
 import type { EnginePiece, EngineTextKind } from '../sentences';
 import { SentenceTable } from '../../written/sentence_table';
+import { documentWords } from './document_words';
 import { engineWords } from './engine_words';
 import * as countWords from './sentences/count_words';
 import { counts } from './sentences/counts';
 import { blanketType, covers, partOfSlope, rockKind } from './sentences/covers';
 import { design } from './sentences/design';
 import * as designWords from './sentences/design_words';
+import { entries } from './sentences/entries';
 import { filters, soilGroup } from './sentences/filters';
 import { bound, end, limit, sure, than, tried } from './sentences/limits';
 import * as lookWords from './sentences/look_words';
 import { looks } from './sentences/looks';
 import { loads, measuredRock } from './sentences/measured_rock';
+import { methodLimit } from './sentences/method_limits';
 import { method } from './sentences/methods';
 import { mark, markOf, photos } from './sentences/photos';
 import { origin, placing, required } from './sentences/placing';
+import { aKind, kind, problems, quotedWord, thing, unitWord, where } from './sentences/problems';
+import {
+  methodChoice,
+  photoOrNote,
+  priceItem,
+  rank,
+  reasons,
+  rockRule,
+  sizeMeaning,
+} from './sentences/reasons';
 import { amount, billItem, drift, loadName, result, rockTest, supply } from './sentences/supply';
 import { layer, part, tables, testLimit } from './sentences/tables';
 import { headline, title, titleOrName } from './sentences/titles';
@@ -36,11 +49,14 @@ const outcome: Record<string, string> = {
 export const kinds = {
   title: { ...title, ...method, ...walkWords.check },
   titleOrName,
+  documentWord: documentWords,
+  quotedWord,
   headline,
   ...countWords,
   ...lookWords,
   ...walkWords,
   ...designWords,
+  aKind,
   amount,
   billItem,
   blanketType,
@@ -50,16 +66,27 @@ export const kinds = {
   loads,
   mark,
   markOf,
+  kind,
   method,
+  methodChoice,
+  methodLimit,
   often,
   part,
   partOfSlope,
+  photoOrNote,
+  priceItem,
+  rank,
   result,
   rockKind,
+  rockRule,
   rockTest,
+  sizeMeaning,
   soilGroup,
   statedWater,
   testLimit,
+  thing,
+  unitWord,
+  where,
   outcome,
   limit,
   than,
@@ -98,6 +125,10 @@ export const sentences: Record<string, string> = {
   ...supply,
   ...tables,
   ...water,
+  ...reasons,
+  ...methodLimit,
+  ...problems,
+  ...entries,
 };
 
 let table: SentenceTable | undefined;

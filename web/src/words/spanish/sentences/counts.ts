@@ -66,7 +66,7 @@ export const counts: Record<string, string> = {
   'Turned away is rock that is not good: it does not keep the limit with what good rock has in reserve. Whether the limit itself is kept, and how sure that is, the verdict on the lot says.':
     'Se rechaza la roca que no es buena: no cumple el límite con la reserva que tiene la roca buena. Si cumple el límite mismo, y con qué seguridad, lo dice el veredicto sobre el lote.',
   'Go on counting: {limit!limit} is still open.': 'Siga contando: falta decidir {limit}.',
-  'Go on counting: {n#} limits are still open.': 'Siga contando: faltan decidir {n} límites.',
+  'Go on counting: {n#} limits are still open.': 'Siga contando: faltan {n} límites por decidir.',
   'Pick the next stones on the grid, and look again after each.':
     'Tome las piedras siguientes en la cuadrícula y vuelva a mirar tras cada una.',
   'Only these lines allow to look after every stone: whoever stops at the first moment at which a count of fixed length would do is mistaken more often than stated.':
