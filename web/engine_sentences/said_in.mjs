@@ -36,7 +36,10 @@ function* ofFinding({
 function* ofPicture({ title, description, svg }) {
   yield ['titles of pictures', title];
   yield ['descriptions of pictures', description];
-  for (const [, text] of svg.matchAll(/<text[^>]*>([^<]*)</g)) yield ['words in pictures', text];
+  for (const [, text] of svg.matchAll(/<text[^>]*>([^<]*)</g)) {
+    // As a browser reads them out of the drawing.
+    yield ['words in pictures', text.replaceAll('&#39;', "'").replaceAll('&amp;', '&')];
+  }
 }
 
 function* ofTable({ columns, rows }) {

@@ -1,8 +1,9 @@
 /** A picture of the engine, cleaned and placed in the page, with its description in words. */
-import { EngineText } from './engine_text';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { drawInTurn } from './drawing_queue';
+import { EngineText, engineText } from './engine_text';
 import type { Picture } from './findings';
+import { keepWithin, sayWords } from './picture_words';
 import { safeSvg } from './safe_svg';
 import { strings } from './strings';
 
@@ -16,7 +17,11 @@ function drawingOf({ svg: text, title, description }: Picture): SVGSVGElement | 
   }
   svg.setAttribute('role', 'img');
   svg.removeAttribute('aria-labelledby');
-  svg.setAttribute('aria-label', `${title}. ${description}`);
+  svg.setAttribute(
+    'aria-label',
+    `${engineText(title, 'pictureTitle')}. ${engineText(description)}`,
+  );
+  sayWords(svg);
   return svg;
 }
 
@@ -40,15 +45,16 @@ export function PictureFigure({ picture }: { picture: Picture }) {
       if (!drawing) return;
       current?.replaceChildren(drawing);
       if (current) current.style.aspectRatio = '';
+      keepWithin(drawing);
     });
   }, [svg, title, description]);
 
   return (
     <figure class="picture" data-kind={picture.kind}>
       <figcaption>
-        <EngineText text={picture.title} />
+        <EngineText text={picture.title} of="pictureTitle" />
       </figcaption>
-      <div class="drawing" ref={place} hidden={!drawable} {...strings.asWritten} />
+      <div class="drawing" ref={place} hidden={!drawable} />
       {!drawable && <p class="not-drawable">{strings.pictures.notDrawable}</p>}
       {picture.description && (
         <details class="in-words">

@@ -6,6 +6,7 @@ import type { EnginePiece, EngineTextKind } from '../sentences';
 import { SentenceTable } from '../../written/sentence_table';
 import { documentWords } from './document_words';
 import { engineWords } from './engine_words';
+import { cautions } from './sentences/cautions';
 import * as countWords from './sentences/count_words';
 import { counts } from './sentences/counts';
 import { blanketType, covers, partOfSlope, rockKind } from './sentences/covers';
@@ -20,6 +21,7 @@ import { loads, measuredRock } from './sentences/measured_rock';
 import { methodLimit } from './sentences/method_limits';
 import { method } from './sentences/methods';
 import { mark, markOf, photos } from './sentences/photos';
+import { pictures, pictureTitle, pictureWord } from './sentences/pictures';
 import { origin, placing, required } from './sentences/placing';
 import { aKind, kind, problems, quotedWord, thing, unitWord, where } from './sentences/problems';
 import {
@@ -34,6 +36,7 @@ import {
 import { amount, billItem, drift, loadName, result, rockTest, supply } from './sentences/supply';
 import { layer, part, tables, testLimit } from './sentences/tables';
 import { headline, title, titleOrName } from './sentences/titles';
+import { sectionPart, sectionView, typicalSections } from './sentences/typical_sections';
 import * as walkWords from './sentences/walk_words';
 import { walks } from './sentences/walks';
 import { often, statedWater, water } from './sentences/water';
@@ -49,6 +52,10 @@ const outcome: Record<string, string> = {
 export const kinds = {
   title: { ...title, ...method, ...walkWords.check },
   titleOrName,
+  pictureTitle: { ...pictureTitle, ...title },
+  pictureWord: { ...pictureWord, ...sectionPart },
+  sectionPart,
+  sectionView,
   documentWord: documentWords,
   quotedWord,
   headline,
@@ -129,6 +136,9 @@ export const sentences: Record<string, string> = {
   ...methodLimit,
   ...problems,
   ...entries,
+  ...cautions,
+  ...pictures,
+  ...typicalSections,
 };
 
 let table: SentenceTable | undefined;
