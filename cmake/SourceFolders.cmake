@@ -23,16 +23,33 @@ endfunction()
 
 # Headers of ours that most files of a folder include and that seldom change.
 set(usual_headers_of_engine engine/json/field_reader.h engine/method/typed_method.h)
+set(usual_headers_of_engine_site ${usual_headers_of_engine} engine/site/findings.h engine/site/site.h)
+set(usual_headers_of_report engine/site/findings.h engine/site/site.h)
 set(usual_headers_of_tests_of_engine engine/site/assess.h)
 
-# Makes the static library proofstone_<folder>. A folder without sources yet becomes an empty interface.
+# Makes the static library proofstone_<folder>. A folder without sources yet becomes an empty interface. The sources of
+# the folder APART in it are compiled with usual headers of their own. Sets `compiled_of_<folder>` to the targets that
+# compile.
 function(add_source_library folder)
-  cmake_parse_arguments(PARSE_ARGV 1 arg "" "" "DEPENDS;EXTRA")
+  cmake_parse_arguments(PARSE_ARGV 1 arg "" "APART" "DEPENDS;EXTRA")
   set(library proofstone_${folder})
   product_sources(sources ${folder})
   if(sources)
+    set(compiled ${library})
+    if(arg_APART)
+      set(apart ${library}_${arg_APART})
+      product_sources(sources_apart ${folder}/${arg_APART})
+      list(REMOVE_ITEM sources ${sources_apart})
+      add_library(${apart} OBJECT ${sources_apart})
+      target_include_directories(${apart} PRIVATE "${PROJECT_SOURCE_DIR}")
+      target_link_libraries(${apart} PRIVATE portable_libraries)
+      precompile_usual_headers(${apart} ${usual_headers_of_${folder}_${arg_APART}})
+      list(APPEND arg_EXTRA $<TARGET_OBJECTS:${apart}>)
+      list(APPEND compiled ${apart})
+    endif()
     add_library(${library} STATIC ${sources} ${arg_EXTRA})
     precompile_usual_headers(${library} ${usual_headers_of_${folder}})
+    set(compiled_of_${folder} ${compiled} PARENT_SCOPE)
     set(scope PUBLIC)
   else()
     add_library(${library} INTERFACE)

@@ -8,6 +8,20 @@
 
 namespace proofstone {
 
+Finding::Finding() = default;
+Finding::Finding(const Finding&) = default;
+Finding::Finding(Finding&&) noexcept = default;
+Finding& Finding::operator=(const Finding&) = default;
+Finding& Finding::operator=(Finding&&) noexcept = default;
+Finding::~Finding() = default;
+
+Findings::Findings() = default;
+Findings::Findings(const Findings&) = default;
+Findings::Findings(Findings&&) noexcept = default;
+Findings& Findings::operator=(const Findings&) = default;
+Findings& Findings::operator=(Findings&&) noexcept = default;
+Findings::~Findings() = default;
+
 std::string_view topic_name(Topic topic) {
   switch (topic) {
     case Topic::document:

@@ -73,6 +73,15 @@ struct StatedValue {
 
 /// One statement of the engine with its outcome and everything a reviewer needs to question it.
 struct Finding {
+  // Made, copied and let go in one file: what that takes would else be compiled in every file that
+  // does.
+  Finding();
+  Finding(const Finding&);
+  Finding(Finding&&) noexcept;
+  Finding& operator=(const Finding&);
+  Finding& operator=(Finding&&) noexcept;
+  ~Finding();
+
   std::string id;  ///< stable for one document: topic and the ids it is about, joined by dots
   Topic topic = Topic::document;
   About about;
@@ -120,6 +129,15 @@ struct PlacingRecord {
 
 /// Everything `assess` says about a site.
 struct Findings {
+  // Made, copied and let go in one file: what that takes would else be compiled in every file that
+  // does.
+  Findings();
+  Findings(const Findings&);
+  Findings(Findings&&) noexcept;
+  Findings& operator=(const Findings&);
+  Findings& operator=(Findings&&) noexcept;
+  ~Findings();
+
   std::string site_name;
   std::string revision;  ///< id of the last revision assessed
   UnitSystem units = UnitSystem::us_customary;

@@ -175,6 +175,15 @@ struct EvidencePolicy {
 
 /// The state of a site: what the last revision leaves.
 struct Site {
+  // Made, copied and let go in one file: what that takes would else be compiled in every file that
+  // does.
+  Site();
+  Site(const Site&);
+  Site(Site&&) noexcept;
+  Site& operator=(const Site&);
+  Site& operator=(Site&&) noexcept;
+  ~Site();
+
   std::string name;
   std::string note;
   std::string revision;                 ///< id of the last revision
