@@ -16,9 +16,20 @@ endfunction()
 # Has the compiler read once for all files of a target what nearly every file includes, and `ARGN`: a third of the work on a
 # file. Each file still includes what it needs: tests/tidy.py reads it without them.
 function(precompile_usual_headers target)
-  target_precompile_headers(${target} PRIVATE
-    <algorithm> <cmath> <functional> <map> <memory> <optional> <string> <string_view> <vector>
+  set(headers <algorithm> <cmath> <functional> <map> <memory> <optional> <string> <string_view> <vector>
     <fmt/format.h> <nlohmann/json.hpp> ${ARGN})
+  target_precompile_headers(${target} PRIVATE ${headers})
+  # Ninja does not see that the list has changed: CMake dates it back.
+  set(folder "${CMAKE_BINARY_DIR}/CMakeFiles/${target}.dir")
+  set(kept "${folder}/usual_headers")
+  set(read_in_advance "")
+  if(EXISTS "${kept}")
+    file(READ "${kept}" read_in_advance)
+  endif()
+  if(NOT read_in_advance STREQUAL headers)
+    file(REMOVE "${folder}/cmake_pch.hxx.pch")
+    file(WRITE "${kept}" "${headers}")
+  endif()
 endfunction()
 
 # Headers of ours that most files of a folder include and that seldom change.
