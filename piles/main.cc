@@ -47,11 +47,20 @@ bool write_picture(const Picture& picture, const Options& options, unsigned seed
          (!options.linear || write_linear_png(picture.light, exposure, path + "-linear.png"));
 }
 
+/// A layer on which four frames lie side by side: its length is their width and what lies beyond
+/// the last three of a hundred stones.
+int stones_under_four_frames(const AskedGradation& gradation, const Options& options) {
+  const float length = (2 * options.view.frame_in_d50 / 0.97F + 1);
+  return stones_in_layer_of(length, gradation, options.mix, options.seed);
+}
+
 Expected<Pile> pile_of(const Options& options, RockAgainstClass against) {
   auto gradation = asked_gradation(options, against);
   if (!gradation) return gradation.problems();
-  return make_pile(
-      {std::move(*gradation), options.place, options.mix, options.stones, options.seed});
+  const int stones = options.apart ? stones_under_four_frames(*gradation, options) : options.stones;
+  std::printf("%d stones fall\n", stones);
+  std::fflush(stdout);
+  return make_pile({std::move(*gradation), options.place, options.mix, stones, options.seed});
 }
 
 bool take(const Pile& pile, const PileSurface& surface, const Options& options,
@@ -70,7 +79,7 @@ int make(const Options& options) {
   const auto pile = pile_of(options, options.against);
   if (!pile) return refuse(pile.problems());
   const PileSurface surface = survey_surface(*pile);
-  std::printf("pile of %d stones: %.1f s\n", options.stones, seconds_since(start));
+  std::printf("pile: %.1f s\n", seconds_since(start));
   if (!write_json(pile_truth(*pile, surface), std::filesystem::path(options.out) / "pile.json")) {
     std::fprintf(stderr, "pile.json could not be written in %s.\n", options.out.c_str());
     return failed;
@@ -81,6 +90,10 @@ int make(const Options& options) {
     request.view = options.view;
     const bool straight = options.straight && (!options.oblique || number % 2 == 1);
     request.view.kind = straight ? ViewKind::straight : ViewKind::oblique;
+    if (options.apart) {
+      const bool in_turn = options.straight && options.oblique;
+      request.view.quarter = (number - 1) / (in_turn ? 2 : 1) % 4;
+    }
     request.look = draw_look(options.weather, request.seed);
     request.look.balls = options.balls;
     request.effort = options.effort;

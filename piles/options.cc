@@ -40,6 +40,7 @@ Pictures
   --threads N         1 to 64 (1)
   --linear            also writes each picture in linear light, 16 bits a channel
   --no-balls          leaves the 12-inch balls away
+  --apart             a layer with as many stones as it takes for four pictures of a kind of view side by side
 
 Trial
   --weights FILE      another network than the one that is built in
@@ -181,6 +182,8 @@ bool set_flag(Options& options, const std::string& name) {
     options.linear = true;
   else if (name == "no-balls")
     options.balls = false;
+  else if (name == "apart")
+    options.apart = true;
   else
     return false;
   return true;
@@ -227,6 +230,9 @@ Expected<Options> read_options(const std::vector<std::string>& line) {
   }
   if (options.place.slope > 0 && options.place.kind != PileKind::layer) {
     return usage("--slope goes with --layer.");
+  }
+  if (options.apart && options.place.kind != PileKind::layer) {
+    return usage("--apart goes with --layer.");
   }
   return options;
 }

@@ -32,6 +32,7 @@ struct Options {
   RenderEffort effort;
   bool linear = false;
   bool balls = true;
+  bool apart = false;  ///< pictures of one kind of view lie side by side, four to a layer
 };
 
 /// What `piles help` says.

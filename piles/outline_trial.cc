@@ -116,23 +116,53 @@ TriedPicture try_picture(const TrialPile& pile, const TrialPicture& picture,
 }  // namespace
 
 TriedPile try_pile(const TrialPile& pile, const OutlineNetwork& network) {
-  TriedPile tried{
-      pile.name, pile.form, pile.heap ? RockLies::in_heap : RockLies::in_layer, pile.sizes, {}};
+  TriedPile tried;
+  tried.name = pile.name;
+  tried.form = pile.form;
+  tried.rock = pile.rock;
+  tried.lies = pile.heap ? RockLies::in_heap : RockLies::in_layer;
+  tried.sizes = pile.sizes;
+  tried.apart = !pile.pictures.empty() && pile.pictures.front().apart;
   for (const auto& picture : pile.pictures) {
     tried.pictures.push_back(try_picture(pile, picture, network));
   }
   return tried;
 }
 
-std::optional<SizesSaid> sizes_said(const TriedPile& pile, const std::vector<Photo>& photos) {
+std::optional<SizesSaid> sizes_said(const TriedPile& pile, const std::vector<Photo>& photos,
+                                    const std::vector<PhotoCalibration>& calibrations) {
   PhotoSet set;
   set.photos = photos;
   set.lies = pile.lies;
-  const auto gradation = gradation_from_photos(set);
+  const auto gradation = gradation_from_photos(set, calibrations);
   if (!gradation) return std::nullopt;
   SizesSaid said;
   for (const auto& size : gradation->sizes) said.sizes[static_cast<int>(size.percent)] = size;
   return said;
+}
+
+std::optional<PhotoCalibration> calibration_on(const TriedPile& pile,
+                                               const std::vector<Photo>& photos) {
+  const auto said = sizes_said(pile, photos);
+  if (!said) return std::nullopt;
+  double error = 0;
+  std::map<int, Dimensionless> factors;
+  for (const int percent : tried_percents) {
+    const auto size = said->sizes.find(percent);
+    if (size == said->sizes.end()) return std::nullopt;
+    factors[percent] =
+        Dimensionless::number(size->second.as_photographed.meters() / pile.sizes.at(percent));
+    error = std::max(error, size->second.sampling_error);
+  }
+  PhotoCalibration calibration;
+  calibration.from = pile.name;
+  calibration.view = photos.front().view;
+  calibration.lies = pile.lies;
+  calibration.d15 = factors[15];
+  calibration.d50 = factors[50];
+  calibration.d85 = factors[85];
+  calibration.error = Dimensionless::number(error);
+  return calibration;
 }
 
 }  // namespace proofstone::piles

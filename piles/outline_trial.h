@@ -31,7 +31,9 @@ struct TriedPicture {
 /// A pile of the trial with its pictures tried.
 struct TriedPile {
   std::string name;
-  std::string form;  ///< "blocks", "slabs" …
+  std::string form;    ///< "blocks", "slabs" …
+  std::string rock;    ///< the words of its gradation
+  bool apart = false;  ///< its pictures lie side by side
   RockLies lies = RockLies::in_layer;
   std::map<int, double> sizes;
   std::vector<TriedPicture> pictures;
@@ -44,6 +46,12 @@ TriedPile try_pile(const TrialPile& pile, const OutlineNetwork& network);
 struct SizesSaid {
   std::map<int, PhotoSize> sizes;
 };
-std::optional<SizesSaid> sizes_said(const TriedPile& pile, const std::vector<Photo>& photos);
+std::optional<SizesSaid> sizes_said(const TriedPile& pile, const std::vector<Photo>& photos,
+                                    const std::vector<PhotoCalibration>& calibrations = {});
+
+/// What photos of a pile whose sizes are known give for the factors of its view; nothing where they
+/// are refused or leave one of the three sizes open.
+std::optional<PhotoCalibration> calibration_on(const TriedPile& pile,
+                                               const std::vector<Photo>& photos);
 
 }  // namespace proofstone::piles

@@ -9,14 +9,21 @@ namespace {
 constexpr float filled = 0.6F;
 constexpr float layer_thickness_in_d50 = 1.9F;
 
+constexpr float long_for_wide = 14.0F / 11;
+
+float volume_of(const std::vector<Stone>& stones) {
+  float volume = 0;
+  for (const Stone& stone : stones) volume += stone.measure.volume;
+  return volume;
+}
+
 /// A layer is 14 by 11 D50 at about 500 stones and grows alike; a truck bed is filled 0.45 of its
 /// width deep and is 1.9 times as long as wide.
 void size_place(Place& place, const std::vector<Stone>& stones, float d50) {
-  float volume = 0;
-  for (const Stone& stone : stones) volume += stone.measure.volume;
+  const float volume = volume_of(stones);
   if (place.kind == PileKind::layer) {
     const float area = volume / filled / (layer_thickness_in_d50 * d50);
-    place.length = std::sqrt(area * 14 / 11);
+    place.length = std::sqrt(area * long_for_wide);
     place.width = area / place.length;
   } else if (place.kind == PileKind::truck) {
     place.width = std::pow(volume / filled / (0.45F * 1.9F), 1.0F / 3.0F);
@@ -25,6 +32,16 @@ void size_place(Place& place, const std::vector<Stone>& stones, float d50) {
 }
 
 }  // namespace
+
+int stones_in_layer_of(float length_in_d50, const AskedGradation& gradation, RockMix mix,
+                       unsigned seed) {
+  constexpr int some = 1000;
+  const float d50 = static_cast<float>(gradation.d50().meters());
+  const float volume = volume_of(make_stones(gradation, mix, some, seed)) / (d50 * d50 * d50);
+  const float wanted =
+      length_in_d50 * length_in_d50 / long_for_wide * layer_thickness_in_d50 * filled;
+  return static_cast<int>(std::lround(some * wanted / volume));
+}
 
 Vec3 Pile::up() const { return {0, std::sin(request.place.slope), std::cos(request.place.slope)}; }
 

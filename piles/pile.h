@@ -27,6 +27,10 @@ struct Pile {
   std::vector<const Stone*> all() const;
 };
 
+/// How many such stones make a layer so many D50 long.
+int stones_in_layer_of(float length_in_d50, const AskedGradation& gradation, RockMix mix,
+                       unsigned seed);
+
 /// The same request gives the same pile.
 Pile make_pile(PileRequest request);
 

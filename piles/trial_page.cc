@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <functional>
 #include <map>
@@ -105,47 +106,86 @@ struct PoolRow {
   bool found;
   bool straight_on;
   bool oblique;
+  bool calibrated = false;  ///< on the other pile of the same rock
 };
 
-std::string pool_row(const std::vector<TriedPile>& piles, const PoolRow& row) {
-  Ratios sizes[3];
-  int held[3] = {0, 0, 0};
-  int refused = 0;
-  for (const auto& pile : piles) {
-    std::vector<Photo> photos;
-    const auto judge = [&] {
-      const auto said = sizes_said(pile, photos);
-      photos.clear();
-      if (!said) {
-        ++refused;
-        return;
-      }
-      for (std::size_t i = 0; i < tried_percents.size(); ++i) {
-        const auto size = said->sizes.find(tried_percents[i]);
-        if (size == said->sizes.end()) continue;
-        const double truth = pile.sizes.at(tried_percents[i]);
-        sizes[i].add(size->second.size.meters() / truth);
-        held[i] += size->second.low().meters() <= truth && truth <= size->second.high().meters();
-      }
-    };
-    for (const auto& picture : pile.pictures) {
-      const bool is_straight = straight(pile, picture);
-      if (!picture.why_not.empty() || !(is_straight ? row.straight_on : row.oblique)) continue;
-      photos.push_back(row.found ? picture.found_photo : picture.true_photo);
-      if (photos.size() == row.photos) judge();
-    }
+/// Which photos of a pile a row takes, in their order.
+std::vector<Photo> photos_of(const TriedPile& pile, const PoolRow& row) {
+  std::vector<Photo> photos;
+  for (const auto& picture : pile.pictures) {
+    const bool asked = straight(pile, picture) ? row.straight_on : row.oblique;
+    if (!picture.why_not.empty() || !asked) continue;
+    photos.push_back(row.found ? picture.found_photo : picture.true_photo);
   }
-  std::string text = fmt::format("| {} | {} |", row.name, row.found ? "network" : "true");
-  for (std::size_t i = 0; i < tried_percents.size(); ++i) {
-    const auto n = static_cast<double>(sizes[i].logs.size());
-    text += n < 2 ? " – |"
-                  : fmt::format(" {}; {:.0f} %; {:.0f} % |", sizes[i].text(),
-                                100 * sizes[i].nine_of_ten(), 100 * held[i] / n);
-  }
-  return text + fmt::format(" {} |\n", refused);
+  return photos;
 }
 
-std::string pool_table(const std::vector<TriedPile>& piles) {
+/// Errors of what photos say of a pile, and how often its interval held.
+struct PoolErrors {
+  std::array<Ratios, 3> sizes;
+  std::array<int, 3> held{};
+  int refused = 0;
+
+  void add(const TriedPile& pile, const std::optional<SizesSaid>& said) {
+    if (!said) {
+      ++refused;
+      return;
+    }
+    for (std::size_t i = 0; i < tried_percents.size(); ++i) {
+      const auto size = said->sizes.find(tried_percents[i]);
+      if (size == said->sizes.end()) continue;
+      const double truth = pile.sizes.at(tried_percents[i]);
+      sizes[i].add(size->second.size.meters() / truth);
+      held[i] += size->second.low().meters() <= truth && truth <= size->second.high().meters();
+    }
+  }
+
+  /// "0.98 / 6 %; 12 %; 90 % |" of each size.
+  std::string text() const {
+    std::string text;
+    for (std::size_t i = 0; i < sizes.size(); ++i) {
+      const auto n = static_cast<double>(sizes[i].logs.size());
+      text += n < 2 ? " – |"
+                    : fmt::format(" {}; {:.0f} %; {:.0f} % |", sizes[i].text(),
+                                  100 * sizes[i].nine_of_ten(), 100 * held[i] / n);
+    }
+    return text;
+  }
+};
+
+/// The pile beside this one that was made of the same rock by another seed.
+const TriedPile* same_rock_beside(const std::vector<TriedPile>& piles, std::size_t number) {
+  const auto same = [&](const TriedPile& other) {
+    return other.rock == piles[number].rock && other.form == piles[number].form;
+  };
+  const std::size_t beside = number % 2 == 0 ? number + 1 : number - 1;
+  return beside < piles.size() && same(piles[beside]) ? &piles[beside] : nullptr;
+}
+
+std::string pool_row(const std::vector<TriedPile>& piles, const PoolRow& row) {
+  PoolErrors errors;
+  for (std::size_t number = 0; number < piles.size(); ++number) {
+    const TriedPile& pile = piles[number];
+    std::vector<PhotoCalibration> calibrations;
+    if (row.calibrated) {
+      const TriedPile* known = same_rock_beside(piles, number);
+      const auto photos = known == nullptr ? std::vector<Photo>{} : photos_of(*known, row);
+      const auto calibration = photos.empty() ? std::nullopt : calibration_on(*known, photos);
+      if (!calibration) continue;
+      calibrations.push_back(*calibration);
+    }
+    const auto photos = photos_of(pile, row);
+    for (std::size_t first = 0; first + row.photos <= photos.size(); first += row.photos) {
+      const auto from = photos.begin() + static_cast<std::ptrdiff_t>(first);
+      errors.add(pile, sizes_said(pile, {from, from + static_cast<std::ptrdiff_t>(row.photos)},
+                                  calibrations));
+    }
+  }
+  return fmt::format("| {} | {} |{} {} |\n", row.name, row.found ? "network" : "true",
+                     errors.text(), errors.refused);
+}
+
+std::string pool_table(const std::vector<TriedPile>& piles, bool pairs_of_one_rock) {
   std::string text =
       "| Photos together | outlines | D15 | D50 | D85 | refused "
       "|\n|---|---|---|---|---|---|\n";
@@ -157,6 +197,10 @@ std::string pool_table(const std::vector<TriedPile>& piles) {
                                PoolRow{"eight, half and half", 8, found, true, true}}) {
       text += pool_row(piles, row);
     }
+    if (!pairs_of_one_rock) continue;
+    text += pool_row(piles, {"one, straight on, calibrated", 1, found, true, false, true});
+    text += pool_row(piles, {"four, straight on, calibrated", 4, found, true, false, true});
+    text += pool_row(piles, {"four, oblique, calibrated", 4, found, false, true, true});
   }
   return text;
 }
@@ -190,64 +234,98 @@ std::string form_table(const std::vector<TriedPile>& piles) {
   return text;
 }
 
+/// Those whose pictures lie side by side, or all others.
+std::vector<TriedPile> those(const std::vector<TriedPile>& piles, bool apart) {
+  std::vector<TriedPile> found;
+  for (const auto& pile : piles) {
+    if (pile.apart == apart) found.push_back(pile);
+  }
+  return found;
+}
+
+std::size_t pictures_of(const std::vector<TriedPile>& piles) {
+  std::size_t pictures = 0;
+  for (const auto& pile : piles) pictures += pile.pictures.size();
+  return pictures;
+}
+
+/// "8 pictures were refused (8 of them as `no-rock`)", or that none was.
+std::string refusals(const std::vector<TriedPile>& piles) {
+  std::map<std::string, int> refused;
+  int all = 0;
+  for (const auto& pile : piles) {
+    for (const auto& picture : pile.pictures) {
+      if (picture.why_not.empty()) continue;
+      ++all;
+      ++refused[picture.why_not];
+    }
+  }
+  if (all == 0) return "No picture was refused.";
+  std::string reasons;
+  for (const auto& [code, count] : refused) {
+    reasons += fmt::format("{}{} of them as `{}`", reasons.empty() ? "" : ", ", count, code);
+  }
+  return fmt::format("{} pictures were refused ({}).", all, reasons);
+}
+
 }  // namespace
 
 std::string trial_page(const std::vector<TriedPile>& piles) {
-  std::size_t pictures = 0;
-  std::map<std::string, int> refused;
-  for (const auto& pile : piles) {
-    for (const auto& picture : pile.pictures) {
-      ++pictures;
-      if (!picture.why_not.empty()) ++refused[picture.why_not];
-    }
-  }
-  int all_refused = 0;
-  std::string reasons;
-  for (const auto& [code, count] : refused) {
-    all_refused += count;
-    reasons += fmt::format("{}{} of them as `{}`", reasons.empty() ? "" : ", ", count, code);
-  }
-  return fmt::format(
+  const auto guided = those(piles, true);
+  const auto others = those(piles, false);
+  std::string page =
       "# Stones outlined on photographs\n\n"
       "How well are stones found on a photograph, and what do they say of the pile? The network "
-      "was "
-      "trained on rendered piles (`piles/training/README.md`) and is tried here on others that it "
-      "never saw: {} piles, {} pictures of 768 × 576 as a phone keeps them, half straight on and "
-      "half oblique, with the exact scale. **Nothing here was checked against real rock of known "
-      "size.** The page is written by `piles trial`.\n\n"
-      "Entries are the mean of the ratio and the standard deviation of its logarithm.\n\n"
-      "## What is found against true outlines\n\n"
-      "Matched: the true stone and what was found share more than half of what both cover. Sizes: "
-      "as photographed, from what was found over that from true outlines. {} pictures were refused "
-      "({}): rock that fills too little of the frame.\n\n{}\n"
-      "## What the photos say against the whole pile\n\n"
-      "After the factors of view; ratio / deviation; the error that nine of ten keep within; how "
-      "often the stated 90 % interval holds. The factors come from the first study and from 20 "
-      "other piles, not from these. *Refused* counts sets with fewer than 50 whole stones, stones "
-      "in one corner only, or contradicting marks.\n\n{}\n"
+      "was trained on rendered piles (`piles/training/README.md`) and is tried here on others that "
+      "it never saw, in pictures as a phone keeps them, half straight on and half oblique, with "
+      "the exact scale. **Nothing here was checked against real rock of known size.** The page is "
+      "written by `piles trial`.\n\n"
+      "Entries are the mean of the ratio and the standard deviation of its logarithm; against the "
+      "pile also the error that nine of ten keep within, and how often the stated 90 % interval "
+      "holds. *Matched*: the true stone and what was found share more than half of what both "
+      "cover. *Refused* counts sets with fewer than 50 whole stones, stones in one corner only, or "
+      "contradicting marks. Sizes against true outlines are as photographed; against the pile, "
+      "after the factors of view, which come from the first study and from 20 other piles, not "
+      "from these.\n\n";
+  if (!guided.empty()) {
+    page += fmt::format(
+        "## Photos taken as the screen asks\n\n"
+        "{} layers, {} pictures of 1024 × 768, each 12 to 14 D50 wide (a fifth less where sizes "
+        "spread far); the four square to the face lie side by side, and so do the four oblique "
+        "ones. {}\n\n"
+        "Against true outlines:\n\n{}\n"
+        "Against the whole pile:\n\n{}\n"
+        "*Calibrated*: the factors are those that photos of another pile of the same rock gave, "
+        "whose sizes were known (`photo_calibrations`).\n\n",
+        guided.size(), pictures_of(guided), refusals(guided), outline_table(guided),
+        pool_table(guided, true));
+  }
+  page += fmt::format(
+      "## Photos of all kinds\n\n"
+      "{} smaller piles, a quarter of them heaps, {} pictures of 768 × 576, 3 to 13 D50 wide. Four "
+      "pictures of one of these piles are together wider than its face, so they show much the same "
+      "rock. {}\n\n"
+      "Against true outlines:\n\n{}\n"
+      "Against the whole pile:\n\n{}\n"
       "## Why true outlines do not give one factor\n\n"
-      "Straight on, true outlines, D50. The size seen is the diameter of a circle of the visible "
-      "area; the true size is the intermediate axis (or the sphere of the same volume, where a "
-      "class "
-      "is stated in mass).\n\n{}\n"
+      "All piles, straight on, true outlines, D50. The size seen is the diameter of a circle of "
+      "the visible area; the true size is the intermediate axis (or the sphere of the same volume, "
+      "where a class is stated in mass).\n\n{}\n"
       "Hulls of random points, of which the factors of the first study were found, are the leanest "
       "of forms and are seen smallest, as there; all other forms are seen larger. **The factor "
-      "hangs "
-      "on the form of the rock**, which no picture here tells: what outlines show of form was "
-      "tried, "
-      "and does not help on other piles (`piles/training/README.md`). The factors used are 1.10 "
-      "times those of the study, and 7 % of error for the form goes into every interval. Calibrate "
-      "on rock of the site that was weighed or taped (`photo_calibrations`), and that error is "
-      "gone.\n\n"
-      "Four pictures of one of these piles are together wider than its face, so they show much the "
-      "same rock; four that do not overlap say more.\n\n"
+      "hangs on the form of the rock**, which no picture here tells: what outlines show of form "
+      "was tried, and does not help on other piles (`piles/training/README.md`). The factors used "
+      "are 1.10 times those of the study, and 7 % of error for the form goes into every interval. "
+      "Calibrate on rock of the site that was weighed or taped (`photo_calibrations`), and that "
+      "error is gone.\n\n"
       "## A real photograph\n\n"
       "The one real photograph of loose stone at hand, gravel of unknown size (CC0), is outlined "
-      "in "
-      "the tests: more than 900 stones, the median by area 16.5 to 20.5 pixels and the same within "
-      "10 % when a part of it is enlarged twice. Drawn walls, pages and lawns are refused there.\n",
-      piles.size(), pictures, all_refused, reasons, outline_table(piles), pool_table(piles),
-      form_table(piles));
+      "in the tests: more than 900 stones, the median by area 16.5 to 20.5 pixels and the same "
+      "within 10 % when a part of it is enlarged twice. Drawn walls, pages and lawns are refused "
+      "there.\n",
+      others.size(), pictures_of(others), refusals(others), outline_table(others),
+      pool_table(others, false), form_table(piles));
+  return page;
 }
 
 }  // namespace proofstone::piles

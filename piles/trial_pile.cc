@@ -101,6 +101,7 @@ Expected<TrialPicture> read_picture(const std::filesystem::path& folder, const s
   picture.photo = bare_photo(truth);
   picture.weather = truth.at("look").at("sun").get<bool>() ? "sun" : "overcast";
   picture.dust = truth.at("look").at("dust").get<double>();
+  picture.apart = truth.contains("quarter");
   return picture;
 }
 
@@ -128,6 +129,7 @@ Expected<TrialPile> read_trial_pile(const std::string& folder) {
     shapes[stone.at("shape").get<std::string>()] += 1;
   }
   pile.form = form_of(shapes, static_cast<double>(pile.stone_sizes.size()));
+  pile.rock = truth.at("rock").get<std::string>();
   pile.heap = truth.at("kind") == "heap";
   const Json& sizes = truth.at("whole_pile").at("size_at_percent_smaller_by_mass");
   for (const int percent : {15, 50, 85}) {

@@ -17,6 +17,7 @@ struct TrialPicture {
   Photo photo;          ///< with its exact scale by two staffs, and nothing drawn on it
   std::string weather;  ///< "sun" or "overcast"
   double dust = 0;
+  bool apart = false;  ///< it lies beside the others of its kind of view
 };
 
 /// A pile with its pictures.
@@ -24,6 +25,7 @@ struct TrialPile {
   std::string name;
   std::string form;  ///< what most of its stones are: "blocks", "slabs", "river
                      ///< stones" …
+  std::string rock;  ///< the words of its gradation
   bool heap = false;
   std::map<int, double> sizes;      ///< of the whole pile in metres, by percent
   std::vector<double> stone_sizes;  ///< in metres, by the stone's number less one

@@ -117,24 +117,26 @@ nlohmann::ordered_json picture_truth(const Picture& picture, float linear_exposu
   for (const ScaleObject& object : picture.objects) {
     objects.push_back(object_truth(object, camera));
   }
-  return {{"proofstone", "pile picture"},
-          {"camera",
-           {{"position", numbers(camera.position)},
-            {"right", numbers(camera.right)},
-            {"down", numbers(camera.down)},
-            {"forward", numbers(camera.forward)},
-            {"focal_pixels", camera.focal_pixels},
-            {"width", camera.width},
-            {"height", camera.height}}},
-          {"mean_plane",
-           {{"point", numbers(view.plane.point)},
-            {"normal", numbers(view.plane.normal)},
-            {"view_angle_radians", view.angle},
-            {"distance", view.distance}}},
-          {"linear_exposure", linear_exposure},
-          {"look", look_truth(picture.look)},
-          {"scale_objects", objects},
-          {"stones_in_view", visible}};
+  Json truth{{"proofstone", "pile picture"},
+             {"camera",
+              {{"position", numbers(camera.position)},
+               {"right", numbers(camera.right)},
+               {"down", numbers(camera.down)},
+               {"forward", numbers(camera.forward)},
+               {"focal_pixels", camera.focal_pixels},
+               {"width", camera.width},
+               {"height", camera.height}}},
+             {"mean_plane",
+              {{"point", numbers(view.plane.point)},
+               {"normal", numbers(view.plane.normal)},
+               {"view_angle_radians", view.angle},
+               {"distance", view.distance}}},
+             {"linear_exposure", linear_exposure},
+             {"look", look_truth(picture.look)},
+             {"scale_objects", objects},
+             {"stones_in_view", visible}};
+  if (view.quarter) truth["quarter"] = *view.quarter;
+  return truth;
 }
 
 }  // namespace proofstone::piles

@@ -51,8 +51,13 @@ Stand draw_stand(const Pile& pile, const PileSurface& surface, const ViewRequest
   }
   const float side = draws.within(0.35F);
   Stand stand;
-  stand.x = draws.within(surface.reach_x - 0.5F * frame);
-  stand.y = draws.within(surface.reach_y - 0.5F * tall);
+  if (request.quarter) {
+    stand.x = (*request.quarter % 2 == 0 ? -0.5F : 0.5F) * frame;
+    stand.y = (*request.quarter < 2 ? -0.5F : 0.5F) * tall;
+  } else {
+    stand.x = draws.within(surface.reach_x - 0.5F * frame);
+    stand.y = draws.within(surface.reach_y - 0.5F * tall);
+  }
   stand.towards_viewer = {std::sin(side), -std::cos(side), 0};
   return stand;
 }
@@ -91,6 +96,7 @@ View draw_view(const Pile& pile, const PileSurface& surface, const ViewRequest& 
   const float frame = request.frame_in_d50 * pile.d50();
   const Stand stand = draw_stand(pile, surface, request, draws);
   View view;
+  view.quarter = request.quarter;
   const float around = std::min(0.45F * frame, 0.6F * std::min(surface.reach_x, surface.reach_y));
   view.plane = surface.map.plane_at(stand.x, stand.y, around);
   view.target = view.plane.point;

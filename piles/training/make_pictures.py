@@ -3,11 +3,15 @@
     python3 make_pictures.py PILES_PROGRAM FOLDER --for training --piles 180 [--seconds 300]
     python3 make_pictures.py PILES_PROGRAM FOLDER --for study --piles 160
     python3 make_pictures.py PILES_PROGRAM FOLDER --for trial --piles 72
+    python3 make_pictures.py PILES_PROGRAM FOLDER --for guided --piles 48
 
 The same number gives the same pile. Piles to train on, to fit what outlines say (study) and to try
 both (trial) have seeds of their own; half of the trial's have curves of rock classes that stand
 nowhere else. Of study and trial, form, weather, frame and so on are dealt out evenly, each in an
-order of its own. What is not done after so many seconds is left.
+order of its own. Guided piles are large layers, taken as the screen asks: 12 to 14 D50 wide, four
+pictures square to the face side by side and four oblique ones. An odd one is the pile before it
+once more, with other stones: what the rock of one says of that of the other. What is not done
+after so many seconds is left.
 """
 
 import argparse
@@ -22,6 +26,8 @@ SPREADS = ["very-uniform", "class-type", "broad", "very-broad"]
 MIXES = ["quarried", "quarried", "slabs", "river", "mixed", "splinters"]
 WEATHERS = ["any", "any", "any", "sun", "overcast", "dusty", "wet", "snow", "mossy"]
 TRIAL_CLASSES = ["fhwa-2", "fhwa-3", "fhwa-5", "front-range-m"]
+# Four frames of rock with more small stones than these have would take over 5,000 stones.
+GUIDED_ROCK = ["fhwa-2", "fhwa-3", "fhwa-5", "very-uniform", "class-type", "broad"]
 STUDY_CLASSES = ["fhwa-4", "fhwa-6", "front-range-l", "front-range-h"]
 # Piles over which everything is dealt out evenly.
 ROUND = 24
@@ -91,7 +97,24 @@ def trial_pile(number):
     return dealt_pile("trial", TRIAL_CLASSES, 900000, number)
 
 
-WORDS = {"training": training_pile, "study": study_pile, "trial": trial_pile}
+def guided_pile(number):
+    """Words of `piles make` for a layer whose four frames lie side by side."""
+    def card(name, cards):
+        return dealt("guided", name, cards, number // 2)
+
+    rock = card("rock", GUIDED_ROCK)
+    frame = card("frame", [12, 13, 14])
+    words = ["--layer", "--apart"]
+    words += ["--spread", rock, "--d50", "12 in"] if rock in SPREADS else ["--class", rock]
+    words += ["--slope", card("slope", ["2H:1V", "1.5H:1V"])]
+    words += ["--mix", card("mix", ["quarried", "splinters", "mixed", "slabs", "river"])]
+    words += ["--weather", card("weather", ["any", "sun", "overcast", "dusty", "wet"])]
+    narrower = FILLED.get(rock, (1, 1))[0]
+    words += ["--frame", f"{narrower * frame:g}", "--width", "1024"]
+    return words + ["--seed", str(1100000 + number), "--samples", "8", "--pictures", "8"]
+
+
+WORDS = {"training": training_pile, "study": study_pile, "trial": trial_pile, "guided": guided_pile}
 
 
 def make(program, words, folder, ends):
@@ -100,7 +123,7 @@ def make(program, words, folder, ends):
         return
     folder.mkdir(parents=True, exist_ok=True)
     try:
-        subprocess.run([program, "make", *words, "--width", "768", "--out", str(folder)],
+        subprocess.run([program, "make", "--width", "768", *words, "--out", str(folder)],
                        stdout=subprocess.DEVNULL, timeout=left, check=True)
         (folder / "done").touch()
     except subprocess.TimeoutExpired:
