@@ -13,6 +13,7 @@
 #include "piles/options.h"
 #include "piles/piece_table.h"
 #include "piles/trial_page.h"
+#include "piles/tried_file.h"
 #include "piles/truth.h"
 
 namespace proofstone::piles {
@@ -187,20 +188,27 @@ bool write_of_trial(const Options& options, const char* name, Write write) {
   return false;
 }
 
-/// Tries the network on every pile in a folder, and writes the page and the tables.
-int make_trial(const Options& options) {
+/// Tries the network on every pile in the folder that is named.
+Expected<std::vector<TriedPile>> piles_tried(const Options& options) {
   const auto network = network_of(options);
-  if (!network) return refuse(network.problems());
+  if (!network) return network.problems();
   const auto folders = pile_folders(options.from);
   if (folders.empty()) {
-    std::fprintf(stderr, "There is no pile in %s.\n", options.from.c_str());
-    return failed;
+    return Problem{"no-piles", "There is no pile in the folder.", options.from, "",
+                   "a folder of folders that `piles make` wrote"};
   }
-  const auto tried = tried_piles(folders, *network, options.effort.threads);
+  return tried_piles(folders, *network, options.effort.threads);
+}
+
+/// Judges what was tried, now or before, and writes the page and the tables.
+int make_trial(const Options& options) {
+  const auto tried = options.tried.empty() ? piles_tried(options) : read_tried(options.tried);
   if (!tried) return refuse(tried.problems());
+  const bool page = write_of_trial(options, "photo-outlines.md",
+                                   [&](std::ostream& out) { out << trial_page(*tried); });
+  if (!page || !options.tried.empty()) return page ? done : failed;
   const bool written =
-      write_of_trial(options, "photo-outlines.md",
-                     [&](std::ostream& out) { out << trial_page(*tried); }) &&
+      write_of_trial(options, "tried.json", [&](std::ostream& out) { write_tried(out, *tried); }) &&
       write_of_trial(options, "pictures.csv",
                      [&](std::ostream& out) { write_pictures(out, *tried); }) &&
       write_of_trial(options, "pieces.csv", [&](std::ostream& out) { write_pieces(out, *tried); });

@@ -18,8 +18,10 @@ const char* const help_text =
   piles reference --class ID --out DIR                  rock inside a class, too fine and too coarse,
                                                         beside a one-foot rule
   piles trial --from DIR --out DIR                      outlines found by the network against what is true of
-                                                        the piles in DIR; writes photo-outlines.md and,
-                                                        to be fitted, pictures.csv and pieces.csv
+                                                        the piles in DIR; writes photo-outlines.md,
+                                                        tried.json and, to be fitted, pictures.csv and
+                                                        pieces.csv
+  piles trial --tried FILE --out DIR                    the same page from tried.json, without the piles
   piles help                                            this text
 
 What the pile is made of
@@ -131,6 +133,11 @@ const std::map<std::string, Setting>& settings() {
          o.weights = text;
          return !text.empty();
        }},
+      {"tried",
+       [](Options& o, const std::string& text) {
+         o.tried = text;
+         return !text.empty();
+       }},
       {"class",
        [](Options& o, const std::string& text) {
          o.rock_class = text;
@@ -222,8 +229,10 @@ Expected<Options> read_options(const std::vector<std::string>& line) {
   }
   if (options.command == Options::Command::help) return options;
   if (options.out.empty()) return usage("--out DIR says where to write; it is missing.");
-  if (options.command == Options::Command::trial && options.from.empty()) {
-    return usage("`piles trial` needs --from DIR, a folder of piles with their pictures.");
+  if (options.command == Options::Command::trial && options.from.empty() == options.tried.empty()) {
+    return usage(
+        "`piles trial` needs --from DIR, a folder of piles with their pictures, or --tried FILE, "
+        "and not both.");
   }
   if (options.command == Options::Command::reference && options.rock_class.empty()) {
     return usage("`piles reference` needs --class ID.");

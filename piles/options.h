@@ -14,6 +14,7 @@ struct Options {
   std::string out;
   std::string from;     ///< folder of piles to try the outlines on
   std::string weights;  ///< file of another network than the one that is built in; may be empty
+  std::string tried;    ///< file of a trial to judge again; may be empty
 
   std::string rock_class;
   RockAgainstClass against = RockAgainstClass::inside;

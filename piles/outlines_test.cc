@@ -245,5 +245,27 @@ TEST(View, IsHeldAsAsked) {
   EXPECT_NEAR(middle->y(), 384, 0.5);
 }
 
+TEST(View, QuartersLieSideBySide) {
+  std::vector<Vec3> targets;
+  for (int quarter = 0; quarter < 4; ++quarter) {
+    const ViewRequest request{ViewKind::straight, 5, 400, 300, quarter};
+    targets.push_back(draw_view(layer().pile, layer().surface, request, 1).target);
+  }
+  const float frame = 5 * layer().pile.d50();
+  EXPECT_NEAR(targets[1].x() - targets[0].x(), frame, 1e-4F);
+  EXPECT_NEAR(targets[3].x() - targets[2].x(), frame, 1e-4F);
+  EXPECT_NEAR(targets[2].y() - targets[0].y(), 0.75F * frame, 1e-4F);
+  EXPECT_NEAR(targets[3].y() - targets[1].y(), 0.75F * frame, 1e-4F);
+}
+
+TEST(Pile, HasAsManyStonesAsMakeALayerSoLong) {
+  const Pile& pile = layer().pile;
+  const PileRequest& request = pile.request;
+  const int stones = stones_in_layer_of(request.place.length / pile.d50(), request.gradation,
+                                        request.mix, request.seed);
+  // It is worked out on other stones, whose volume strays by some percent.
+  EXPECT_NEAR(stones, 500, 30);
+}
+
 }  // namespace
 }  // namespace proofstone::piles

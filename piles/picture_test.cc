@@ -113,16 +113,20 @@ TEST(Options, AreReadAndRefused) {
   EXPECT_NEAR(good->place.slope, std::atan(0.5), 1e-6);
   EXPECT_EQ(good->against, RockAgainstClass::too_fine);
   EXPECT_EQ(good->stones, 300);
-  for (const std::vector<std::string>& bad : {std::vector<std::string>{"dance"},
-                                              {"make"},
-                                              {"make", "--out"},
-                                              {"make", "--colour", "red"},
-                                              {"make", "--stones", "2.5", "--out", "x"},
-                                              {"make", "--stones", "5", "--out", "x"},
-                                              {"make", "--class", "none", "--out", "x"},
-                                              {"reference", "--out", "x"},
-                                              {"make", "--heap", "--slope", "2H:1V", "--out", "x"},
-                                              {"make", "--weather", "hail", "--out", "x"}}) {
+  for (const std::vector<std::string>& bad :
+       {std::vector<std::string>{"dance"},
+        {"make"},
+        {"make", "--out"},
+        {"make", "--colour", "red"},
+        {"make", "--stones", "2.5", "--out", "x"},
+        {"make", "--stones", "5", "--out", "x"},
+        {"make", "--class", "none", "--out", "x"},
+        {"reference", "--out", "x"},
+        {"make", "--heap", "--slope", "2H:1V", "--out", "x"},
+        {"make", "--heap", "--apart", "--out", "x"},
+        {"trial", "--out", "x"},
+        {"trial", "--from", "y", "--tried", "z", "--out", "x"},
+        {"make", "--weather", "hail", "--out", "x"}}) {
     const auto refused = read_options(bad);
     ASSERT_FALSE(refused) << bad.back();
     EXPECT_EQ(refused.problems()[0].code, "usage");

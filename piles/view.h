@@ -33,7 +33,7 @@ struct ViewRequest {
   int width = 1024;
   int height = 768;
   /// Which of the four frames that lie side by side on a layer, 0 to 3; none: anywhere on it.
-  std::optional<int> quarter;
+  std::optional<int> quarter = {};
 };
 
 /// A camera before a pile, and the mean plane of what it sees.
@@ -41,9 +41,9 @@ struct View {
   Camera camera;
   Vec3 target;
   SurfaceMap::Plane plane;
-  float angle = 0;             ///< between the camera's axis and the plane's normal, radians
-  float distance = 0;          ///< to the target
-  std::optional<int> quarter;  ///< as asked
+  float angle = 0;                  ///< between the camera's axis and the plane's normal, radians
+  float distance = 0;               ///< to the target
+  std::optional<int> quarter = {};  ///< as asked
 };
 
 /// A view drawn from the seed, at a place where the pile fills as much of the frame as it can.
