@@ -48,7 +48,7 @@ function Values({ values }: { values: StatedValue[] }) {
         {values.map((value) => (
           <tr key={value.key} data-si={value.si}>
             <th scope="row">
-              <EngineText text={value.meaning} />
+              <EngineText text={value.meaning} of="meaning" />
             </th>
             <td class="symbol">{value.symbol}</td>
             <td class="amount">{value.text}</td>
@@ -63,7 +63,12 @@ function Values({ values }: { values: StatedValue[] }) {
 function valueRows(values: readonly StatedValue[]): CopiedCell[][] {
   return [
     [words.meaning, words.symbol, words.value, words.unit],
-    ...values.map(({ meaning, symbol, value, unit }) => [engineText(meaning), symbol, value, unit]),
+    ...values.map(({ meaning, symbol, value, unit }) => [
+      engineText(meaning, 'meaning'),
+      symbol,
+      value,
+      unit,
+    ]),
   ];
 }
 
@@ -72,7 +77,7 @@ function stepRows(steps: readonly Step[]): CopiedCell[][] {
     [words.symbol, words.meaning, words.value, words.unit, words.formula, words.source],
     ...steps.map(({ symbol, meaning, value, unit, formula, source }) => [
       symbol,
-      engineText(meaning),
+      engineText(meaning, 'meaning'),
       value,
       unit,
       formula,
@@ -105,7 +110,7 @@ function StepsTable({ steps }: { steps: Step[] }) {
               <td role="cell" class="symbol"></td>
             )}
             <td role="cell" class="meaning">
-              <EngineText text={step.meaning} />
+              <EngineText text={step.meaning} of="meaning" />
             </td>
             <td role="cell" class="amount">
               {step.text}
@@ -188,7 +193,7 @@ function FindingBody({ finding, stands }: { finding: Finding; stands: boolean })
             <div>
               <dt>{words.margin}</dt>
               <dd>
-                {margin.text}
+                {engineText(margin.text)}
                 <MarginBar margin={margin} />
               </dd>
             </div>
@@ -291,7 +296,9 @@ export function FindingCard({ finding, linked, printing, stands = true }: Findin
           </h4>
           <span class="line">
             <span class="phrase">{strings.outcomes[finding.outcome]}</span>{' '}
-            {finding.margin && <span class="margin">{words.marginOf(finding.margin.text)}</span>}{' '}
+            {finding.margin && (
+              <span class="margin">{words.marginOf(engineText(finding.margin.text))}</span>
+            )}{' '}
             {finding.governs && <span class="governs">{words.governs}</span>}
           </span>
         </span>

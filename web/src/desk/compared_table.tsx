@@ -66,7 +66,7 @@ function CellSaid({ cell, ofEngine }: { cell: ComparedCell; ofEngine: boolean })
     <span>
       <Words text={cell.text} ofEngine={ofEngine} />
       {cell.margin !== undefined && (
-        <span class="cell-margin">{strings.card.marginOf(cell.margin)}</span>
+        <span class="cell-margin">{strings.card.marginOf(engineText(cell.margin))}</span>
       )}
     </span>
   );

@@ -53,7 +53,7 @@ function inputRows(of: readonly Finding[]): ComparedRow[] {
     .filter(([, number]) => number > 1)
     .sort(([, one], [, other]) => other - one)
     .map(([meaning]) =>
-      row(words.input(engineText(meaning)), of, (finding) => {
+      row(words.input(engineText(meaning, 'meaning')), of, (finding) => {
         const step = inputsOf(finding).find((one) => one.meaning === meaning);
         return step ? { text: words.given(step.symbol, step.text) } : nothing;
       }),
@@ -61,7 +61,9 @@ function inputRows(of: readonly Finding[]): ComparedRow[] {
   const alone = row(words.alsoGiven, of, (finding) => {
     const lines = inputsOf(finding)
       .filter(({ meaning }) => taken.get(meaning) === 1)
-      .map(({ symbol, text, meaning }) => words.givenAs(symbol, text, engineText(meaning)));
+      .map(({ symbol, text, meaning }) =>
+        words.givenAs(symbol, text, engineText(meaning, 'meaning')),
+      );
     return lines.length > 0 ? { text: '', lines } : nothing;
   });
   return [...shared, ...(alone.cells.some(({ lines }) => lines) ? [alone] : [])];

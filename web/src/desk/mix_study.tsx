@@ -45,7 +45,7 @@ function besideOneAnother(stands: Finding | undefined, proposed: Finding): Compa
         })),
       },
       ...meanings.map((meaning) => ({
-        what: engineText(meaning),
+        what: engineText(meaning, 'meaning'),
         cells: findings.map(({ values }) => ({
           text: values.find((value) => value.meaning === meaning)?.text ?? words.none,
         })),

@@ -1,6 +1,6 @@
 /** What every page that looks into one item has: the way back, a heading, what it comes to. */
 import type { ComponentChildren } from 'preact';
-import { EngineText, WrittenInEnglish } from '../engine_text';
+import { EngineText, engineText, WrittenInEnglish } from '../engine_text';
 import type { Finding } from '../findings';
 import { FindingCard } from '../finding_card';
 import { OutcomeMark } from '../outcome_mark';
@@ -44,7 +44,7 @@ export function StudyVerdict({ finding }: { finding: Finding }) {
       <p class="study-phrase">
         <OutcomeMark outcome={finding.outcome} size={32} />{' '}
         <b>{strings.outcomes[finding.outcome]}</b>{' '}
-        {finding.margin && <span>{strings.card.marginOf(finding.margin.text)}</span>}
+        {finding.margin && <span>{strings.card.marginOf(engineText(finding.margin.text))}</span>}
       </p>
       <p>
         <EngineText text={finding.sentence} />

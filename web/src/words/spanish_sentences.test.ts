@@ -19,6 +19,9 @@ const table = new SentenceTable(sentences, kinds);
 const kindAt: Record<string, string> = {
   headlines: 'headline',
   'titles of findings': 'title',
+  'meanings of values': 'meaning',
+  'meanings of steps': 'meaning',
+  'inputs and results of methods': 'meaning',
   'heads of tables': 'title',
   'titles of pictures': 'pictureTitle',
   'words in pictures': 'pictureWord',

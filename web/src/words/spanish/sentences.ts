@@ -12,6 +12,7 @@ import { counts } from './sentences/counts';
 import { blanketType, covers, partOfSlope, rockKind } from './sentences/covers';
 import { design } from './sentences/design';
 import * as designWords from './sentences/design_words';
+import { evidenceMeanings } from './sentences/evidence_meanings';
 import { entries } from './sentences/entries';
 import { filters, soilGroup } from './sentences/filters';
 import { bound, end, limit, sure, than, tried } from './sentences/limits';
@@ -33,12 +34,14 @@ import {
   rockRule,
   sizeMeaning,
 } from './sentences/reasons';
+import { rockMeanings } from './sentences/rock_meanings';
 import { amount, billItem, drift, loadName, result, rockTest, supply } from './sentences/supply';
 import { layer, part, tables, testLimit } from './sentences/tables';
 import { headline, title, titleOrName } from './sentences/titles';
 import { sectionPart, sectionView, typicalSections } from './sentences/typical_sections';
 import * as walkWords from './sentences/walk_words';
 import { walks } from './sentences/walks';
+import { waterMeanings } from './sentences/water_meanings';
 import { often, statedWater, water } from './sentences/water';
 
 const outcome: Record<string, string> = {
@@ -52,6 +55,7 @@ const outcome: Record<string, string> = {
 export const kinds = {
   title: { ...title, ...method, ...walkWords.check },
   titleOrName,
+  meaning: { ...waterMeanings, ...rockMeanings, ...evidenceMeanings },
   pictureTitle: { ...pictureTitle, ...title },
   pictureWord: { ...pictureWord, ...sectionPart },
   sectionPart,

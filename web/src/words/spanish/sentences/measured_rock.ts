@@ -1,5 +1,6 @@
 /** Measured rock taken through the design, and what could be done. */
 export const measuredRock: Record<string, string> = {
+  '{margin#} ({low#} to {high#})': '{margin} (de {low} a {high})',
   'Largest stone against the layer': 'La piedra más grande frente a la capa',
   'Measured {symbol} {size#} against {needed#} needed: margin {margin#}; it holds with {confidence!share} confidence.':
     'Medido {symbol} {size} frente a {needed} necesarios: holgura {margin}; resiste con {confidence} de confianza.',

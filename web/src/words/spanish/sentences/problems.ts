@@ -93,9 +93,9 @@ export const problems: Record<string, string> = {
   'a submittal that names this source': 'una presentación que nombre esta procedencia',
 
   // What a method lacks.
-  '{key} ({symbol}) is neither known from the zone nor stated for this method: {meaning!}.':
+  '{key} ({symbol}) is neither known from the zone nor stated for this method: {meaning!meaning}.':
     'El dato {key} ({symbol}) no se conoce de la zona ni se indica para este método: {meaning}.',
-  '{key} is neither known from the zone nor stated for this method: {meaning!}.':
+  '{key} is neither known from the zone nor stated for this method: {meaning!meaning}.':
     'El dato {key} no se conoce de la zona ni se indica para este método: {meaning}.',
   'a {kind!kind} in {units}': '{kind}, en {units}',
 };
