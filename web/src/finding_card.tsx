@@ -81,7 +81,7 @@ function stepRows(steps: readonly Step[]): CopiedCell[][] {
       value,
       unit,
       formula,
-      engineText(source),
+      engineText(source, 'origin'),
     ]),
   ];
 }
@@ -120,9 +120,9 @@ function StepsTable({ steps }: { steps: Step[] }) {
             </td>
             <td role="cell" class="origin">
               {step.formula ? (
-                <EngineText text={step.source} />
+                <EngineText text={step.source} of="origin" />
               ) : (
-                words.given(engineText(step.source))
+                words.given(engineText(step.source, 'origin'))
               )}
             </td>
           </tr>
@@ -142,7 +142,7 @@ function Limits({ limits }: { limits: Limit[] }) {
             <EngineText text={limit.sentence} />
             {limit.source && (
               <span class="origin">
-                <EngineText text={limit.source} />
+                <EngineText text={limit.source} of="origin" />
               </span>
             )}
           </span>

@@ -1,5 +1,6 @@
 /** Papers about the open site for one reader each, kept as pages to print and sign. */
 import { useState } from 'preact/hooks';
+import { problemWords } from './engine_problem';
 import { saveFile } from './save_file';
 import { type PaperAsked, writePaper } from './site_assessment';
 import { siteState } from './site_state';
@@ -32,7 +33,7 @@ export function Papers() {
     writePaper(paper)
       .then(({ html, problems }) => {
         if (html) saveFile(`${paper.kind}.html`, 'text/html', html);
-        else setTrouble((problems ?? []).map(({ sentence }) => sentence).join(' '));
+        else setTrouble((problems ?? []).map(problemWords).join(' '));
       })
       .catch(() => setTrouble(words.failed));
   };
@@ -40,6 +41,7 @@ export function Papers() {
   return (
     <details class="papers">
       <summary>{words.heading}</summary>
+      {words.inEnglish && <p class="written-in-english">{words.inEnglish}</p>}
       <div class="papers-of-site">
         {(['design-book', 'placing-record'] as const).map((kind) => (
           <button key={kind} type="button" class="button quiet" onClick={() => write({ kind })}>

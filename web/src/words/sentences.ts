@@ -8,7 +8,8 @@ export interface EnginePiece {
 }
 
 /** Where a text of the engine stands, where that tells how it is to be read. */
-export type EngineTextKind = 'title' | 'headline' | 'meaning' | 'pictureTitle' | 'pictureWord';
+export type EngineTextKind =
+  'title' | 'headline' | 'meaning' | 'origin' | 'pictureTitle' | 'pictureWord';
 
 export function counted(number: number, one: string, many: string): string {
   return `${number} ${number === 1 ? one : many}`;

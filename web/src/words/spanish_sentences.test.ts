@@ -20,6 +20,8 @@ const kindAt: Record<string, string> = {
   headlines: 'headline',
   'titles of findings': 'title',
   'meanings of values': 'meaning',
+  'origins of steps': 'origin',
+  'origins of limits': 'origin',
   'meanings of steps': 'meaning',
   'inputs and results of methods': 'meaning',
   'heads of tables': 'title',

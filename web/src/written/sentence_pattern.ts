@@ -23,16 +23,33 @@ export function partsOf(pattern: string): Parts {
   return { texts, gaps };
 }
 
+/** Each word once: the engine writes in English. */
+export function wordsIn(text: string): Set<string> {
+  return new Set(text.match(/[A-Za-z]{3,}/g));
+}
+
+/** Words that stand whole in the fixed texts: what is in a gap may go on a word beside it. */
+function fixedWords(texts: readonly string[]): string[] {
+  const whole = texts.map((text, part) => {
+    const from = part === 0 ? text : text.replace(/^[A-Za-z]+/, '');
+    return part === texts.length - 1 ? from : from.replace(/[A-Za-z]+$/, '');
+  });
+  return [...wordsIn(whole.join(' '))];
+}
+
 export class SentencePattern {
   readonly written: Parts;
   readonly shown: Parts;
   /** How much of the sentence is fixed: the most specific pattern wins. */
   readonly fixed: number;
+  /** Words that every such sentence has. */
+  readonly words: readonly string[];
 
   constructor(written: string, shown: string) {
     this.written = partsOf(written);
     this.shown = partsOf(shown);
     this.fixed = this.written.texts.join('').length;
+    this.words = fixedWords(this.written.texts);
   }
 
   /** Whether the fixed words stand in the text, one after the other: quickly told, and seldom so. */

@@ -4,7 +4,7 @@
  */
 import type { EnginePiece } from '../words/sentences';
 import type { Known } from './gap';
-import { partsOf, SentencePattern } from './sentence_pattern';
+import { partsOf, SentencePattern, wordsIn } from './sentence_pattern';
 
 /** A sentence may end here, and another begin. */
 const boundary = /[.!?]["»)]? (?=["(]?[A-Z\d])/g;
@@ -15,8 +15,6 @@ const abbreviation = /(?:^|[ (])(?:[A-Z]|No|Eq|Eqs|Fig|St|approx|e\.g|i\.e|ed|vo
 /** So many texts are remembered. */
 const most = 20_000;
 
-const wordOf = (text: string) => /^[^\s{]+/.exec(text)?.[0] ?? '';
-
 /** What one pattern makes of a text, and how much of it the pattern fixes. */
 export interface Reading {
   shown: string;
@@ -26,38 +24,35 @@ export interface Reading {
 /** The sentences, or the words of one kind, to be looked up. */
 class Index {
   readonly #whole = new Map<string, string>();
-  /** Patterns by the first word that is fixed; those that begin with a gap under none. */
-  readonly #byFirstWord = new Map<string, SentencePattern[]>();
-  readonly #candidatesOf = new Map<string, SentencePattern[]>();
+  /** Patterns by the word in them that fewest others have; those without a word under none. */
+  readonly #byRarestWord = new Map<string, SentencePattern[]>();
   readonly #found = new Map<string, string | undefined>();
 
   constructor(table: Readonly<Record<string, string>>) {
+    const patterns: SentencePattern[] = [];
     for (const [written, shown] of Object.entries(table)) {
-      const { texts, gaps } = partsOf(written);
-      if (gaps.length === 0) this.#whole.set(written, shown);
-      else this.#add(texts[0] ?? '', new SentencePattern(written, shown));
+      if (partsOf(written).gaps.length === 0) this.#whole.set(written, shown);
+      else patterns.push(new SentencePattern(written, shown));
     }
-  }
-
-  #add(first: string, pattern: SentencePattern): void {
-    // A word that a gap goes on is not whole yet.
-    const word = /\s/.test(first) ? wordOf(first) : '';
-    const patterns = this.#byFirstWord.get(word) ?? [];
-    patterns.push(pattern);
-    this.#byFirstWord.set(word, patterns);
+    const having = new Map<string, number>();
+    for (const word of patterns.flatMap((pattern) => pattern.words)) {
+      having.set(word, (having.get(word) ?? 0) + 1);
+    }
+    for (const pattern of patterns) {
+      const [rarest = ''] = [...pattern.words].sort(
+        (one, other) => (having.get(one) ?? 0) - (having.get(other) ?? 0),
+      );
+      const others = this.#byRarestWord.get(rarest);
+      if (others) others.push(pattern);
+      else this.#byRarestWord.set(rarest, [pattern]);
+    }
   }
 
   /** Patterns that may fit, the most specific first. */
   #candidates(text: string): SentencePattern[] {
-    const word = wordOf(text);
-    const withWord = this.#byFirstWord.has(word) ? word : '';
-    const known = this.#candidatesOf.get(withWord);
-    if (known) return known;
-    const patterns = withWord === '' ? [] : (this.#byFirstWord.get(withWord) ?? []);
-    const found = [...patterns, ...(this.#byFirstWord.get('') ?? [])];
-    found.sort((one, other) => other.fixed - one.fixed);
-    this.#candidatesOf.set(withWord, found);
-    return found;
+    return ['', ...wordsIn(text)]
+      .flatMap((word) => this.#byRarestWord.get(word) ?? [])
+      .sort((one, other) => other.fixed - one.fixed);
   }
 
   shown(text: string, known: Known): string | undefined {
@@ -84,7 +79,9 @@ class Index {
 
 export class SentenceTable {
   readonly #sentences: Index;
-  readonly #kinds: ReadonlyMap<string, Index>;
+  readonly #words: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Words of a kind are put in order once they are asked for. */
+  readonly #kinds = new Map<string, Index>();
 
   /** `kinds` are words that stand in gaps of their kind only. */
   constructor(
@@ -92,16 +89,24 @@ export class SentenceTable {
     kinds: Readonly<Record<string, Readonly<Record<string, string>>>> = {},
   ) {
     this.#sentences = new Index(sentences);
-    this.#kinds = new Map(Object.entries(kinds).map(([kind, words]) => [kind, new Index(words)]));
+    this.#words = kinds;
+  }
+
+  #indexOf(kind: string): Index {
+    const words = this.#words[kind];
+    if (!words) return this.#sentences;
+    const index = this.#kinds.get(kind) ?? new Index(words);
+    this.#kinds.set(kind, index);
+    return index;
   }
 
   /** One sentence, or words that stand by themselves; undefined where they are not known. */
   readonly known = (text: string, of = ''): string | undefined =>
-    (this.#kinds.get(of) ?? this.#sentences).shown(text, this.known);
+    this.#indexOf(of).shown(text, this.known);
 
   /** All that can be made of a text, the most specific first: different ones are a fault. */
   readings(text: string, of = ''): Reading[] {
-    return (this.#kinds.get(of) ?? this.#sentences).readings(text, this.known);
+    return this.#indexOf(of).readings(text, this.known);
   }
 
   /**

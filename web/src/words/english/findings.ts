@@ -52,6 +52,8 @@ export const findings = {
 
   papers: {
     heading: 'Papers to print and sign',
+    /** Said by languages that papers are not written in. */
+    inEnglish: '',
     'design-book': 'Design book',
     'placing-record': 'Placing record',
     lotAcceptance: (lot: string) => `Lot acceptance: ${lot}`,

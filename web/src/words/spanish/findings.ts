@@ -54,6 +54,8 @@ export const findings: typeof English = {
 
   papers: {
     heading: 'Documentos para imprimir y firmar',
+    inEnglish:
+      'El motor de cálculo redacta en inglés estos documentos, el informe y la hoja de especificaciones: son el registro que se firma.',
     'design-book': 'Memoria de diseño',
     'placing-record': 'Registro de colocación',
     lotAcceptance: (lot) => `Aceptación del lote: ${lot}`,

@@ -24,6 +24,7 @@ import { method } from './sentences/methods';
 import { mark, markOf, photos } from './sentences/photos';
 import { pictures, pictureTitle, pictureWord } from './sentences/pictures';
 import { origin, placing, required } from './sentences/placing';
+import { origins } from './sentences/origins';
 import { aKind, kind, problems, quotedWord, thing, unitWord, where } from './sentences/problems';
 import {
   methodChoice,
@@ -105,7 +106,8 @@ export const kinds = {
   end,
   sure,
   required,
-  origin,
+  allowedBy: origin,
+  origin: origins,
 };
 
 /** Sentences, and words that stand by themselves. */

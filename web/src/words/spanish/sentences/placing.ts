@@ -117,10 +117,10 @@ export const origin: Record<string, string> = {
 
 export const placing: Record<string, string> = {
   // What is allowed.
-  '{length#} either way ({source!origin})': '{length} en más o en menos ({source})',
-  '{length#} less ({source!origin})': '{length} menos ({source})',
-  'nowhere less ({source!origin})': 'en ningún lugar menos ({source})',
-  'nowhere more ({source!origin})': 'en ningún lugar más ({source})',
+  '{length#} either way ({source!allowedBy})': '{length} en más o en menos ({source})',
+  '{length#} less ({source!allowedBy})': '{length} menos ({source})',
+  'nowhere less ({source!allowedBy})': 'en ningún lugar menos ({source})',
+  'nowhere more ({source!allowedBy})': 'en ningún lugar más ({source})',
 
   // What it is measured with.
   'rod and level, or a straight edge, square to the slope':
