@@ -33,13 +33,36 @@ function* ofFinding({
   if (confidence) yield ['confidences', confidence.text];
 }
 
+const attribute = (tag, name) => new RegExp(` ${name}="([^"]*)"`).exec(tag)?.[1];
+
+/** The texts of a drawing as a screen reads them: lines that the engine broke are one. */
+function textsIn(svg) {
+  const texts = [];
+  let last;
+  for (const [, tag, words] of svg.matchAll(/<text([^>]*)>([^<]*)</g)) {
+    const line = { words: words.replaceAll('&#39;', "'").replaceAll('&amp;', '&') };
+    for (const name of ['x', 'class', 'fill', 'font-size', 'text-anchor']) {
+      line[name] = attribute(tag, name);
+    }
+    line.y = Number(attribute(tag, 'y'));
+    const down = line.y - (last?.y ?? Infinity);
+    const goesOn =
+      ['x', 'class', 'fill', 'font-size', 'text-anchor'].every(
+        (name) => line[name] === last?.[name],
+      ) &&
+      down > 0 &&
+      down < 1.45 * Number(line['font-size']);
+    if (goesOn) texts.push(`${texts.pop()} ${line.words}`);
+    else texts.push(line.words);
+    last = line;
+  }
+  return texts;
+}
+
 function* ofPicture({ title, description, svg }) {
   yield ['titles of pictures', title];
   yield ['descriptions of pictures', description];
-  for (const [, text] of svg.matchAll(/<text[^>]*>([^<]*)</g)) {
-    // As a browser reads them out of the drawing.
-    yield ['words in pictures', text.replaceAll('&#39;', "'").replaceAll('&amp;', '&')];
-  }
+  for (const text of textsIn(svg)) yield ['words in pictures', text];
 }
 
 function* ofTable({ columns, rows }) {

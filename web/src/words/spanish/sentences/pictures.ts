@@ -45,6 +45,9 @@ export const pictureWord: Record<string, string> = {
     '{method}, {case}: {symbol} ≥ {size}, {outcome}, rige',
   '{method!method}, {case}: {symbol} ≥ {size#}, {outcome!outcome}, shown only':
     '{method}, {case}: {symbol} ≥ {size}, {outcome}, solo se muestra',
+  '{method!method}, {case}: {symbol} ≥ {size#}, {outcome!outcome}, outside its published range':
+    '{method}, {case}: {symbol} ≥ {size}, {outcome}, fuera de su rango publicado',
+  '{parts;sectionPart}': '{parts}',
   '{class}: least to largest at that percent': '{class}: del mínimo al máximo a ese porcentaje',
   'size asked for; the bar must begin at or beyond it':
     'tamaño que se pide; la barra debe empezar en él o más allá',
@@ -94,6 +97,7 @@ export const pictureWord: Record<string, string> = {
   outlet: 'salida',
   level: 'nivel',
   rock: 'roca',
+  Zone: 'Zona',
   'key, {volume#} of its rock': 'dentellón, {volume} de su roca',
 
   // Mixes.
