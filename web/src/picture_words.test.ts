@@ -38,6 +38,10 @@ describe('words that take more room', () => {
       'y 3.00 ft de profundidad',
     ]);
     expect(inLines(words, 1, 10)).toEqual([words]);
+    expect(inLines('estacas en cuña de 18.0 in, cada 2.00 ft', 2, 23)).toEqual([
+      'estacas en cuña de',
+      '18.0 in, cada 2.00 ft',
+    ]);
   });
 
   it('leave lines empty that are not needed', () => {

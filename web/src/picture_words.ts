@@ -31,11 +31,14 @@ export function textsOf(svg: Element): Element[][] {
   return texts;
 }
 
+/** A word, or a number with its unit: they stay together. */
+const unbroken = /(?:≥ )?\d\S*(?: [a-z%³²/]{1,4}[,;:.]?(?=\s|$))?|\S+/g;
+
 /** Words in so many lines, none much longer than need be. */
 export function inLines(words: string, lines: number, longest: number): string[] {
   const room = Math.max(longest, Math.ceil((words.length / lines) * 1.15));
   const broken: string[] = [''];
-  for (const word of words.split(' ')) {
+  for (const word of words.match(unbroken) ?? []) {
     const line = broken.at(-1) ?? '';
     const longer = line === '' ? word : `${line} ${word}`;
     if (longer.length <= room || line === '' || broken.length === lines) {

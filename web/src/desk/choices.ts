@@ -1,6 +1,7 @@
 /** What can be named in a field: items of the site, classes and methods of the engine. */
 import { useEffect, useState } from 'preact/hooks';
 import { engine } from '../engine';
+import { engineText } from '../engine_text';
 import { siteState } from '../site_state';
 import { capitalised } from './field_words';
 import type { Choice } from './form_context';
@@ -23,7 +24,10 @@ async function describe(ask: 'classes' | 'methods'): Promise<Described[]> {
 }
 
 function choiceOf({ id, name, title, family }: Described): Choice {
-  return { value: id, label: [name ?? title ?? id, family].filter((part) => part).join(' · ') };
+  return {
+    value: id,
+    label: [name ?? engineText(title ?? id, 'title'), family].filter((part) => part).join(' · '),
+  };
 }
 
 /** The collection of the inputs of a method, as the schema of the document names it. */
@@ -39,7 +43,10 @@ function engineChoices(): Promise<EngineChoices> {
     ...Object.fromEntries(
       methods.map(({ id, inputs = [] }) => [
         inputsOf(id),
-        inputs.map(({ key, meaning }) => ({ value: key, label: capitalised(meaning) })),
+        inputs.map(({ key, meaning }) => ({
+          value: key,
+          label: capitalised(engineText(meaning, 'meaning')),
+        })),
       ]),
     ),
   }));

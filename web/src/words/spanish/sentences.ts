@@ -19,8 +19,10 @@ import { bound, end, limit, sure, than, tried } from './sentences/limits';
 import * as lookWords from './sentences/look_words';
 import { looks } from './sentences/looks';
 import { loads, measuredRock } from './sentences/measured_rock';
+import { methodCautions } from './sentences/method_cautions';
 import { methodLimit } from './sentences/method_limits';
 import { method } from './sentences/methods';
+import { moreMeanings } from './sentences/more_meanings';
 import { mark, markOf, photos } from './sentences/photos';
 import { pictures, pictureTitle, pictureWord } from './sentences/pictures';
 import { origin, placing, required } from './sentences/placing';
@@ -56,7 +58,7 @@ const outcome: Record<string, string> = {
 export const kinds = {
   title: { ...title, ...method, ...walkWords.check },
   titleOrName,
-  meaning: { ...waterMeanings, ...rockMeanings, ...evidenceMeanings },
+  meaning: { ...waterMeanings, ...rockMeanings, ...evidenceMeanings, ...moreMeanings },
   pictureTitle: { ...pictureTitle, ...title },
   pictureWord: { ...pictureWord, ...sectionPart },
   sectionPart,
@@ -143,6 +145,7 @@ export const sentences: Record<string, string> = {
   ...problems,
   ...entries,
   ...cautions,
+  ...methodCautions,
   ...pictures,
   ...typicalSections,
 };

@@ -16,13 +16,20 @@ export const state: Record<string, string> = {
   'used as it is, approved by {who}': 'se usa tal como está, con la aprobación de {who}',
 };
 
+/** Where somebody looked, with what, and which photos were taken. */
+export const seenWith: Record<string, string> = {
+  '{where}': '{where}',
+  'with {tool}': 'con {tool}',
+  'photo {photo}': 'foto {photo}',
+  '{where}, {rest!seenWith}': '{where}, {rest}',
+  'with {tool}, {rest!seenWith}': 'con {tool}, {rest}',
+  'photo {photo}, {rest!seenWith}': 'foto {photo}, {rest}',
+};
+
 /** Who looked, when, where and with what. */
 export const entry: Record<string, string> = {
   '{look_}, {who}, {when@}': '{look}, {who}, {when}',
-  '{look_}, {who}, {when@}, {where}': '{look}, {who}, {when}, {where}',
-  '{look_}, {who}, {when@}, with {tool}': '{look}, {who}, {when}, con {tool}',
-  '{look_}, {who}, {when@}, {where}, with {tool}': '{look}, {who}, {when}, {where}, con {tool}',
-  '{seen!entry}, photo {photo_}': '{seen}, foto {photo}',
+  '{look_}, {who}, {when@}, {rest!seenWith}': '{look}, {who}, {when}, {rest}',
 };
 
 /** Loads that were counted. */
