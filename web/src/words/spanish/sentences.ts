@@ -11,11 +11,13 @@ import * as countWords from './sentences/count_words';
 import { counts } from './sentences/counts';
 import { blanketType, covers, partOfSlope, rockKind } from './sentences/covers';
 import { design } from './sentences/design';
+import { deskEntries } from './sentences/desk_entries';
 import * as designWords from './sentences/design_words';
 import { evidenceMeanings } from './sentences/evidence_meanings';
 import { entries } from './sentences/entries';
 import { filters, soilGroup } from './sentences/filters';
 import { bound, end, limit, sure, than, tried } from './sentences/limits';
+import { furtherFindings, undecided } from './sentences/further_findings';
 import * as lookWords from './sentences/look_words';
 import { looks } from './sentences/looks';
 import { loads, measuredRock } from './sentences/measured_rock';
@@ -23,6 +25,7 @@ import { methodCautions } from './sentences/method_cautions';
 import { methodLimit } from './sentences/method_limits';
 import { method } from './sentences/methods';
 import { moreMeanings } from './sentences/more_meanings';
+import { photoEntries } from './sentences/photo_entries';
 import { mark, markOf, photos } from './sentences/photos';
 import { pictures, pictureTitle, pictureWord } from './sentences/pictures';
 import { origin, placing, required } from './sentences/placing';
@@ -99,6 +102,7 @@ export const kinds = {
   statedWater,
   testLimit,
   thing,
+  undecided,
   unitWord,
   where,
   outcome,
@@ -144,6 +148,9 @@ export const sentences: Record<string, string> = {
   ...methodLimit,
   ...problems,
   ...entries,
+  ...photoEntries,
+  ...deskEntries,
+  ...furtherFindings,
   ...cautions,
   ...methodCautions,
   ...pictures,
