@@ -66,6 +66,17 @@ function askAbout(example, units, ask, hear) {
       put({ ask: 'substitution', zone, source });
   }
   for (const source of Object.keys(state.sources ?? {})) put({ ask: 'submittals', source });
+  const materials = Object.keys(state.materials ?? {});
+  for (const rockClass of ['fhwa-1', 'fhwa-3', 'fhwa-6']) {
+    for (const more of [
+      {},
+      { mass: '400 ton' },
+      { buckets: '6', margin: '5 %' },
+      { scalp: '6 in' },
+    ]) {
+      put({ ask: 'blend', class: rockClass, materials, pictures, ...more });
+    }
+  }
   for (const changes of wrongEntries(state)) put({ ask: 'validate', units: undefined }, changes);
 }
 

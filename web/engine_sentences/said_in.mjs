@@ -100,6 +100,8 @@ function* ofObject(value) {
   else if (has(value, 'checks', 'sentence', 'next')) {
     yield ['sentences of walks', value.sentence];
     yield ['sentences of walks', value.next];
+  } else if (has(value, 'sentence', 'why')) {
+    for (const text of [value.sentence, ...value.why]) yield ['blends', text];
   } else if (has(value, 'what', 'allowed')) {
     yield ['problems', value.what];
     yield ['problems', value.allowed];

@@ -6,6 +6,7 @@ import type { EnginePiece, EngineTextKind } from '../sentences';
 import { SentenceTable } from '../../written/sentence_table';
 import { documentWords } from './document_words';
 import { engineWords } from './engine_words';
+import { blends, quotedLimit } from './sentences/blends';
 import { cautions } from './sentences/cautions';
 import * as countWords from './sentences/count_words';
 import { counts } from './sentences/counts';
@@ -67,6 +68,7 @@ export const kinds = {
   sectionPart,
   sectionView,
   documentWord: documentWords,
+  quotedLimit,
   quotedWord,
   headline,
   ...countWords,
@@ -151,6 +153,7 @@ export const sentences: Record<string, string> = {
   ...photoEntries,
   ...deskEntries,
   ...furtherFindings,
+  ...blends,
   ...cautions,
   ...methodCautions,
   ...pictures,

@@ -98,6 +98,8 @@ export const pictureWord: Record<string, string> = {
   level: 'nivel',
   rock: 'roca',
   Zone: 'Zona',
+  'The blend': 'La combinación',
+  '{material}, scalped': '{material}, sin lo grande',
   'key, {volume#} of its rock': 'dentellón, {volume} de su roca',
 
   // Mixes.
@@ -135,6 +137,8 @@ export const pictures: Record<string, string> = {
     'Tres barras de volumen, con el volumen aparente de la roca como unidad: los materiales sueltos, la roca sola con sus vacíos, y la mezcla en obra, que ocupa {ratio} veces el volumen de la roca.',
   'Elevation of bed, lower bank and water surface along {reach}, flowing from left to right, for {cases_}.':
     'Cotas del lecho, de la margen más baja y de la superficie del agua a lo largo de {reach}, de izquierda a derecha, para {cases}.',
+  'Percent smaller by mass against size: the blend as a bold line, its materials as thin ones, the band as an area.':
+    'Porcentaje que pasa, en masa, según el tamaño: la combinación en línea gruesa, sus materiales en líneas finas, la banda como área.',
   'A hydraulic jump is marked.': 'Hay un resalto hidráulico marcado.',
   'There is no hydraulic jump.': 'No hay resalto hidráulico.',
   'Arrows mark the control points between which a filter on the soil must lie.':

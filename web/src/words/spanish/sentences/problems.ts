@@ -1,5 +1,6 @@
 /** What is wrong with what was typed, and what is allowed: quantities, fields, names. */
 export const problems: Record<string, string> = {
+  'Allowed: {allowed!}.': 'Se admite: {allowed}.',
   '{where!where}: {what!} Allowed: {allowed!}.': '{where}: {what} Se admite: {allowed}.',
 
   // Quantities.
