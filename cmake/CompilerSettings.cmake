@@ -46,4 +46,8 @@ if(CCACHE_PROGRAM)
   # It compares headers that were read in advance only with these.
   set(CMAKE_CXX_COMPILER_LAUNCHER
     ${CMAKE_COMMAND} -E env CCACHE_SLOPPINESS=pch_defines,time_macros ${CCACHE_PROGRAM})
+  # It hands out headers read in advance that are as old as those of another folder or day.
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
+    add_compile_options("SHELL:-Xclang -fno-pch-timestamp")
+  endif()
 endif()
