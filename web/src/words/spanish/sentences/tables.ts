@@ -16,7 +16,7 @@ export const tables: Record<string, string> = {
   'the layer and its bedding let into the ground, and the toe':
     'la capa y su capa de apoyo metidas en el terreno, y el pie',
   'volume × density as weighed': 'volumen × densidad según pesaje',
-  'volume × Gs·(1 − n)·62.4 lb/ft³': 'volumen × Gs·(1 − n)·62.4 lb/ft³',
+  'volume × {density_}': 'volumen × {density}',
   'parts of the mix × rock, and what is to spare': 'partes de la mezcla × roca, más la reserva',
   'loose over its swell': 'suelto entre su esponjamiento',
   'dry mass over the load, rounded up': 'masa seca entre la carga, redondeado hacia arriba',
