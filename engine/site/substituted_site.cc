@@ -63,10 +63,14 @@ SizedSite::SizedSite(Site of, const std::string& id, const Wording& wording)
 Site site_of_zone_alone(const Site& site, const std::string& zone) {
   Site only = site;
   std::erase_if(only.zones, [&](const auto& entry) { return entry.first != zone; });
+  std::erase_if(only.layer_surveys, [&](const auto& entry) { return entry.second.zone != zone; });
   only.zones.at(zone).uncertainty.clear();
   only.lots.clear();
   only.looks.clear();
   only.submittals.clear();
+  only.loads.clear();
+  only.placing_walks.clear();
+  only.nonconformances.clear();
   return only;
 }
 

@@ -27,8 +27,8 @@ struct SizedSite {
 /// What stands in the way of a study; empty where nothing does.
 Problems substitution_problems(const Site& site, const SubstituteRock& rock);
 
-/// The site with this zone alone, without what other rock leaves as it is: lots, looks, papers and
-/// chances.
+/// The site with this zone alone, without what other rock leaves as it is: lots, looks, loads,
+/// papers, walks, nonconformances and chances.
 Site site_of_zone_alone(const Site& site, const std::string& zone);
 
 /// The zone with the other rock. What had to be left out or is taken on trust goes into `notes`.

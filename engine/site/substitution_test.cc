@@ -266,6 +266,38 @@ TEST(Substitution, AMixThatTheOtherRockNoLongerSuitsIsMended) {
       << down->finding.next;
 }
 
+/// Walks, surveys and what was found wrong in other zones stand in nobody's way.
+TEST(Substitution, IsStudiedBesideWhatWasPlacedElsewhere) {
+  ExampleDocument example;
+  auto& items = example.items;
+  items["zones"]["other-bank"] = items["zones"]["bank"];
+  items["placing_walks"]["walk"] = {{"name", "First strip"},
+                                    {"zone", "other-bank"},
+                                    {"who", "R. Salas"},
+                                    {"when", "2026-07-14T17:20:00Z"},
+                                    {"checks", {{"subgrade", {{"measured", {"0.03 ft"}}}}}}};
+  items["layer_surveys"]["survey"] = {{"name", "First strip"},
+                                      {"zone", "other-bank"},
+                                      {"who", "R. Salas"},
+                                      {"when", "2026-07-14T17:20:00Z"},
+                                      {"thicknesses", {"22 in", "24 in"}}};
+  items["nonconformances"]["thin"] = {
+      {"name", "Thin at the toe"},
+      {"zone", "other-bank"},
+      {"opened", {{"who", "R. Salas"}, {"when", "2026-07-14T17:40:00Z"}, {"note", "18 in"}}}};
+  const auto site = site_from(example.document());
+  ASSERT_TRUE(site) << site.problems().front().sentence();
+  SubstituteRock rock;
+  rock.zone = "bank";
+  rock.specific_gravity = Dimensionless::number(2.3);
+  const Wording wording(UnitSystem::us_customary);
+  const auto beside = study_substitution(*site, rock, wording);
+  ASSERT_TRUE(beside);
+  const auto alone = study(rock);
+  ASSERT_TRUE(alone);
+  EXPECT_EQ(beside->finding.sentence, alone->finding.sentence);
+}
+
 TEST(Substitution, WhatCannotBeStudiedIsNamed) {
   const auto code = [](const SubstituteRock& rock) {
     const auto asked = study(rock);
