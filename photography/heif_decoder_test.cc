@@ -7,11 +7,8 @@
 
 /// What LeakSanitizer asks a program for: libx265, with which these tests write a picture, frees
 /// not all it took. The product only reads pictures and links no encoder.
-extern "C" const char*
-__lsan_default_suppressions();  // NOLINT(*-reserved-identifier): the sanitizer's name
-const char* __lsan_default_suppressions() {
-  return "leak:libx265\n";
-}  // NOLINT(*-reserved-identifier)
+// NOLINTNEXTLINE(*-reserved-identifier): the sanitizer's name
+extern "C" const char* __lsan_default_suppressions() { return "leak:libx265\n"; }
 #endif
 
 namespace proofstone {

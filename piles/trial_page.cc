@@ -153,22 +153,27 @@ struct PoolErrors {
   }
 };
 
-/// The pile beside this one that was made of the same rock by another seed.
-const TriedPile* same_rock_beside(const std::vector<TriedPile>& piles, std::size_t number) {
-  const auto same = [&](const TriedPile& other) {
-    return other.rock == piles[number].rock && other.form == piles[number].form;
-  };
-  const std::size_t beside = number % 2 == 0 ? number + 1 : number - 1;
-  return beside < piles.size() && same(piles[beside]) ? &piles[beside] : nullptr;
+/// For each pile the one beside it that was made of the same rock by another seed; none where that
+/// one is missing.
+std::vector<const TriedPile*> of_same_rock(const std::vector<TriedPile>& piles) {
+  std::vector<const TriedPile*> others(piles.size(), nullptr);
+  for (std::size_t i = 0; i + 1 < piles.size(); ++i) {
+    const bool same = piles[i].rock == piles[i + 1].rock && piles[i].form == piles[i + 1].form;
+    if (!same || others[i] != nullptr) continue;
+    others[i] = &piles[i + 1];
+    others[i + 1] = &piles[i];
+  }
+  return others;
 }
 
 std::string pool_row(const std::vector<TriedPile>& piles, const PoolRow& row) {
   PoolErrors errors;
+  const auto known_beside = of_same_rock(piles);
   for (std::size_t number = 0; number < piles.size(); ++number) {
     const TriedPile& pile = piles[number];
     std::vector<PhotoCalibration> calibrations;
     if (row.calibrated) {
-      const TriedPile* known = same_rock_beside(piles, number);
+      const TriedPile* known = known_beside[number];
       const auto photos = known == nullptr ? std::vector<Photo>{} : photos_of(*known, row);
       const auto calibration = photos.empty() ? std::nullopt : calibration_on(*known, photos);
       if (!calibration) continue;
@@ -296,12 +301,7 @@ std::string trial_page(const std::vector<TriedPile>& piles) {
         "Against true outlines:\n\n{}\n"
         "Against the whole pile:\n\n{}\n"
         "*Calibrated*: the factors are those that photos of another pile of the same rock gave, "
-        "whose sizes were known (`photo_calibrations`). With four photos, two of these layers of "
-        "one "
-        "rock differ by 3 % in D50 (standard deviation) and rocks by 3 to 4 %: less than the 7 % "
-        "for "
-        "form that goes into every interval, which is why the intervals hold more often than they "
-        "say.\n\n",
+        "whose sizes were known (`photo_calibrations`).\n\n",
         guided.size(), pictures_of(guided), refusals(guided), outline_table(guided),
         pool_table(guided, true));
   }
