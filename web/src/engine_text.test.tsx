@@ -17,6 +17,13 @@ describe('in Spanish, what the engine wrote', () => {
   beforeAll(() => loadWords('es'));
   afterAll(() => loadWords('en'));
 
+  it('is drawn again once the words for it are there', async () => {
+    const place = document.createElement('div');
+    render(<EngineText text="wind speed over water" of="meaning" />, place);
+    expect(place.innerHTML).toBe('<span lang="en">wind speed over water</span>');
+    await expect.poll(() => place.innerHTML).toBe('velocidad del viento sobre el agua');
+  });
+
   it('is shown sentence by sentence; what is not known says that it is English', () => {
     expect(shown(<EngineText text={verdict} />)).toBe(
       'Siga contando: faltan 7 límites por decidir. <span lang="en">What nobody translated.</span>',

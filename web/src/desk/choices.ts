@@ -14,8 +14,14 @@ interface Described {
   inputs?: { key: string; meaning: string }[];
 }
 
+/** Its label is read when it is shown: the words for it may come later. */
+interface EngineChoice {
+  value: string;
+  label: () => string;
+}
+
 /** What the engine knows by id: classes, methods, the inputs of each method. */
-type EngineChoices = Record<string, Choice[]>;
+type EngineChoices = Record<string, EngineChoice[]>;
 
 let told: Promise<EngineChoices> | undefined;
 
@@ -23,11 +29,9 @@ async function describe(ask: 'classes' | 'methods'): Promise<Described[]> {
   return (await engine.ask<Record<string, Described[] | undefined>>({ ask }))[ask] ?? [];
 }
 
-function choiceOf({ id, name, title, family }: Described): Choice {
-  return {
-    value: id,
-    label: [name ?? engineText(title ?? id, 'title'), family].filter((part) => part).join(' · '),
-  };
+function choiceOf({ id, name, title, family }: Described): EngineChoice {
+  const called = () => name ?? engineText(title ?? id, 'title');
+  return { value: id, label: () => [called(), family].filter((part) => part).join(' · ') };
 }
 
 /** The collection of the inputs of a method, as the schema of the document names it. */
@@ -45,7 +49,7 @@ function engineChoices(): Promise<EngineChoices> {
         inputsOf(id),
         inputs.map(({ key, meaning }) => ({
           value: key,
-          label: capitalised(engineText(meaning, 'meaning')),
+          label: () => capitalised(engineText(meaning, 'meaning')),
         })),
       ]),
     ),
@@ -76,5 +80,8 @@ export function useChoices(): (collection: string) => Choice[] {
       wanted = false;
     };
   }, []);
-  return (collection) => [...itemsOf(collection), ...(known[collection] ?? [])];
+  return (collection) => [
+    ...itemsOf(collection),
+    ...(known[collection] ?? []).map(({ value, label }) => ({ value, label: label() })),
+  ];
 }

@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { partsOf } from '../written/sentence_pattern';
 import { type Reading, SentenceTable } from '../written/sentence_table';
-import { kinds, sentences } from './spanish/sentences';
+import type { EnginePiece, EngineTextKind } from './sentences';
+import { kinds, sentences } from './spanish/all_sentences';
+import { readEngine } from './spanish/engine_texts';
 
 /** What the engine says of the examples, by where it stands (`engine_sentences/gather.mjs`). */
 const said = JSON.parse(
@@ -16,7 +18,7 @@ const said = JSON.parse(
 const table = new SentenceTable(sentences, kinds);
 
 /** Where they stand tells that they may be words of a kind. */
-const kindAt: Record<string, string> = {
+const kindAt: Record<string, EngineTextKind> = {
   headlines: 'headline',
   'titles of findings': 'title',
   'meanings of values': 'meaning',
@@ -29,17 +31,20 @@ const kindAt: Record<string, string> = {
   'words in pictures': 'pictureWord',
 };
 
-const isShown = (text: string, place: string) =>
-  table.pieces(text, kindAt[place]).every(({ asWritten }) => !asWritten);
+const isWhole = (pieces: readonly EnginePiece[]) => pieces.every(({ asWritten }) => !asWritten);
+
+const isShown = (text: string, place: string) => isWhole(table.pieces(text, kindAt[place]));
 
 /** Where every text has Spanish; elsewhere names, ids and documents are called as they call themselves. */
 const complete = [
   'bill of quantities',
   'blends',
   'cautions',
+  'cautions of methods',
   'checks of placing',
   'confidences',
   'headlines',
+  'inputs and results of methods',
   'limits of methods',
   'meanings of steps',
   'meanings of values',
@@ -83,6 +88,47 @@ describe('what the engine says of the examples', () => {
       return readings.filter((of) => different(of.filter(({ fixed }) => fixed === of[0]?.fixed)));
     });
     expect(twice).toEqual([]);
+  });
+});
+
+/** Where the first screens have it all before the rest is fetched. */
+const fromTheStart = [
+  'bill of quantities',
+  'blends',
+  'checks of placing',
+  'confidences',
+  'headlines',
+  'sentences of findings',
+  'sentences of walks',
+  'what to do next',
+];
+
+describe('while the rest is being fetched', () => {
+  const all = Object.entries(said).flatMap(([place, texts]) =>
+    texts.map((text) => [place, text] as const),
+  );
+  const readAll = () => all.map(([place, text]) => readEngine(text, kindAt[place]));
+  const atFirst = readAll();
+
+  it('has Spanish for what the first screens say', () => {
+    const open = all.filter(
+      ([place], at) => fromTheStart.includes(place) && !isWhole(atFirst[at] ?? []),
+    );
+    expect(open).toEqual([]);
+  });
+
+  it('shows nothing that is shown otherwise afterwards', async () => {
+    const sign = 'wind speed over water';
+    await expect.poll(() => readEngine(sign, 'meaning')[0]?.asWritten).toBe(false);
+    const later = readAll();
+    const otherwise = all.filter(
+      (_, at) =>
+        isWhole(atFirst[at] ?? []) && JSON.stringify(atFirst[at]) !== JSON.stringify(later[at]),
+    );
+    expect(otherwise).toEqual([]);
+    expect(
+      all.filter(([place, text], at) => isWhole(later[at] ?? []) !== isShown(text, place)),
+    ).toEqual([]);
   });
 });
 

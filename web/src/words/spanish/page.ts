@@ -1,6 +1,6 @@
 /** The page round every screen. */
 import type { page as English } from '../english/page';
-import { readEngine } from './sentences';
+import { readEngine } from './engine_texts';
 
 export const page: typeof English = {
   product: 'Proofstone',

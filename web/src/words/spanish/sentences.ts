@@ -1,20 +1,17 @@
 /**
- * What the engine writes, sentence by sentence, in Spanish. On the left stands the sentence as the
- * source of the engine makes it, with gaps as `written/gap.ts` reads them.
+ * What the engine writes and the first screens show, sentence by sentence, in Spanish. On the left
+ * stands the sentence as the source of the engine makes it, with gaps as `written/gap.ts` reads
+ * them. The rest is in `all_sentences.ts`.
  */
-import type { EnginePiece, EngineTextKind } from '../sentences';
-import { SentenceTable } from '../../written/sentence_table';
 import { documentWords } from './document_words';
 import { engineWords } from './engine_words';
 import { blends, quotedLimit } from './sentences/blends';
-import { cautions } from './sentences/cautions';
 import * as countWords from './sentences/count_words';
 import { counts } from './sentences/counts';
 import { blanketType, covers, partOfSlope, rockKind } from './sentences/covers';
 import { design } from './sentences/design';
 import { deskEntries } from './sentences/desk_entries';
 import * as designWords from './sentences/design_words';
-import { evidenceMeanings } from './sentences/evidence_meanings';
 import { entries } from './sentences/entries';
 import { filters, soilGroup } from './sentences/filters';
 import { bound, end, limit, sure, than, tried } from './sentences/limits';
@@ -22,15 +19,11 @@ import { furtherFindings, undecided } from './sentences/further_findings';
 import * as lookWords from './sentences/look_words';
 import { looks } from './sentences/looks';
 import { loads, measuredRock } from './sentences/measured_rock';
-import { methodCautions } from './sentences/method_cautions';
-import { methodLimit } from './sentences/method_limits';
 import { method } from './sentences/methods';
-import { moreMeanings } from './sentences/more_meanings';
 import { photoEntries } from './sentences/photo_entries';
 import { mark, markOf, photos } from './sentences/photos';
 import { pictures, pictureTitle, pictureWord } from './sentences/pictures';
 import { origin, placing, required } from './sentences/placing';
-import { origins } from './sentences/origins';
 import { aKind, kind, problems, quotedWord, thing, unitWord, where } from './sentences/problems';
 import {
   methodChoice,
@@ -41,14 +34,12 @@ import {
   rockRule,
   sizeMeaning,
 } from './sentences/reasons';
-import { rockMeanings } from './sentences/rock_meanings';
 import { amount, billItem, drift, loadName, result, rockTest, supply } from './sentences/supply';
 import { layer, part, tables, testLimit } from './sentences/tables';
 import { headline, title, titleOrName } from './sentences/titles';
 import { sectionPart, sectionView, typicalSections } from './sentences/typical_sections';
 import * as walkWords from './sentences/walk_words';
 import { walks } from './sentences/walks';
-import { waterMeanings } from './sentences/water_meanings';
 import { often, statedWater, water } from './sentences/water';
 
 const outcome: Record<string, string> = {
@@ -58,11 +49,18 @@ const outcome: Record<string, string> = {
   'ask the designer': 'consultar al proyectista',
 };
 
+/** Kinds that no first screen needs: their words are in `all_sentences.ts`. */
+export const laterKinds: Record<string, Record<string, string>> = {
+  meaning: {},
+  methodLimit: {},
+  origin: {},
+};
+
 /** Words that stand in gaps of their kind only. */
-export const kinds = {
+export const kinds: Record<string, Record<string, string>> = {
+  ...laterKinds,
   title: { ...title, ...method, ...walkWords.check },
   titleOrName,
-  meaning: { ...waterMeanings, ...rockMeanings, ...evidenceMeanings, ...moreMeanings },
   pictureTitle: { ...pictureTitle, ...title },
   pictureWord: { ...pictureWord, ...sectionPart },
   sectionPart,
@@ -88,7 +86,6 @@ export const kinds = {
   kind,
   method,
   methodChoice,
-  methodLimit,
   often,
   part,
   partOfSlope,
@@ -115,7 +112,6 @@ export const kinds = {
   sure,
   required,
   allowedBy: origin,
-  origin: origins,
 };
 
 /** Sentences, and words that stand by themselves. */
@@ -147,23 +143,12 @@ export const sentences: Record<string, string> = {
   ...tables,
   ...water,
   ...reasons,
-  ...methodLimit,
   ...problems,
   ...entries,
   ...photoEntries,
   ...deskEntries,
   ...furtherFindings,
   ...blends,
-  ...cautions,
-  ...methodCautions,
   ...pictures,
   ...typicalSections,
 };
-
-let table: SentenceTable | undefined;
-
-/** A text of the engine in Spanish, sentence by sentence; `of` where it may be words of a kind. */
-export function readEngine(text: string, of?: EngineTextKind): readonly EnginePiece[] {
-  table ??= new SentenceTable(sentences, kinds);
-  return table.pieces(text, of);
-}

@@ -1,6 +1,8 @@
 /** Soils, filters and the layers on them. */
 export const filters: Record<string, string> = {
   '{soil} is {group!soilGroup}.': '{soil} es {group}.',
+  // No soil, though it could be read as one.
+  'The usual face is 1V:1.5H.': 'La cara usual es 1V:1.5H.',
 
   'Bare rock, and the design shows neither a filter nor the soil below it: soil may wash out through the rock.':
     'Roca desnuda, y el diseño no muestra ni un filtro ni el suelo de abajo: el suelo puede lavarse a través de la roca.',

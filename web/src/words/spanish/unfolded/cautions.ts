@@ -69,7 +69,6 @@ export const cautions: Record<string, string> = {
     'Los bordes de la protección necesitan el doble que su centro.',
   'W goes with the sixth power of the velocity: be sure of it.':
     'W va con la sexta potencia de la velocidad: asegúrese de ella.',
-  'The usual face is 1V:1.5H.': 'La cara usual es 1V:1.5H.',
   'Families differ in what size and percent mean; a class is only as good as the way it is tested.':
     'Las familias difieren en qué significan tamaño y porcentaje; una clase vale lo que vale el modo de ensayarla.',
   'Rock is a countermeasure at existing piers; a new pier is designed to stand without it.':
