@@ -162,7 +162,7 @@ function Sources({ sources }: { sources: Source[] }) {
           </cite>
           {source.place && (
             <>
-              , <EngineText text={source.place} />
+              , <EngineText text={source.place} of="sourcePlace" />
             </>
           )}{' '}
           <span class="standing">{engineText(source.standing)}</span>

@@ -9,7 +9,7 @@ export interface EnginePiece {
 
 /** Where a text of the engine stands, where that tells how it is to be read. */
 export type EngineTextKind =
-  'title' | 'headline' | 'meaning' | 'origin' | 'pictureTitle' | 'pictureWord';
+  'title' | 'headline' | 'meaning' | 'origin' | 'sourcePlace' | 'pictureTitle' | 'pictureWord';
 
 export function counted(number: number, one: string, many: string): string {
   return `${number} ${number === 1 ? one : many}`;

@@ -3,9 +3,11 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { partsOf } from '../written/sentence_pattern';
 import { type Reading, SentenceTable } from '../written/sentence_table';
+import { isName, listsIds } from './called_so_for_tests';
 import type { EnginePiece, EngineTextKind } from './sentences';
 import { kinds, sentences } from './spanish/all_sentences';
 import { readEngine } from './spanish/engine_texts';
+import { sameInSpanish } from './spanish/same_in_both';
 
 /** What the engine says of the examples, by where it stands (`engine_sentences/gather.mjs`). */
 const said = JSON.parse(
@@ -29,13 +31,14 @@ const kindAt: Record<string, EngineTextKind> = {
   'heads of tables': 'title',
   'titles of pictures': 'pictureTitle',
   'words in pictures': 'pictureWord',
+  'places in sources': 'sourcePlace',
 };
 
 const isWhole = (pieces: readonly EnginePiece[]) => pieces.every(({ asWritten }) => !asWritten);
 
 const isShown = (text: string, place: string) => isWhole(table.pieces(text, kindAt[place]));
 
-/** Where every text has Spanish; elsewhere names, ids and documents are called as they call themselves. */
+/** Where every text has Spanish. */
 const complete = [
   'bill of quantities',
   'blends',
@@ -48,11 +51,26 @@ const complete = [
   'limits of methods',
   'meanings of steps',
   'meanings of values',
+  'places in sources',
   'sentences of findings',
   'sentences of walks',
   'titles of methods',
   'what to do next',
 ];
+
+const isDocument = (text: string) => sameInSpanish.documents.includes(text);
+
+/** Where every text has Spanish but what is called in every language as it calls itself. */
+const completeBut: Record<string, (text: string) => boolean> = {
+  'cells of tables': isName,
+  'heads of tables': isName,
+  'origins of limits': isDocument,
+  'origins of steps': (text) => isDocument(text) || isName(text),
+  problems: listsIds,
+  'titles of findings': isName,
+  'titles of pictures': isName,
+  'words in pictures': isName,
+};
 
 describe('what the engine says of the examples', () => {
   it('is there to be read', () => {
@@ -62,6 +80,14 @@ describe('what the engine says of the examples', () => {
   it.each(complete)('has Spanish for all %s', (place) => {
     expect(said[place]?.filter((text) => !isShown(text, place))).toEqual([]);
   });
+
+  it.each(Object.entries(completeBut))(
+    'has Spanish for all %s but what calls itself so',
+    (place, isSame) => {
+      const open = said[place]?.filter((text) => !isShown(text, place));
+      expect(open?.filter((text) => !isSame(text))).toEqual([]);
+    },
+  );
 
   it('has Spanish for all but what is listed', async () => {
     const lines = Object.entries(said).flatMap(([place, texts]) => {

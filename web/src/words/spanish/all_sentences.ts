@@ -26,6 +26,7 @@ import { evidenceMeanings } from './unfolded/evidence_meanings';
 import { methodLimit } from './unfolded/limits_of_methods';
 import { moreMeanings } from './unfolded/more_meanings';
 import { origins } from './unfolded/origins';
+import { placesInSources } from './unfolded/places_in_sources';
 import { rockMeanings } from './unfolded/rock_meanings';
 import { waterMeanings } from './unfolded/water_meanings';
 
@@ -63,6 +64,7 @@ export const kinds: Record<string, Record<string, string>> = {
   ]),
   methodLimit,
   origin: origins,
+  sourcePlace: placesInSources,
 };
 
 export const sentences: Record<string, string> = together([

@@ -40,19 +40,15 @@ export const sameInSpanish = {
     'units.names.si',
     'units.names.us',
   ],
-  /** Words to choose in forms. */
-  choices: [
-    'angular',
-    'base',
-    'granular',
-    'lognormal',
-    'natural',
-    'no',
-    'normal',
-    't',
-    'ton',
-    'trapezoidal',
-    'triangular',
-    'usual',
+  /** Places in documents, given by signs and numbers alone. */
+  documents: [
+    'FHWA HEC-14 3rd ed. (2006) §10.2',
+    'FHWA HEC-15 3rd ed. ch. 6',
+    'FHWA HEC-22 3rd ed. (2009) sec. 5; HEC-15 eq. 3.1',
+    'USACE EM 1110-2-1601; WES Streambank Handbook App. A sec. A.4.3',
+    'WES Streambank Handbook (1997) App. A',
+    'WES Streambank Handbook (1997) App. A, eq. A.2',
+    'WES Streambank Handbook (1997) App. A, p. A-3',
+    'WES Streambank Handbook (1997) §7.1.4.5',
   ],
 };

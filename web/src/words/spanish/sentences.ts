@@ -4,6 +4,7 @@
  * them. The rest is in `all_sentences.ts`.
  */
 import { documentWords } from './document_words';
+import { sameChoices } from './same_choices';
 import { engineWords } from './engine_words';
 import { blends, quotedLimit } from './sentences/blends';
 import * as countWords from './sentences/count_words';
@@ -54,6 +55,7 @@ export const laterKinds: Record<string, Record<string, string>> = {
   meaning: {},
   methodLimit: {},
   origin: {},
+  sourcePlace: {},
 };
 
 /** Words that stand in gaps of their kind only. */
@@ -65,7 +67,7 @@ export const kinds: Record<string, Record<string, string>> = {
   pictureWord: { ...pictureWord, ...sectionPart },
   sectionPart,
   sectionView,
-  documentWord: documentWords,
+  documentWord: { ...documentWords, ...sameChoices },
   quotedLimit,
   quotedWord,
   headline,

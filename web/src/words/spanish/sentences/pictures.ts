@@ -19,6 +19,10 @@ export const pictureTitle: Record<string, string> = {
 };
 
 export const pictureWord: Record<string, string> = {
+  // Sieves.
+  'No. {n#}': 'No. {n}',
+  '{n#}/{part#}': '{n}/{part}',
+
   // Axes.
   'Percent smaller by mass': 'Porcentaje que pasa, en masa',
   'Stone size, {unit}': 'Tamaño de piedra, {unit}',

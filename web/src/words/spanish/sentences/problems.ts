@@ -36,6 +36,9 @@ export const problems: Record<string, string> = {
   '“{text_}” is not written in UTF-8.': '«{text}» no está escrito en UTF-8.',
   'This is in {unit_}, the first is in {first_}.':
     'Esto está en {unit}, lo primero está en {first}.',
+  '64 of: digits, a to f': '64 de estos: cifras, letras de la a a la f',
+  '{"axes": […]} or {"bins": […]}': '{"axes": […]} o {"bins": […]}',
+  '{ "subgrade": { "result": "pass" } }': '{ "subgrade": { "result": "pass" } }',
   'one unit throughout': 'una sola unidad en todo',
   '{units*unitWord}': '{units}',
   '{words*quotedWord}': '{words}',

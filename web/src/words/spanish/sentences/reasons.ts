@@ -16,6 +16,8 @@ export const reasons: Record<string, string> = {
     '{method}, {case}: vale; pide {size}.',
   '{method!method}, {case}: applies, but could not be computed.':
     '{method}, {case}: vale, pero no se pudo calcular.',
+  '{method!method}, {case}: applies, but could not be computed. {where}: {why!}':
+    '{method}, {case}: vale, pero no se pudo calcular. {where}: {why}',
   '{method!method}, {case}: does not apply.': '{method}, {case}: no vale.',
   '{method!method}, {case}: outside its published range ({limits;methodLimit}); it asks for {size!requiredSize}.':
     '{method}, {case}: fuera de su rango publicado ({limits}); pide {size}.',

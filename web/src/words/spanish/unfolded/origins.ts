@@ -32,6 +32,25 @@ export const origins: Record<string, string> = {
   'the method that leaves least margin governs': 'rige el método que deja menos holgura',
   "Proofstone's own study of photographs, measured on rendered piles of known rock, {part_} (computed)":
     'Estudio propio de Proofstone con fotografías, medidas en acopios simulados de roca conocida, {part} (calculado)',
+  'computed from {document_}': 'calculado con {document}',
+  "Bonferroni's inequality": 'desigualdad de Bonferroni',
+  '20 % up the slope on a bank, the deepest place on a bed':
+    'en una margen, al 20 % talud arriba; en un lecho, el lugar más profundo',
+  '{document_} eqs. {from#} to {to#}': '{document} ecs. {from} a {to}',
+  '{document_}, Eq {n#}': '{document}, ec. {n}',
+  '{document_}, {place!sourcePlace}': '{document}, {place}',
+  '{document_}, exact confidence limits': '{document}, límites de confianza exactos',
+  '{document_}, χ² test of a table of counts': '{document}, prueba χ² de una tabla de conteos',
+  '{document_}, scope: percent finer by mass from size or mass ranges':
+    '{document}, alcance: porcentaje que pasa en masa según rangos de tamaño o de masa',
+  "{document_}, abstract: limits of the percent read on the sample's own curve":
+    '{document}, resumen: límites del porcentaje leídos en la curva de la propia muestra',
+  '{document_}, as Colorado mine permits reprint them; US form second-hand':
+    '{document}, según la reimpresión en permisos mineros de Colorado; la forma US, de segunda mano',
+  '{document_} (from memory; 1.5 widths downstream also in the {other_})':
+    '{document} (de memoria; 1.5 anchos aguas abajo también en {other})',
+  '{document_} (form from memory; it returns all four printed D30 of App. H)':
+    '{document} (la forma, de memoria; da los cuatro D30 impresos de App. H)',
   '{document_} (from memory; confirm)': '{document} (de memoria; por confirmar)',
   '{document_} (from memory)': '{document} (de memoria)',
   '{document_} (from memory, second-hand; confirm)':
