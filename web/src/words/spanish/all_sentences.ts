@@ -27,6 +27,7 @@ import { methodLimit } from './unfolded/limits_of_methods';
 import { moreMeanings } from './unfolded/more_meanings';
 import { origins } from './unfolded/origins';
 import { placesInSources } from './unfolded/places_in_sources';
+import * as reasonWords from './unfolded/reasons';
 import { rockMeanings } from './unfolded/rock_meanings';
 import { waterMeanings } from './unfolded/water_meanings';
 
@@ -55,6 +56,7 @@ const together = (tables: readonly Record<string, string>[]): Record<string, str
 
 export const kinds: Record<string, Record<string, string>> = {
   ...first.kinds,
+  ...reasonWords,
   meaning: together([
     waterMeanings,
     rockMeanings,
@@ -70,6 +72,7 @@ export const kinds: Record<string, Record<string, string>> = {
 export const sentences: Record<string, string> = together([
   first.sentences,
   methodLimit,
+  reasonWords.reasons,
   cautions,
   methodCautions,
   ...methods.map((method) => method.cautions),

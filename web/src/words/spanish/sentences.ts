@@ -26,15 +26,6 @@ import { mark, markOf, photos } from './sentences/photos';
 import { pictures, pictureTitle, pictureWord } from './sentences/pictures';
 import { origin, placing, required } from './sentences/placing';
 import { aKind, kind, problems, quotedWord, thing, unitWord, where } from './sentences/problems';
-import {
-  methodChoice,
-  photoOrNote,
-  priceItem,
-  rank,
-  reasons,
-  rockRule,
-  sizeMeaning,
-} from './sentences/reasons';
 import { amount, billItem, drift, loadName, result, rockTest, supply } from './sentences/supply';
 import { layer, part, tables, testLimit } from './sentences/tables';
 import { headline, title, titleOrName } from './sentences/titles';
@@ -53,7 +44,6 @@ const outcome: Record<string, string> = {
 /** Kinds that no first screen needs: their words are in `all_sentences.ts`. */
 export const laterKinds: Record<string, Record<string, string>> = {
   meaning: {},
-  methodLimit: {},
   origin: {},
   sourcePlace: {},
 };
@@ -87,18 +77,12 @@ export const kinds: Record<string, Record<string, string>> = {
   markOf,
   kind,
   method,
-  methodChoice,
   often,
   part,
   partOfSlope,
-  photoOrNote,
-  priceItem,
-  rank,
   result,
   rockKind,
-  rockRule,
   rockTest,
-  sizeMeaning,
   soilGroup,
   statedWater,
   testLimit,
@@ -144,7 +128,6 @@ export const sentences: Record<string, string> = {
   ...supply,
   ...tables,
   ...water,
-  ...reasons,
   ...problems,
   ...entries,
   ...photoEntries,
