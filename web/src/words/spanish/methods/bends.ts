@@ -66,9 +66,8 @@ export const bends: MethodTexts = {
     '3 ft: levees': '3 ft: diques',
     '1 ft: the low end of what is typical': '1 ft: el extremo bajo de lo usual',
     '2 ft: the high end of what is typical': '2 ft: el extremo alto de lo usual',
-    '0.5 ft: permanent roadside channels': '0.5 ft: canales de camino permanentes',
-    'the depth of the flow: steep roadside channels':
-      'el tirante del flujo: canales de camino empinados',
+    '0.5 ft: permanent roadside channels': '0.5 ft: cunetas permanentes',
+    'the depth of the flow: steep roadside channels': 'el tirante del flujo: cunetas empinadas',
     '√(C·y): canals': '√(C·y): canales',
     'level, velocity head and debris: Swiss rivers':
       'nivel, carga de velocidad y arrastres: ríos suizos',
@@ -94,7 +93,7 @@ export const bends: MethodTexts = {
     'HEC-22 enters the curve with the bottom width in an example, which gives less shear; the top width is the safer choice.':
       'HEC-22 entra al gráfico con el ancho del fondo en un ejemplo, lo que da menos esfuerzo cortante; el ancho superior es la elección más segura.',
     'Made for roadside channels; on rivers compare the decay of the bank velocity.':
-      'Hecho para canales de camino; en ríos compare con la disminución de la velocidad en la margen.',
+      'Hecho para cunetas; en ríos compare con la disminución de la velocidad en la margen.',
     'In rapid flow cross waves run on below the bend and stand higher than this in places.':
       'En flujo rápido las ondas cruzadas siguen aguas abajo de la curva y en partes suben más que esto.',
     'Local criteria go before every rule here; dams and levees have their own.':

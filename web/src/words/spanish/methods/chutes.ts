@@ -46,7 +46,7 @@ export const chutes: MethodTexts = {
     'layer thickness where it is not fixed': 'espesor de la capa donde no está fijado',
     'layer thickness the size belongs to': 'espesor de capa que va con el tamaño',
     'head over the crest': 'carga sobre la cresta',
-    'weir coefficient, ft units': 'coeficiente de vertedor, unidades en ft',
+    'weir coefficient, ft units': 'coeficiente de vertedero, unidades en ft',
     'how far the flow gathers': 'cuánto se concentra el flujo',
     'unit discharge to size for': 'caudal unitario de diseño de la roca',
     'discharge over the crest': 'caudal sobre la cresta',

@@ -111,7 +111,8 @@ export const waves: MethodTexts = {
   cautions: {
     'For deep-water waves on dam faces and reservoir shores; no sea coast.':
       'Para olas de aguas profundas en caras de presas y orillas de embalses; no para costas de mar.',
-    'At dams, nothing here settles their safety.': 'En presas, nada de aquí decide su seguridad.',
+    'At dams, nothing here settles their safety.':
+      'En presas, nada de lo que hay aquí resuelve su seguridad.',
     'The period is the mean one, not the peak one; the diameter is that of a cube.':
       'El período es el medio, no el de pico; el diámetro es el de un cubo.',
     'Damage S begins at 2 (slopes to 1V:3H) or 3 (flatter); the filter shows at 8 on 1V:1.5H and 1V:2H, 12 on 1V:3H, 17 on flatter slopes.':
