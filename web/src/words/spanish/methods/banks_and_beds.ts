@@ -162,7 +162,7 @@ export const banksAndBeds: MethodTexts = {
     'of the class, smallest allowed': 'de la clase, el menor admitido',
     "Manning's n as stated, before that of the D90": 'n de Manning indicada, antes que la del D90',
     'of the roughness of rock': 'de la rugosidad de la roca',
-    'size that this water asks for': 'tamaño que pide este agua',
+    'size that this water asks for': 'tamaño que pide esta agua',
     'greatest ice thickness of the winter': 'espesor máximo del hielo en el invierno',
     'ice thicknesses': 'espesores de hielo',
     'largest stone that ice pushed up does not move':

@@ -87,7 +87,7 @@ export const bends: MethodTexts = {
     'A radius is no better than the points: digitise the centreline of the main channel at the design flow at least once a width through the bend.':
       'Un radio no es mejor que los puntos: digitalice el eje del cauce principal con el caudal de diseño al menos una vez por ancho a lo largo de la curva.',
     "The trapezoidal fit leaves the bend angle and the aspect ratio of the plate out and lies on the upper side of the manual's own example by about 9 %.":
-      'El ajuste trapezoidal omite el ángulo de la curva y la relación de aspecto de la lámina y queda del lado alto del ejemplo del propio manual, en un 9 %.',
+      'El ajuste trapezoidal omite el ángulo de la curva y la relación de aspecto de la figura y queda del lado alto del ejemplo del propio manual, en un 9 %.',
     'A later study measured factors 15 to 50 % above this curve: see the upper value.':
       'Un estudio posterior midió factores de 15 a 50 % por encima de este gráfico: vea el valor superior.',
     'HEC-22 enters the curve with the bottom width in an example, which gives less shear; the top width is the safer choice.':

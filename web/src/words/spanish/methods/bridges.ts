@@ -29,7 +29,7 @@ export const bridges: MethodTexts = {
     'distance upstream of the abutment': 'distancia aguas arriba del estribo',
     'offset of the bank there': 'desplazamiento del dique allí',
     'offset at the abutment': 'desplazamiento en el estribo',
-    'whether water passes through': 'si el agua pasa a través',
+    'whether water passes through': 'paso del agua a través',
     'rock or earth': 'de roca o tierra',
     'fences, piles': 'cercas, pilotes',
     'length of the spur perpendicular to the flow': 'longitud del espigón perpendicular al flujo',

@@ -72,7 +72,7 @@ export const channels: MethodTexts = {
     'shallow water among large stones': 'agua poco profunda entre piedras grandes',
     'mean depth, area over top width': 'tirante medio, área sobre ancho superior',
     'median stone': 'piedra mediana',
-    'size that 84 % of the bed are smaller than': 'tamaño que no alcanza el 84 % del lecho',
+    'size that 84 % of the bed are smaller than': 'tamaño que supera al 84 % del lecho',
     'smallest D90 that the class allows': 'menor D90 que la clase admite',
     'discharge between the two lines': 'caudal entre las dos líneas',
     'station of the place': 'progresiva del lugar',
@@ -89,7 +89,7 @@ export const channels: MethodTexts = {
     'discharge of all slices together': 'caudal de todas las franjas juntas',
     'how many slices carry water': 'cuántas franjas llevan agua',
     'eddy viscosity over depth and shear velocity: about 0.07 in wide channels, up to 0.24 in narrow ones':
-      'viscosidad turbulenta sobre tirante y velocidad de corte: unas 0.07 en cauces anchos, hasta 0.24 en angostos',
+      'viscosidad turbulenta sobre tirante y velocidad de corte: cerca de 0.07 en cauces anchos, hasta 0.24 en angostos',
     'Darcy friction factor of each piece of ground, or one for all':
       'factor de fricción de Darcy de cada trozo de terreno, o uno para todos',
     'secondary flow of each piece of ground as a share of ρ·g·H·S, H the greatest depth; or one for all':
@@ -138,7 +138,7 @@ export const channels: MethodTexts = {
     'Rock must suit the rapid flow before the jump too, and the whole stretch along which the jump may travel with the tailwater.':
       'La roca debe servir también para el flujo rápido antes del resalto, y para todo el trecho por donde el resalto puede correrse con el nivel aguas abajo.',
     'Slope of the bed and friction in the jump are left out: for slopes below about 0.05.':
-      'Se omiten la pendiente del lecho y la fricción en el resalto: para pendientes menores que unas 0.05.',
+      'Se omiten la pendiente del lecho y la fricción en el resalto: para pendientes menores que 0.05, más o menos.',
     "Over a flood plain Horton's and Pavlovskii's n halve the flow: divide the section at the bank tops instead.":
       'Sobre una llanura de inundación las n de Horton y Pavlovskii reducen el flujo a la mitad: divida en cambio la sección en lo alto de las márgenes.',
     'Grain roughness of a stable bed alone: bends, plants, bars and debris add to it.':

@@ -19,13 +19,13 @@ export const filters: MethodTexts = {
     'of the rock': 'de la roca',
     'more than': 'más de',
     'less than': 'menos de',
-    'does the soil disperse': 'si el suelo es dispersivo',
+    'does the soil disperse': 'dispersión del suelo',
     'tested: no': 'ensayado: no',
     'tested: yes': 'ensayado: sí',
     'not tested': 'no ensayado',
     'issue that gives the permeability criterion': 'edición que da el criterio de permeabilidad',
     'is a soil with gravel regraded to what passes No. 4':
-      'si un suelo con grava se recompone a lo que pasa el No. 4',
+      'cuándo se recompone un suelo con grava a lo que pasa el No. 4',
     always: 'siempre',
     'never: for gravel that is neither gap-graded nor broadly graded, with less than 15 % of fines':
       'nunca: para grava sin salto ni granulometría muy amplia, con menos de 15 % de finos',
@@ -51,7 +51,7 @@ export const filters: MethodTexts = {
     'least thickness of the layer': 'espesor mínimo de la capa',
     'of the soil, passing No. 200': 'del suelo, lo que pasa el No. 200',
     'hydraulic conductivity of the soil': 'conductividad hidráulica del suelo',
-    'is the soil gap-graded': 'si la granulometría del suelo tiene un salto',
+    'is the soil gap-graded': 'granulometría del suelo con salto',
     no: 'no',
     yes: 'sí',
     'thickness of the fabric': 'espesor del geotextil',
@@ -64,7 +64,7 @@ export const filters: MethodTexts = {
       'flujo estable, una capa de apoyo sobre el geotextil',
     'waves, reversing flow, or rock straight on the fabric':
       'olas, flujo alternante, o roca directa sobre el geotextil',
-    'what clogging would do': 'qué causaría la colmatación',
+    'what clogging would do': 'qué efecto tendría la colmatación',
     'largest, steady flow': 'máximo, flujo estable',
     'largest, dynamic flow': 'máximo, flujo dinámico',
     'largest, default of M 288': 'máximo, valor por omisión de M 288',
@@ -105,7 +105,7 @@ export const filters: MethodTexts = {
     'Fabric lies loose, without stretching; overlap 1 ft dry and 3 ft under water, the upstream piece on top; key it in at toe and top; never push rock uphill across it (from memory).':
       'El geotextil va suelto, sin estirar; traslape de 1 ft en seco y 3 ft bajo el agua, la pieza de aguas arriba encima; empótrelo en el pie y arriba; nunca empuje roca talud arriba sobre él (de memoria).',
     'Stones above 100 kg want a cushion of 4 to 6 in of bedding on the fabric (common practice).':
-      'Las piedras de más de 100 kg quieren un colchón de 4 a 6 in de capa de apoyo sobre el geotextil (práctica común).',
+      'Las piedras de más de 100 kg piden un colchón de 4 a 6 in de capa de apoyo sobre el geotextil (práctica común).',
     'At least half the strength must be left after 500 hours of ultraviolet light (from memory).':
       'Debe quedar al menos la mitad de la resistencia tras 500 horas de luz ultravioleta (de memoria).',
   },

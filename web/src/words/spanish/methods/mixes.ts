@@ -133,7 +133,7 @@ export const mixes: MethodTexts = {
     'The author reports a mean error of 0.8 % for rounded and 1.8 % for crushed grains.':
       'El autor informa un error medio de 0.8 % para granos redondeados y 1.8 % para triturados.',
     'No disturbance between sizes: finer grains than about 1/50 of the coarser.':
-      'Sin perturbación entre tamaños: granos más finos que un 1/50 de los gruesos.',
+      'Sin perturbación entre tamaños: los finos, menores que 1/50 de los gruesos, más o menos.',
     'Ideal: real mixtures keep more voids, most near the least porosity.':
       'Ideal: las mezclas reales conservan más vacíos, sobre todo cerca de la porosidad mínima.',
     'Beyond the limits the coarse grains touch: no correction is known.':

@@ -13,8 +13,7 @@ export const scour: MethodTexts = {
       'socavación local en pilas, extremos de muros, espigones y caídas',
     'estimates of the whole toe depth, compared with the sum':
       'estimaciones de toda la profundidad del pie, comparadas con la suma',
-    'whether the general scour holds the troughs already':
-      'si la socavación general ya contiene los senos',
+    'whether the general scour holds the troughs already': 'los senos y la socavación general',
     'troughs are added': 'se suman los senos',
     'the general scour holds them already': 'la socavación general ya los contiene',
     'factor on the sum of the allowances': 'factor sobre la suma de los componentes',
@@ -109,7 +108,7 @@ export const scour: MethodTexts = {
     resistant: 'resistente',
     'mean velocity the bed stands': 'velocidad media que resiste el lecho',
     'trough below the mean bed': 'seno bajo el lecho medio',
-    'size that 90 % of the bed is finer than': 'tamaño que no alcanza el 90 % del lecho',
+    'size that 90 % of the bed is finer than': 'tamaño que supera al 90 % del lecho',
     'specific gravity of the grains': 'densidad relativa de los granos',
     'by how much the shear exceeds the critical one':
       'cuánto supera el esfuerzo cortante al crítico',
@@ -187,7 +186,7 @@ export const scour: MethodTexts = {
     'A flood that moves the armour starts the lowering anew: take Dc of the design flood.':
       'Una crecida que mueve la coraza reinicia el descenso: tome el Dc de la crecida de diseño.',
     'Sample the bed to the depth computed; the share of coarse grains must hold all the way.':
-      'Muestree el lecho hasta la profundidad calculada; la proporción de granos gruesos debe valer todo el camino.',
+      'Muestree el lecho hasta la profundidad calculada; la proporción de granos gruesos debe mantenerse hasta abajo.',
     'It holds for a bed that gets no sediment; supply makes the slope steeper.':
       'Vale para un lecho que no recibe sedimento; el aporte aumenta la pendiente.',
     'What holds the bed must itself stand.': 'Lo que sostiene el lecho debe sostenerse a su vez.',

@@ -13,7 +13,7 @@ export const waves: MethodTexts = {
     'two layers, random': 'dos capas, al azar',
     'more than three layers, random': 'más de tres capas, al azar',
     'graded angular riprap': 'enrocado angular graduado',
-    'whether the wave breaks before the slope': 'si la ola rompe antes del talud',
+    'whether the wave breaks before the slope': 'rotura de la ola antes del talud',
     'the depth breaks it': 'la profundidad la rompe',
     'it reaches the slope whole': 'llega entera al talud',
     'first underlayer, lightest': 'primera subcapa, la más liviana',
