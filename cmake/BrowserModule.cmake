@@ -33,7 +33,7 @@ endfunction()
 add_browser_module(engine_module engine createEngine
   SOURCES engine_module.cc check_tables.cc
   # The page loads it whole before the first finding.
-  OPTIONS -Oz -sBINARYEN_EXTRA_PASSES=--merge-similar-functions)
+  OPTIONS -Os -sBINARYEN_EXTRA_PASSES=--merge-similar-functions)
 
 add_browser_module(vision_module vision createVision
   SOURCES vision_module.cc "${PROJECT_SOURCE_DIR}/photography/camera_notes.cc"

@@ -14,8 +14,14 @@ function(product_sources out folder)
 endfunction()
 
 # Has the compiler read once for all files of a target what nearly every file includes, and `ARGN`: a third of the work on a
-# file. Each file still includes what it needs: tests/tidy.py reads it without them.
+# file. Of few files it would cost more than it saves. Each file still includes what it needs: tests/tidy.py reads it
+# without them.
 function(precompile_usual_headers target)
+  get_target_property(sources ${target} SOURCES)
+  list(LENGTH sources files)
+  if(files LESS 7)
+    return()
+  endif()
   set(headers <algorithm> <cmath> <functional> <map> <memory> <optional> <string> <string_view> <vector>
     <fmt/format.h> <nlohmann/json.hpp> ${ARGN})
   target_precompile_headers(${target} PRIVATE ${headers})
@@ -35,32 +41,31 @@ endfunction()
 # Headers of ours that most files of a folder include and that seldom change.
 set(usual_headers_of_engine engine/json/field_reader.h engine/method/typed_method.h)
 set(usual_headers_of_engine_site ${usual_headers_of_engine} engine/site/findings.h engine/site/site.h)
+set(usual_headers_of_engine_hurried ${usual_headers_of_engine})
 set(usual_headers_of_report engine/site/findings.h engine/site/site.h)
 set(usual_headers_of_tests_of_engine engine/site/assess.h)
 
-# Makes the static library proofstone_<folder>. A folder without sources yet becomes an empty interface. The sources of
-# the folder APART in it are compiled with usual headers of their own. Sets `compiled_of_<folder>` to the targets that
-# compile.
+# Makes the static library proofstone_<folder>. A folder without sources yet becomes an empty interface. APART names some
+# of its sources that are compiled with usual headers, or options, of their own: those that match <name>_of_<folder>,
+# as the target proofstone_<folder>_<name>.
 function(add_source_library folder)
-  cmake_parse_arguments(PARSE_ARGV 1 arg "" "APART" "DEPENDS;EXTRA")
+  cmake_parse_arguments(PARSE_ARGV 1 arg "" "" "APART;DEPENDS;EXTRA")
   set(library proofstone_${folder})
   product_sources(sources ${folder})
   if(sources)
-    set(compiled ${library})
-    if(arg_APART)
-      set(apart ${library}_${arg_APART})
-      product_sources(sources_apart ${folder}/${arg_APART})
+    foreach(name IN LISTS arg_APART)
+      set(apart ${library}_${name})
+      set(sources_apart ${sources})
+      list(FILTER sources_apart INCLUDE REGEX "${${name}_of_${folder}}")
       list(REMOVE_ITEM sources ${sources_apart})
       add_library(${apart} OBJECT ${sources_apart})
       target_include_directories(${apart} PRIVATE "${PROJECT_SOURCE_DIR}")
       target_link_libraries(${apart} PRIVATE portable_libraries)
-      precompile_usual_headers(${apart} ${usual_headers_of_${folder}_${arg_APART}})
+      precompile_usual_headers(${apart} ${usual_headers_of_${folder}_${name}})
       list(APPEND arg_EXTRA $<TARGET_OBJECTS:${apart}>)
-      list(APPEND compiled ${apart})
-    endif()
+    endforeach()
     add_library(${library} STATIC ${sources} ${arg_EXTRA})
     precompile_usual_headers(${library} ${usual_headers_of_${folder}})
-    set(compiled_of_${folder} ${compiled} PARENT_SCOPE)
     set(scope PUBLIC)
   else()
     add_library(${library} INTERFACE)

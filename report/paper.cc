@@ -251,6 +251,29 @@ std::string clock_name(int minutes_ahead) {
   return fmt::format("UTC{}{:02}:{:02}", minutes_ahead < 0 ? "−" : "+", size / 60, size % 60);
 }
 
+/// The zone, lot or day that a paper speaks of; empty: the whole site.
+Expected<std::string> what_it_is_about(const Site& site, const PaperAsked& asked) {
+  std::string about;
+  if (!asked.zone.empty()) {
+    const auto zone = site.zones.find(asked.zone);
+    if (zone == site.zones.end()) {
+      return not_there("zone", asked.zone, "/paper/zone", names(zones_meant(site, "")));
+    }
+    about = zone->second.name;
+  }
+  if (asked.kind == PaperKind::lot_acceptance) {
+    const auto lot = site.lots.find(asked.lot);
+    if (lot == site.lots.end()) {
+      std::vector<std::string> known;
+      for (const auto& [id, of_site] : site.lots) known.push_back(id);
+      return not_there("lot", asked.lot, "/paper/lot", known);
+    }
+    about = lot->second.name;
+  }
+  if (asked.kind == PaperKind::daily_report) about = asked.day;
+  return about;
+}
+
 }  // namespace
 
 PaperAsked read_paper(FieldReader& request, Problems& problems) {
@@ -289,52 +312,36 @@ Expected<Paper> paper_of(const Site& site, const PaperAsked& asked, UnitSystem u
   Paper paper;
   paper.minutes_ahead = asked.minutes_ahead;
   paper.clock = clock_name(asked.minutes_ahead);
-  if (!asked.zone.empty()) {
-    const auto zone = site.zones.find(asked.zone);
-    if (zone == site.zones.end()) {
-      return not_there("zone", asked.zone, "/paper/zone", names(zones_meant(site, "")));
-    }
-    paper.about = zone->second.name;
+  auto about = what_it_is_about(site, asked);
+  if (!about) return about.problems();
+  paper.about = std::move(*about);
+  if (asked.kind == PaperKind::daily_report) {
+    auto entries = entries_of_day(site, asked, wording);
+    if (!entries) return entries.problems();
+    paper.entries = std::move(*entries);
   }
+  paper.findings = assess(site, units);
   switch (asked.kind) {
     case PaperKind::findings:
       paper.title = "Findings";
-      paper.findings = assess(site, units);
       paper.signers = {"Prepared by", engineer};
       break;
     case PaperKind::design_book:
       paper.title = "Design book";
-      paper.findings = assess(site, units);
       make_design_book(site, asked, paper);
       break;
-    case PaperKind::lot_acceptance: {
-      const auto lot = site.lots.find(asked.lot);
-      if (lot == site.lots.end()) {
-        std::vector<std::string> known;
-        for (const auto& [id, of_site] : site.lots) known.push_back(id);
-        return not_there("lot", asked.lot, "/paper/lot", known);
-      }
+    case PaperKind::lot_acceptance:
       paper.title = "Lot acceptance";
-      paper.about = lot->second.name;
-      paper.findings = assess(site, units);
       make_lot_acceptance(site, asked, wording, paper);
       break;
-    }
     case PaperKind::placing_record:
       paper.title = "Placing record";
-      paper.findings = assess(site, units);
       make_placing_record(site, asked, wording, paper);
       break;
-    case PaperKind::daily_report: {
-      auto entries = entries_of_day(site, asked, wording);
-      if (!entries) return entries.problems();
+    case PaperKind::daily_report:
       paper.title = "Daily report";
-      paper.about = asked.day;
-      paper.entries = std::move(*entries);
-      paper.findings = assess(site, units);
       make_daily_report(site, asked, wording, paper);
       break;
-    }
   }
   return paper;
 }

@@ -3,6 +3,7 @@
 #include <cassert>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -10,6 +11,18 @@ namespace proofstone {
 
 /// Something the user can put right: what is wrong, where, and what is allowed instead.
 struct Problem {
+  // Made, copied and let go in one file: what that takes would else be compiled in every file that
+  // does.
+  Problem();
+  Problem(std::string_view code_word, std::string_view what_is_wrong,
+          std::string_view file_or_document = {}, std::string_view where_in_it = {},
+          std::string_view allowed_instead = {});
+  Problem(const Problem&);
+  Problem(Problem&&) noexcept;
+  Problem& operator=(const Problem&);
+  Problem& operator=(Problem&&) noexcept;
+  ~Problem();
+
   /// Short stable word for programs, such as "not-a-number" or "unknown-field".
   std::string code;
   /// One sentence for people.
@@ -54,3 +67,5 @@ class Expected {
 };
 
 }  // namespace proofstone
+
+extern template class std::vector<proofstone::Problem>;

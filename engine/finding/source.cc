@@ -2,6 +2,8 @@
 
 #include <array>
 
+template class std::vector<proofstone::Source>;
+
 namespace proofstone {
 
 std::string_view standing_name(SourceStanding standing) {
@@ -29,6 +31,15 @@ std::optional<SourceStanding> standing_called(std::string_view name) {
   }
   return std::nullopt;
 }
+
+Source::Source() = default;
+Source::Source(std::string_view of_document, std::string_view place_in_it, SourceStanding how_known)
+    : document(of_document), place(place_in_it), standing(how_known) {}
+Source::Source(const Source&) = default;
+Source::Source(Source&&) noexcept = default;
+Source& Source::operator=(const Source&) = default;
+Source& Source::operator=(Source&&) noexcept = default;
+Source::~Source() = default;
 
 std::string Source::sentence() const {
   std::string text = document;

@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace proofstone {
 
@@ -23,6 +24,17 @@ std::optional<SourceStanding> standing_called(std::string_view name);
 
 /// Where something comes from: document with edition, and the section, equation or table in it.
 struct Source {
+  // Made, copied and let go in one file: what that takes would else be compiled in every file that
+  // does.
+  Source();
+  Source(std::string_view of_document, std::string_view place_in_it,
+         SourceStanding how_known = SourceStanding::memory);
+  Source(const Source&);
+  Source(Source&&) noexcept;
+  Source& operator=(const Source&);
+  Source& operator=(Source&&) noexcept;
+  ~Source();
+
   std::string document;
   std::string place;
   SourceStanding standing = SourceStanding::memory;
@@ -32,3 +44,5 @@ struct Source {
 };
 
 }  // namespace proofstone
+
+extern template class std::vector<proofstone::Source>;

@@ -1,5 +1,7 @@
 #include "engine/finding/steps.h"
 
+template class std::vector<proofstone::Step>;
+
 namespace proofstone {
 namespace {
 
@@ -7,6 +9,28 @@ namespace {
 constexpr std::size_t usual_lines = 12;
 
 }  // namespace
+
+Step::Step() = default;
+Step::Step(std::string_view as_symbol, std::string_view in_words, std::string_view by_formula,
+           Measure found, LengthUse use, std::string_view from)
+    : symbol(as_symbol),
+      meaning(in_words),
+      formula(by_formula),
+      value(found),
+      length_use(use),
+      source(from) {}
+Step::Step(const Step&) = default;
+Step::Step(Step&&) noexcept = default;
+Step& Step::operator=(const Step&) = default;
+Step& Step::operator=(Step&&) noexcept = default;
+Step::~Step() = default;
+
+Steps::Steps() = default;
+Steps::Steps(const Steps&) = default;
+Steps::Steps(Steps&&) noexcept = default;
+Steps& Steps::operator=(const Steps&) = default;
+Steps& Steps::operator=(Steps&&) noexcept = default;
+Steps::~Steps() = default;
 
 Steps Steps::unread() {
   Steps steps;
@@ -18,8 +42,7 @@ void Steps::note(std::string_view symbol, std::string_view meaning, std::string_
                  Measure value, LengthUse use, std::string_view source) {
   if (!read_) return;
   if (lines_.empty()) lines_.reserve(usual_lines);
-  lines_.push_back({std::string(symbol), std::string(meaning), std::string(formula), value, use,
-                    std::string(source)});
+  lines_.emplace_back(symbol, meaning, formula, value, use, source);
 }
 
 void Steps::given(std::string_view symbol, std::string_view meaning, Measure value,

@@ -11,6 +11,17 @@ namespace proofstone {
 
 /// One line of a calculation that a reviewer can redo by hand.
 struct Step {
+  // Made, copied and let go in one file: what that takes would else be compiled in every file that
+  // does.
+  Step();
+  Step(std::string_view as_symbol, std::string_view in_words, std::string_view by_formula,
+       Measure found, LengthUse use, std::string_view from);
+  Step(const Step&);
+  Step(Step&&) noexcept;
+  Step& operator=(const Step&);
+  Step& operator=(Step&&) noexcept;
+  ~Step();
+
   std::string symbol;   ///< "D30"
   std::string meaning;  ///< "required stone size, 30 % smaller by mass"
   std::string
@@ -23,6 +34,13 @@ struct Step {
 /// The working of one result, in the order it was done.
 class Steps {
  public:
+  Steps();
+  Steps(const Steps&);
+  Steps(Steps&&) noexcept;
+  Steps& operator=(const Steps&);
+  Steps& operator=(Steps&&) noexcept;
+  ~Steps();
+
   /// A value taken as given: from the document, a table or a default; `origin` says which.
   void given(std::string_view symbol, std::string_view meaning, Measure value,
              std::string_view origin = {});
@@ -55,3 +73,5 @@ class Steps {
 };
 
 }  // namespace proofstone
+
+extern template class std::vector<proofstone::Step>;

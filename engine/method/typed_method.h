@@ -60,7 +60,7 @@ class TypedMethod : public Base, protected MethodTypes {
   void required(Naming name, Q Inputs::* member, const Unit& unit, AllowedRange allowed,
                 LengthUse use = LengthUse::ground) {
     describe(name, InputForm::quantity, Q::kind, unit, allowed, use);
-    method_.slots.push_back(std::make_unique<QuantitySlot<Inputs, Q>>(member));
+    method_.add_input(std::make_unique<QuantitySlot<Inputs, Q>>(member));
   }
   /// An input whose default stands in the Inputs struct.
   template <class Q>
@@ -68,7 +68,7 @@ class TypedMethod : public Base, protected MethodTypes {
                  LengthUse use = LengthUse::ground) {
     auto& input = describe(name, InputForm::quantity, Q::kind, unit, allowed, use);
     method_inputs::describe_default(input, Measure::of(start_.*member));
-    method_.slots.push_back(std::make_unique<QuantitySlot<Inputs, Q>>(member));
+    method_.add_input(std::make_unique<QuantitySlot<Inputs, Q>>(member));
   }
   /// An input that may be absent, which has a meaning of its own (`absent_means`).
   template <class Q>
@@ -77,14 +77,14 @@ class TypedMethod : public Base, protected MethodTypes {
     auto& input = describe(name, InputForm::quantity, Q::kind, unit, allowed, use);
     input.required = false;
     input.default_text = std::move(absent_means);
-    method_.slots.push_back(std::make_unique<OptionalSlot<Inputs, Q>>(member));
+    method_.add_input(std::make_unique<OptionalSlot<Inputs, Q>>(member));
   }
   /// A list of quantities, such as the stations of a section.
   template <class Q>
   void required_list(Naming name, std::vector<Q> Inputs::* member, const Unit& unit,
                      AllowedRange allowed, LengthUse use = LengthUse::ground) {
     describe(name, InputForm::quantity_list, Q::kind, unit, allowed, use);
-    method_.slots.push_back(std::make_unique<ListSlot<Inputs, Q>>(member));
+    method_.add_input(std::make_unique<ListSlot<Inputs, Q>>(member));
   }
   /// A list that may be absent, which leaves it empty and has a meaning of its own.
   template <class Q>
@@ -94,7 +94,7 @@ class TypedMethod : public Base, protected MethodTypes {
     auto& input = describe(name, InputForm::quantity_list, Q::kind, unit, allowed, use);
     input.required = false;
     input.default_text = std::move(absent_means);
-    method_.slots.push_back(std::make_unique<ListSlot<Inputs, Q>>(member));
+    method_.add_input(std::make_unique<ListSlot<Inputs, Q>>(member));
   }
   /// One of some words; the default is that of the Inputs struct.
   template <class Enum>
@@ -102,19 +102,20 @@ class TypedMethod : public Base, protected MethodTypes {
     auto& input = describe(name, InputForm::choice, QuantityKind::dimensionless, unit::number, {},
                            LengthUse::ground);
     input.required = false;
-    std::vector<Enum> values;
-    for (const auto& option : options) {
+    std::vector<Enum> values(options.size());
+    for (std::size_t i = 0; i < options.size(); ++i) {
+      const auto& option = options[i];
       method_inputs::describe_option(input, option.key, option.meaning);
       if (option.value == start_.*member) input.default_text = option.key;
-      values.push_back(option.value);
+      values[i] = option.value;
     }
-    method_.slots.push_back(std::make_unique<ChoiceSlot<Inputs, Enum>>(member, std::move(values)));
+    method_.add_input(std::make_unique<ChoiceSlot<Inputs, Enum>>(member, std::move(values)));
   }
   template <class Q>
   void output(Naming name, Q Result::* member, const Unit& unit,
               LengthUse use = LengthUse::ground) {
     method_inputs::describe_output(method_.about, name, Q::kind, unit, use);
-    method_.outputs.push_back(std::make_unique<QuantitySlot<Result, Q>>(member));
+    method_.add_output(std::make_unique<QuantitySlot<Result, Q>>(member));
   }
   /// A published limit of validity; `kept` says whether these inputs stand inside it.
   template <class Kept>
@@ -125,9 +126,9 @@ class TypedMethod : public Base, protected MethodTypes {
       bool (*of_any)(const void*) = [](const void* inputs) {
         return Kept{}(*static_cast<const Inputs*>(inputs));
       };
-      method_.limits.emplace_back(of_any);
+      method_.add_limit(of_any);
     } else {
-      method_.limits.emplace_back(
+      method_.add_limit(
           [kept](const void* inputs) { return kept(*static_cast<const Inputs*>(inputs)); });
     }
   }

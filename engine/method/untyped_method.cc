@@ -33,6 +33,16 @@ UntypedMethod::UntypedMethod() = default;
 UntypedMethod::UntypedMethod(UntypedMethod&&) noexcept = default;
 UntypedMethod::~UntypedMethod() = default;
 
+void UntypedMethod::add_input(std::unique_ptr<const MemberSlot> slot) {
+  slots.push_back(std::move(slot));
+}
+void UntypedMethod::add_output(std::unique_ptr<const MemberSlot> slot) {
+  outputs.push_back(std::move(slot));
+}
+void UntypedMethod::add_limit(std::function<bool(const void* inputs)> kept) {
+  limits.push_back(std::move(kept));
+}
+
 Expected<Untyped> UntypedMethod::run(const MethodTypes& types, const void* inputs,
                                      Evaluation& evaluation) const {
   auto problems = method_inputs::not_allowed(about, slots, inputs);

@@ -45,6 +45,10 @@ struct UntypedMethod {
   UntypedMethod(UntypedMethod&&) noexcept;
   ~UntypedMethod();
 
+  void add_input(std::unique_ptr<const MemberSlot> slot);
+  void add_output(std::unique_ptr<const MemberSlot> slot);
+  void add_limit(std::function<bool(const void* inputs)> kept);
+
   Expected<Untyped> run(const MethodTypes& types, const void* inputs, Evaluation& evaluation) const;
   /// The result alone, without the working.
   Expected<Untyped> run_unread(const MethodTypes& types, const void* inputs) const;

@@ -6,7 +6,20 @@
 
 #include "engine/site/wording.h"
 
+template class std::vector<proofstone::StatedValue>;
+template class std::vector<proofstone::Finding>;
+
 namespace proofstone {
+
+StatedValue::StatedValue() = default;
+StatedValue::StatedValue(std::string_view by_key, std::string_view as_symbol,
+                         std::string_view in_words, Measure stated, LengthUse use)
+    : key(by_key), symbol(as_symbol), meaning(in_words), value(stated), length_use(use) {}
+StatedValue::StatedValue(const StatedValue&) = default;
+StatedValue::StatedValue(StatedValue&&) noexcept = default;
+StatedValue& StatedValue::operator=(const StatedValue&) = default;
+StatedValue& StatedValue::operator=(StatedValue&&) noexcept = default;
+StatedValue::~StatedValue() = default;
 
 Finding::Finding() = default;
 Finding::Finding(const Finding&) = default;

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/finding/outcome.h"
@@ -64,6 +65,17 @@ std::string margin_text(const Margin& margin);
 
 /// A value a finding states.
 struct StatedValue {
+  // Made, copied and let go in one file: what that takes would else be compiled in every file that
+  // does.
+  StatedValue();
+  StatedValue(std::string_view by_key, std::string_view as_symbol, std::string_view in_words,
+              Measure stated, LengthUse use = LengthUse::ground);
+  StatedValue(const StatedValue&);
+  StatedValue(StatedValue&&) noexcept;
+  StatedValue& operator=(const StatedValue&);
+  StatedValue& operator=(StatedValue&&) noexcept;
+  ~StatedValue();
+
   std::string key;
   std::string symbol;
   std::string meaning;
@@ -163,3 +175,6 @@ struct Findings {
 };
 
 }  // namespace proofstone
+
+extern template class std::vector<proofstone::StatedValue>;
+extern template class std::vector<proofstone::Finding>;

@@ -10,17 +10,6 @@ namespace {
 /// Places along each side of a box that are asked.
 constexpr int asked = 24;
 
-PhotoBox box_round(const std::vector<PhotoPoint>& corners) {
-  PhotoBox box{corners.front().x, corners.front().y, corners.front().x, corners.front().y};
-  for (const auto& corner : corners) {
-    box.left = std::min(box.left, corner.x);
-    box.right = std::max(box.right, corner.x);
-    box.top = std::min(box.top, corner.y);
-    box.bottom = std::max(box.bottom, corner.y);
-  }
-  return box;
-}
-
 /// Of the places in a box that count, the share for which `holds`.
 template <class Counts, class Holds>
 double share_in(const PhotoBox& box, int places, Counts counts, Holds holds) {

@@ -13,10 +13,6 @@ namespace {
 
 constexpr double interval_confidence = 0.90;
 
-bool on_picture(PhotoPoint point, const PictureSize& picture) {
-  return point.x >= 0 && point.y >= 0 && point.x <= picture.width && point.y <= picture.height;
-}
-
 }  // namespace
 
 Expected<LargestByEnds> largest_by_ends(const PhotoSet& set, Steps& steps) {
@@ -32,7 +28,7 @@ Expected<LargestByEnds> largest_by_ends(const PhotoSet& set, Steps& steps) {
   if (!scale) return scale.problems();
   const double pixels = pixels_between(tapped.from, tapped.to);
   const Length pixel = scale->pixel_at((tapped.from.y + tapped.to.y) / 2);
-  if (!(pixels >= 1 && on_picture(tapped.from, photo.size) && on_picture(tapped.to, photo.size) &&
+  if (!(pixels >= 1 && is_on_picture(tapped.from, photo.size) && is_on_picture(tapped.to, photo.size) &&
         pixel.si() > 0)) {
     return Problem{"outside-picture", "Its ends are at one place or outside the picture.", "",
                    "largest", "two taps at the ends of the stone"};

@@ -25,10 +25,6 @@ struct NodeSizes {
   bool is_rock = true;
 };
 
-bool on_picture(PhotoPoint point, const PictureSize& picture) {
-  return point.x >= 0 && point.y >= 0 && point.x <= picture.width && point.y <= picture.height;
-}
-
 /// The outline round a node; of two the one that came last, as the screens show it.
 const std::vector<PhotoPoint>* outline_at(const Photo& photo, PhotoPoint node) {
   const auto found = std::find_if(photo.outlines.rbegin(), photo.outlines.rend(),
@@ -51,7 +47,7 @@ class Checking {
     const auto& tapped = node.stone;
     for (const auto point :
          {tapped.node, tapped.long_from, tapped.long_to, tapped.short_from, tapped.short_to}) {
-      if (on_picture(point, photo.size)) continue;
+      if (is_on_picture(point, photo.size)) continue;
       wrong("outside-picture", "A tap is outside the picture.", where, "taps on the picture");
       return;
     }

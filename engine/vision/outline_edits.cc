@@ -38,15 +38,10 @@ std::optional<Problem> problem_of(const std::vector<StoneOutline>& outlines, dou
   return std::nullopt;
 }
 
-PhotoBox box_round(const std::vector<StoneOutline>& outlines) {
-  PhotoBox box{most_pixels, most_pixels, -most_pixels, -most_pixels};
+PhotoBox box_round_all(const std::vector<StoneOutline>& outlines) {
+  PhotoBox box = box_round(outlines.front());
   for (const auto& outline : outlines) {
-    for (const auto& point : outline) {
-      box.left = std::min(box.left, point.x);
-      box.right = std::max(box.right, point.x);
-      box.top = std::min(box.top, point.y);
-      box.bottom = std::max(box.bottom, point.y);
-    }
+    for (const auto& point : outline) box.take_in(point);
   }
   return box;
 }
@@ -213,7 +208,7 @@ Expected<StoneOutline> joined_outlines(const std::vector<StoneOutline>& pieces, 
   if (pieces.size() < 2) {
     return Problem{"one-piece", "One piece is a stone already.", "", "outlines", "two or more"};
   }
-  EditedPixels pixels(box_round(pieces), pixel);
+  EditedPixels pixels(box_round_all(pieces), pixel);
   for (const auto& piece : pieces) pixels.fill(piece, 1);
   pixels.widen(false);
   pixels.widen(true);
@@ -231,7 +226,7 @@ Expected<std::vector<StoneOutline>> cut_outline(const StoneOutline& stone, Photo
   if (!is_place(from) || !is_place(to) || !(pixels_between(from, to) > 0)) {
     return Problem{"no-line", "This is no line.", "", "line", "two places apart"};
   }
-  EditedPixels pixels(box_round({stone}), pixel);
+  EditedPixels pixels(box_round(stone), pixel);
   pixels.fill(stone, 1);
   for (int y = 0; y < pixels.height(); ++y) {
     for (int x = 0; x < pixels.width(); ++x) {
@@ -260,7 +255,7 @@ Expected<StoneOutline> drawn_outline(const StoneOutline& path,
   }
   StoneOutline inside = path;
   keep_on_picture(inside, picture);
-  EditedPixels pixels(box_round({inside}), pixel);
+  EditedPixels pixels(box_round(inside), pixel);
   pixels.fill(inside, 1);
   for (const auto& other : others) pixels.fill(other, 0);
   auto stones = pixels.outlines();

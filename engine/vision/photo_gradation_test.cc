@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <map>
+#include <vector>
 
 #include "engine/evidence/confidence.h"
 #include "engine/vision/drawn_photos.h"
@@ -48,9 +50,9 @@ TEST(GradationFromPhotos, OfThreeSizesIsWhatAHandFinds) {
   ASSERT_GT(first, 50);
   const double raw50 = diameter(200) * std::pow(1.5, (50 - last) / (first - last));
   EXPECT_NEAR(size_at(*result, 50).as_photographed.millimeters(), raw50, 1e-9);
-  EXPECT_NEAR(size_at(*result, 50).size.millimeters(), raw50 / (1.10 * 0.91), 1e-9);
-  EXPECT_NEAR(size_at(*result, 15).size.millimeters(), diameter(80) / (1.10 * 0.79), 1e-9);
-  EXPECT_NEAR(size_at(*result, 85).size.millimeters(), diameter(300) / (1.10 * 1.04), 1e-9);
+  EXPECT_NEAR(size_at(*result, 50).size.millimeters(), raw50 / 1.023, 1e-9);
+  EXPECT_NEAR(size_at(*result, 15).size.millimeters(), diameter(80) / 0.857, 1e-9);
+  EXPECT_NEAR(size_at(*result, 85).size.millimeters(), diameter(300) / 1.172, 1e-9);
   EXPECT_EQ(result->measured.stones, 60);
   EXPECT_EQ(result->measured.photos, 1);
 }
@@ -69,20 +71,37 @@ TEST(GradationFromPhotos, StandsOnTheCurveAndItsLimitsAgreeWithTheEvidence) {
     ASSERT_TRUE(stated.low && stated.high);
     EXPECT_NEAR(*stated.low / size.low(), 1, 1e-9);
     EXPECT_NEAR(*stated.high / size.high(), 1, 1e-9);
-    // By the shares, on which verdicts are passed with more care still, the limits are as wide to a
-    // few hundredths or wider; those of D15 and D85, whose factors are known to 11 and 12 % only,
-    // may leave the curve.
-    auto by_shares = result->measured;
-    by_shares.size_errors.clear();
-    const auto interval = size_interval(by_shares, size.percent, 0.90);
-    if (!interval.low || !interval.high) {
-      EXPECT_NE(size.percent, 50);
-      continue;
+  }
+}
+
+/// By the shares, on which verdicts are passed, the limits are as wide to a few hundredths or
+/// wider, on the mean of photos drawn anew: those of one set hang on how steep its curve is just
+/// there. Those of D15 and D85 may leave the curve.
+TEST(GradationFromPhotos, TheSharesStateLimitsAsWideAsTheSizes) {
+  constexpr std::uint64_t sets = 12;
+  std::map<double, std::vector<double>> ratios;
+  for (std::uint64_t set = 0; set < sets; ++set) {
+    const auto result = gradation_from_photos(
+        set_of({outlined_photo(2 * set + 1, 60, 0.4), outlined_photo(2 * set + 2, 60, 0.4)}));
+    ASSERT_TRUE(result) << result.problems().front().sentence();
+    for (const auto& size : result->sizes) {
+      auto by_shares = result->measured;
+      by_shares.size_errors.clear();
+      const auto interval = size_interval(by_shares, size.percent, 0.90);
+      if (!interval.low || !interval.high) {
+        EXPECT_NE(size.percent, 50);
+        continue;
+      }
+      ratios[size.percent].push_back(std::log(*interval.high / *interval.low) /
+                                     std::log(size.high() / size.low()));
     }
-    const double ratio =
-        std::log(*interval.high / *interval.low) / std::log(size.high() / size.low());
-    EXPECT_GT(ratio, 0.96) << size.percent;
-    EXPECT_LT(ratio, 1.6) << size.percent;
+  }
+  ASSERT_EQ(ratios[50].size(), sets);
+  for (const auto& [percent, of_sets] : ratios) {
+    double mean = 0;
+    for (const double ratio : of_sets) mean += ratio / static_cast<double>(of_sets.size());
+    EXPECT_GT(mean, 0.96) << percent;
+    EXPECT_LT(mean, 1.6) << percent;
   }
 }
 
@@ -111,7 +130,7 @@ TEST(GradationFromPhotos, BelowTheSmallestResolvedStoneNothingIsKnown) {
   ASSERT_TRUE(result) << result.problems().front().sentence();
   const auto& curve = result->measured.curve;
   EXPECT_GT(curve.points().front().percent_smaller, 0);
-  EXPECT_NEAR(curve.points().front().size.millimeters(), 8 * 2.5 / (1.10 * 0.79), 1e-9);
+  EXPECT_NEAR(curve.points().front().size.millimeters(), 8 * 2.5 / 0.857, 1e-9);
   const auto small = gradation_from_photos(set_of({outlined_photo(3, 7, 0.25)}));
   ASSERT_TRUE(small);
   EXPECT_TRUE(small->sizes.empty() || small->sizes.front().percent > 50);
@@ -158,25 +177,31 @@ TEST(GradationFromPhotos, TappedStonesCountOneEachAtTheMeanOfTheirAxes) {
   EXPECT_NEAR(median.sampling_error, 0.045, 0.025);
 }
 
-TEST(GradationFromPhotos, ASpreadThatIsKnownAndACalibrationReplaceTheFactors) {
+TEST(GradationFromPhotos, ACalibrationReplacesTheFactorsOfItsViewAndLie) {
   auto set = set_of({outlined_photo(1)});
   const auto plain = gradation_from_photos(set);
-  set.spread = SizeSpread::very_broad;
-  const auto broad = gradation_from_photos(set);
   const std::vector<PhotoCalibration> own{{"weighed load", PhotoView::straight_on,
                                            RockLies::in_layer, false, Dimensionless::number(0.8),
                                            Dimensionless::number(1), Dimensionless::number(1.1),
                                            Dimensionless::number(0.02)}};
   const auto calibrated = gradation_from_photos(set, own);
-  ASSERT_TRUE(plain && broad && calibrated);
-  EXPECT_NEAR(size_at(*broad, 15).size / size_at(*plain, 15).size, 0.79 / 0.87, 1e-12);
-  EXPECT_LT(size_at(*broad, 15).factor_error, size_at(*plain, 15).factor_error);
-  EXPECT_NEAR(size_at(*calibrated, 50).size / size_at(*plain, 50).size, 1.10 * 0.91, 1e-12);
+  ASSERT_TRUE(plain && calibrated);
+  EXPECT_NEAR(size_at(*calibrated, 50).size / size_at(*plain, 50).size, 1.023, 1e-12);
   EXPECT_EQ(size_at(*calibrated, 50).factor_error, 0.02);
-  set.photos[0].view = PhotoView::straight_on;
   set.lies = RockLies::in_heap;
   EXPECT_NEAR(size_at(*gradation_from_photos(set, own), 50).size / size_at(*plain, 50).size,
-              0.91 / 0.85, 1e-12);
+              1.023 / (1.10 * 0.85), 1e-12);
+}
+
+TEST(GradationFromPhotos, ASpreadThatIsKnownMovesTheD15OfAHeapAlone) {
+  auto set = set_of({outlined_photo(1)});
+  auto broad = set;
+  broad.spread = SizeSpread::very_broad;
+  const auto d15 = [](const PhotoSet& of) { return size_at(*gradation_from_photos(of), 15); };
+  EXPECT_EQ(d15(broad).size, d15(set).size);
+  set.lies = broad.lies = RockLies::in_heap;
+  EXPECT_NEAR(d15(broad).size / d15(set).size, 0.79 / 0.87, 1e-12);
+  EXPECT_LT(d15(broad).factor_error, d15(set).factor_error);
 }
 
 TEST(GradationFromPhotos, RefusesWhatTellsNothing) {

@@ -99,12 +99,10 @@ class PhotoReading {
   void add_tapped(const TappedStone& stone, const std::string& where) {
     for (const auto point :
          {stone.node, stone.long_from, stone.long_to, stone.short_from, stone.short_to}) {
-      if (!std::isfinite(point.x) || !std::isfinite(point.y) || point.x < 0 || point.y < 0 ||
-          point.x > photo_.size.width || point.y > photo_.size.height) {
-        problems_.push_back(
-            {"outside-picture", "A tap is outside the picture.", "", where, "taps on the picture"});
-        return;
-      }
+      if (is_on_picture(point, photo_.size)) continue;
+      problems_.push_back(
+          {"outside-picture", "A tap is outside the picture.", "", where, "taps on the picture"});
+      return;
     }
     nodes_.push_back({where, {stone.node.x, stone.node.y}});
     if (stone.mostly_hidden) {

@@ -54,15 +54,10 @@ VisiblePiece enclosed(const std::vector<PhotoPoint>& outline) {
   // From the first corner, so that far from the picture's corner nothing is lost in rounding.
   const PhotoPoint from = outline.front();
   VisiblePiece piece;
-  piece.box = {from.x, from.y, from.x, from.y};
+  piece.box = box_round(outline);
   double twice = 0;
   for (std::size_t i = 0; i < outline.size(); ++i) {
-    const PhotoPoint here = outline[i];
-    twice += side(from, here, outline[(i + 1) % outline.size()]);
-    piece.box.left = std::min(piece.box.left, here.x);
-    piece.box.right = std::max(piece.box.right, here.x);
-    piece.box.top = std::min(piece.box.top, here.y);
-    piece.box.bottom = std::max(piece.box.bottom, here.y);
+    twice += side(from, outline[i], outline[(i + 1) % outline.size()]);
   }
   piece.area = std::abs(twice) / 2;
   return piece;
@@ -71,6 +66,25 @@ VisiblePiece enclosed(const std::vector<PhotoPoint>& outline) {
 }  // namespace
 
 double PictureSize::diagonal() const { return std::sqrt(width * width + height * height); }
+
+void PhotoBox::take_in(PhotoPoint place) {
+  left = std::min(left, place.x);
+  right = std::max(right, place.x);
+  top = std::min(top, place.y);
+  bottom = std::max(bottom, place.y);
+}
+
+PhotoBox box_round(const std::vector<PhotoPoint>& places) {
+  const auto& first = places.front();
+  PhotoBox box{first.x, first.y, first.x, first.y};
+  for (const auto& place : places) box.take_in(place);
+  return box;
+}
+
+bool is_on_picture(PhotoPoint place, const PictureSize& picture) {
+  // No comparison holds for what is not a number.
+  return place.x >= 0 && place.y >= 0 && place.x <= picture.width && place.y <= picture.height;
+}
 
 double pixels_between(PhotoPoint one, PhotoPoint other) {
   const double x = one.x - other.x;

@@ -29,7 +29,15 @@ struct PhotoBox {
   double width() const { return right - left; }
   double height() const { return bottom - top; }
   PhotoPoint middle() const { return {(left + right) / 2, (top + bottom) / 2}; }
+  /// Grows until it holds the place.
+  void take_in(PhotoPoint place);
 };
+
+/// The box round places. Precondition: one or more.
+PhotoBox box_round(const std::vector<PhotoPoint>& places);
+
+/// Whether a place is a number and lies on the picture or its edge.
+bool is_on_picture(PhotoPoint place, const PictureSize& picture);
 
 /// The visible piece of one stone: its area in square pixels and the box round it.
 struct VisiblePiece {

@@ -9,23 +9,33 @@
 namespace proofstone {
 namespace {
 
-/// What is left of the scatter of D15 and D85 when photos are many: (SD₆² − SD₁²/6)/(1 − 1/6) of
-/// one photo and of six pooled, 15 and 11 %, 13 and 9 %.
+/// Outlines of rock in a layer, photographed 12 to 14 D50 wide: 16 rocks of five forms and six
+/// gradations, each laid twice. The errors are what they leave on a rock not seen yet, from rock to
+/// rock, by Student's t (docs/photo-outlines.md, "error left").
+constexpr SizeFactor layer_square_15{0.857, 0.039};
+constexpr SizeFactor layer_square_50{1.023, 0.038};
+constexpr SizeFactor layer_square_85{1.172, 0.035};
+constexpr SizeFactor layer_oblique_15{0.847, 0.063};
+constexpr SizeFactor layer_oblique_50{0.993, 0.046};
+constexpr SizeFactor layer_oblique_85{1.126, 0.035};
+
+/// What is left of the scatter of D15 and D85 in a heap when photos are many:
+/// (SD₆² − SD₁²/6)/(1 − 1/6) of one photo and of six pooled, 15 and 11 %, 13 and 9 %.
 constexpr double error_of_d15 = 0.10;
 constexpr double error_of_d85 = 0.08;
-/// Deviation of the factors of four gradations (.92 .89 .89 .95), and of the views other than
-/// straight on to a layer (.83 .81 .89).
-constexpr double error_of_d50_square_layer = 0.03;
-constexpr double error_of_d50_else = 0.05;
+/// Deviation of the factors of the views other than straight on to a layer (.83 .81 .89).
+constexpr double error_of_d50_in_heap = 0.05;
 /// Deviation of the factors of D15 over the views (.79 .77 .73 .72), once the spread is known.
 constexpr double error_of_d15_of_known_spread = 0.05;
+/// Deviation of the factors of tapped stones square to layers of four gradations (.92 .89 .89 .95).
+constexpr double error_of_tapped_d50_square_layer = 0.03;
 /// Deviation of the factors of tapped stones (.95 .88 .91).
 constexpr double error_of_tapped_d50_else = 0.04;
 
 /// The study's rock was hulls of random points, the leanest of forms. Over five forms (those hulls,
 /// quarried blocks, slabs, river stones, all mixed; 20 further piles, true outlines) rock is seen
 /// larger for its intermediate axis by 10 %, with a deviation of 6 to 7 % from form to form; that
-/// brings every factor of the study to what those piles show (docs/photo-outlines.md).
+/// brings the study's factors of heaps to what those piles show (docs/photo-outlines.md).
 constexpr double fuller_than_hulls = 1.10;
 constexpr double error_of_form = 0.07;
 
@@ -52,23 +62,28 @@ double d15_ratio_of(SizeSpread spread) {
   return 0.87;
 }
 
-SizeFactors of_outlines(PhotoView view, RockLies lies, const std::optional<SizeSpread>& spread) {
-  const bool square = square_to_layer(view, lies);
+SizeFactors of_outlines_in_layer(PhotoView view) {
   SizeFactors factors;
-  factors.at_15 = {square ? 0.79 : 0.76, error_of_d15};
-  factors.at_50 = {square ? 0.91 : 0.85, square ? error_of_d50_square_layer : error_of_d50_else};
-  factors.at_85 = {square ? 1.04 : 1.00, error_of_d85};
+  const bool square = view == PhotoView::straight_on;
+  factors.at_15 = square ? layer_square_15 : layer_oblique_15;
+  factors.at_50 = square ? layer_square_50 : layer_oblique_50;
+  factors.at_85 = square ? layer_square_85 : layer_oblique_85;
   factors.origin =
-      rendered_piles("factors by view; visible area, equal-area diameter; 1.10 for form")
+      rendered_piles("factors of layers by view; visible area, equal-area diameter").sentence();
+  return factors;
+}
+
+SizeFactors of_outlines_in_heap(const std::optional<SizeSpread>& spread) {
+  SizeFactors factors;
+  // The factors by spread were found square to a layer; heaps lie lower by 0.76/0.79.
+  factors.at_15 = of_any_form(
+      spread ? SizeFactor{d15_ratio_of(*spread) * 0.76 / 0.79, error_of_d15_of_known_spread}
+             : SizeFactor{0.76, error_of_d15});
+  factors.at_50 = of_any_form({0.85, error_of_d50_in_heap});
+  factors.at_85 = of_any_form({1.00, error_of_d85});
+  factors.origin =
+      rendered_piles("factors of heaps; visible area, equal-area diameter; 1.10 for form")
           .sentence();
-  if (spread) {
-    // The factors by spread were found square to a layer; the other views lie lower by 0.76/0.79.
-    factors.at_15 = {d15_ratio_of(*spread) * (square ? 1 : 0.76 / 0.79),
-                     error_of_d15_of_known_spread};
-  }
-  factors.at_15 = of_any_form(factors.at_15);
-  factors.at_50 = of_any_form(factors.at_50);
-  factors.at_85 = of_any_form(factors.at_85);
   return factors;
 }
 
@@ -81,8 +96,8 @@ SizeFactors of_tapped(PhotoView view, RockLies lies) {
   }
   SizeFactors factors;
   factors.at_15 = {1.01 * median, error_of_d15};
-  factors.at_50 = {
-      median, square_to_layer(view, lies) ? error_of_d50_square_layer : error_of_tapped_d50_else};
+  factors.at_50 = {median, square_to_layer(view, lies) ? error_of_tapped_d50_square_layer
+                                                       : error_of_tapped_d50_else};
   factors.at_85 = {1.08 * median, error_of_d85};
   factors.origin =
       rendered_piles(square_to_layer(view, lies)
@@ -126,7 +141,8 @@ SizeFactors size_factors(PhotoView view, RockLies lies, bool tapped,
             {calibration->d85.number(), error},
             "calibration of this site: " + calibration->from};
   }
-  return tapped ? of_tapped(view, lies) : of_outlines(view, lies, spread);
+  if (tapped) return of_tapped(view, lies);
+  return lies == RockLies::in_layer ? of_outlines_in_layer(view) : of_outlines_in_heap(spread);
 }
 
 }  // namespace proofstone

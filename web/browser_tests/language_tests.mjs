@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'node:test';
 import { axeViolations } from './accessibility.mjs';
 import { overflowing, smallTargets } from './page_inspection.mjs';
-import { openApplication, postures } from './world.mjs';
+import { goTo, openApplication, postures } from './world.mjs';
 
 const outcomes = /^(cumple|no cumple|aún no se sabe|consultar al proyectista)$/;
 const lot = '#/field/lot/first-deliveries';
@@ -21,16 +21,6 @@ function inLanguage(page, language) {
 async function choose(page, language) {
   await page.locator('select[name=language]').selectOption(language);
   await inLanguage(page, language);
-}
-
-async function goTo(page, hash) {
-  await page.goto(new URL(hash, page.url()).href);
-  await page.waitForFunction(
-    () =>
-      document.querySelector('#content h1') &&
-      document.querySelector('main').ariaBusy === 'false' &&
-      !document.querySelector('#content > [role=status]'),
-  );
 }
 
 /** Screens that are looked at in Spanish; those of the phone on the narrowest one too. */

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { existsSync } from 'node:fs';
 import { describe, it } from 'node:test';
 import { comparedWithKept } from './compared_pictures.mjs';
-import { openApplication, postures } from './world.mjs';
+import { goTo, openApplication, postures } from './world.mjs';
 
 const screens = {
   findings: '#/',
@@ -28,13 +28,7 @@ export function pictureTests(world, { renew = false } = {}) {
           });
           const wrong = [];
           for (const [screen, hash] of Object.entries(screens)) {
-            await page.goto(new URL(hash, page.url()).href);
-            await page.waitForFunction(
-              () =>
-                document.querySelector('#content h1') &&
-                document.querySelector('main').ariaBusy === 'false' &&
-                !document.querySelector('#content > [role=status]'),
-            );
+            await goTo(page, hash);
             await page.evaluate(() => {
               document.activeElement?.blur();
               scrollTo(0, 0);

@@ -124,6 +124,17 @@ export function wholePage(page) {
   );
 }
 
+/** Goes to a screen by its address within the application, and waits until it stands there. */
+export async function goTo(page, hash) {
+  await page.goto(new URL(hash, page.url()).href);
+  await page.waitForFunction(
+    () =>
+      document.querySelector('#content h1') &&
+      document.querySelector('main').ariaBusy === 'false' &&
+      !document.querySelector('#content > [role=status]'),
+  );
+}
+
 /** The findings as the page saves them. */
 export async function savedFindings(page) {
   const [download] = await Promise.all([

@@ -65,10 +65,10 @@ export const photos: Record<string, string> = {
     'Una foto muestra la superficie; los factores llevan a todo el acopio tal como se volcó o colocó. Fotografíe varias caras y alturas, o una cara recién cortada.',
   'The factors were found on rendered piles and never checked against rock that was weighed: replace them by a calibration of your own.':
     'Los factores se hallaron en acopios simulados y nunca se verificaron con roca pesada: reemplácelos por una calibración propia.',
-  'How large rock looks hangs on its form: 7 % from form to form, part of the interval.':
-    'Qué tan grande se ve la roca depende de su forma: 7 % de una forma a otra, parte del intervalo.',
-  'D15 is indicative: its factor hangs on how far the sizes spread (0.70 to 0.87).':
-    'El D15 es indicativo: su factor depende de cuánto se dispersan los tamaños (de 0.70 a 0.87).',
+  'How large rock looks hangs on its form: 4 to 6 % from rock to rock in a layer, 7 % in a heap; part of the interval.':
+    'Qué tan grande se ve la roca depende de su forma: de 4 a 6 % de una roca a otra en una capa, 7 % en un acopio; parte del intervalo.',
+  'D15 is indicative: small stones hide, and in a heap its factor hangs on how far the sizes spread (0.70 to 0.87).':
+    'El D15 es indicativo: las piedras pequeñas se ocultan, y en un acopio su factor depende de cuánto se dispersan los tamaños (de 0.70 a 0.87).',
   'The factors were found on rendered piles and never checked against rock that was weighed.':
     'Los factores se hallaron en acopios simulados y nunca se verificaron con roca pesada.',
 };
