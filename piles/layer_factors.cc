@@ -104,7 +104,7 @@ std::string LayerFactors::table() const {
       "| Four photos | | rocks | factor | from rock to rock | between two layers | of sampling, as "
       "stated | error left | used: factor, error |\n|---|---|---|---|---|---|---|---|---|\n";
   for (const auto view : {PhotoView::straight_on, PhotoView::oblique}) {
-    const auto used = size_factors(view, RockLies::in_layer, false, std::nullopt, nullptr);
+    const auto used = size_factors({view, RockLies::in_layer}, std::nullopt, nullptr);
     for (const int percent : tried_percents) {
       const auto found = without(nullptr, view, percent);
       if (!found) continue;

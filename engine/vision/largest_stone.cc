@@ -28,8 +28,8 @@ Expected<LargestByEnds> largest_by_ends(const PhotoSet& set, Steps& steps) {
   if (!scale) return scale.problems();
   const double pixels = pixels_between(tapped.from, tapped.to);
   const Length pixel = scale->pixel_at((tapped.from.y + tapped.to.y) / 2);
-  if (!(pixels >= 1 && is_on_picture(tapped.from, photo.size) && is_on_picture(tapped.to, photo.size) &&
-        pixel.si() > 0)) {
+  if (!(pixels >= 1 && is_on_picture(tapped.from, photo.size) &&
+        is_on_picture(tapped.to, photo.size) && pixel.si() > 0)) {
     return Problem{"outside-picture", "Its ends are at one place or outside the picture.", "",
                    "largest", "two taps at the ends of the stone"};
   }

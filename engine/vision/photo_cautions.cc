@@ -6,6 +6,7 @@
 
 #include "engine/evidence/size_text.h"
 #include "engine/vision/scale_cautions.h"
+#include "engine/vision/size_factors.h"
 
 namespace proofstone {
 namespace {
@@ -38,15 +39,20 @@ void caution_of_sizes(const PhotoSet& set, const StonesOnPhotos& seen,
                     pixels[pixels.size() / 2]));
   }
   double across = 0;
+  int narrow = 0;
   for (std::size_t i = 0; i < set.photos.size(); ++i) {
-    const auto& size = set.photos[i].size;
-    const Length width = size.width * seen.scales[i].pixel_at(size.height / 2);
+    const Length width = seen.scales[i].width_of(set.photos[i].size);
     across += width / median->size;
+    if (width < narrowest_in_medians * median->as_photographed) ++narrow;
   }
   if (across < fewest_medians_across) {
     cautions.push_back(fmt::format(
         "All photos together are {:.1f} D50 wide; take them 12 to 14 D50 wide, or more of them.",
         across));
+  } else if (narrow > 0) {
+    cautions.push_back(fmt::format(
+        "{} of the photos {} less than {:g} D50 wide and not so sure; take them 12 to 14 D50 wide.",
+        narrow, narrow == 1 ? "is" : "are", narrowest_in_medians));
   }
 }
 
@@ -68,6 +74,12 @@ void caution_of_photos(const PhotoSet& set, const StonesOnPhotos& seen,
   }
   if (!seen.tapped) {
     cautions.emplace_back("How well the outlines were drawn is not in the limits.");
+  }
+  if (set.photos.size() > 1) {
+    cautions.emplace_back(
+        "Photos that show the same rock tell no more than one: where they overlap, or show all of "
+        "a "
+        "small pile, the limits are too narrow.");
   }
   cautions.emplace_back(
       "A photo shows the surface; the factors lead to the whole pile as it was poured or placed. "

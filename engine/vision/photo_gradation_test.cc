@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <vector>
@@ -191,6 +192,39 @@ TEST(GradationFromPhotos, ACalibrationReplacesTheFactorsOfItsViewAndLie) {
   set.lies = RockLies::in_heap;
   EXPECT_NEAR(size_at(*gradation_from_photos(set, own), 50).size / size_at(*plain, 50).size,
               1.023 / (1.10 * 0.85), 1e-12);
+}
+
+/// The rock of a photo from nearer by; the scale is left as it is.
+Photo from_nearer(Photo photo, double times) {
+  auto outlines = std::move(photo.outlines);
+  photo.outlines.clear();
+  for (auto& outline : outlines) {
+    for (auto& point : outline) point = {times * point.x, times * point.y};
+    if (std::all_of(outline.begin(), outline.end(),
+                    [&photo](PhotoPoint point) { return is_on_picture(point, photo.size); })) {
+      photo.outlines.push_back(std::move(outline));
+    }
+  }
+  return photo;
+}
+
+TEST(GradationFromPhotos, ANarrowPhotoIsLessSureAndSaysSo) {
+  const auto says_narrow = [](const Expected<PhotoGradation>& result) {
+    const auto& cautions = result->measured.cautions;
+    return std::any_of(cautions.begin(), cautions.end(), [](const std::string& caution) {
+      return caution.find("less than 9 D50 wide") != std::string::npos;
+    });
+  };
+  const auto wide = gradation_from_photos(set_of({outlined_photo(1, 60), outlined_photo(2, 60)}));
+  const auto narrow = gradation_from_photos(
+      set_of({from_nearer(outlined_photo(1, 185), 2.5), from_nearer(outlined_photo(2, 185), 2.5)}));
+  ASSERT_TRUE(wide && narrow);
+  EXPECT_FALSE(says_narrow(wide));
+  EXPECT_TRUE(says_narrow(narrow));
+  for (const double percent : {15., 50., 85.}) {
+    EXPECT_GT(size_at(*narrow, percent).factor_error, 0.07);
+    EXPECT_LT(size_at(*wide, percent).factor_error, 0.07);
+  }
 }
 
 TEST(GradationFromPhotos, ASpreadThatIsKnownMovesTheD15OfAHeapAlone) {

@@ -16,6 +16,10 @@ class PhotoScale {
 
   /// Length of a pixel at a height on the picture; 0 or less where the plane is beyond the horizon.
   Length pixel_at(double y) const { return Length::meters(1 / (inverse_ + slope_ * y)); }
+  /// What a picture shows across its middle.
+  Length width_of(const PictureSize& picture) const {
+    return picture.width * pixel_at(picture.height / 2);
+  }
   /// Standard deviation of the scale over the scale.
   double error() const { return error_; }
   /// By the observer, who then errs alike on every photo; else by the study, photo by photo.

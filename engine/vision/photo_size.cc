@@ -49,6 +49,9 @@ TypedMethod<PhotoSizeInputs, PhotoSizeResult> make_method() {
                   "equal-area diameter, each stone by its visible area"},
                  {PhotoReadingBy::taps, "taps",
                   "√(long·short) of the stone under each node, mostly hidden ones left out"}});
+  method.choice({"width", "", "how wide the photos are"}, &PhotoSizeInputs::width,
+                {{PhotoWidth::wide, "wide", "9 D50 or more"},
+                 {PhotoWidth::narrow, "narrow", "less, so that few stones are seen whole"}});
   method.required({"sampling_error", "e_n", "error of sampling, standard deviation of ln D"},
                   &PhotoSizeInputs::sampling_error, unit::number, AllowedRange::between(0, 1));
   method.defaulted({"scale_error", "e_s", "error of the scale, standard deviation"},
@@ -77,8 +80,9 @@ double number_of(PhotoPercent percent) {
 }  // namespace
 
 Expected<PhotoSizeResult> photo_size(const PhotoSizeInputs& in, Steps& steps) {
-  const auto factors =
-      size_factors(in.view, in.lies, in.by == PhotoReadingBy::taps, std::nullopt, nullptr);
+  const auto factors = size_factors(
+      {in.view, in.lies, in.by == PhotoReadingBy::taps, in.width == PhotoWidth::narrow},
+      std::nullopt, nullptr);
   PhotoSize size;
   size.percent = number_of(in.percent);
   size.as_photographed = in.as_photographed;

@@ -7,6 +7,7 @@ namespace proofstone {
 
 enum class PhotoPercent { d15, d50, d85 };
 enum class PhotoReadingBy { outlines, taps };
+enum class PhotoWidth { wide, narrow };
 
 struct PhotoSizeInputs {
   Length as_photographed;
@@ -14,6 +15,7 @@ struct PhotoSizeInputs {
   PhotoView view = PhotoView::straight_on;
   RockLies lies = RockLies::in_layer;
   PhotoReadingBy by = PhotoReadingBy::outlines;
+  PhotoWidth width = PhotoWidth::wide;
   Dimensionless sampling_error;
   Dimensionless scale_error = Dimensionless::number(0.06);
 };

@@ -19,12 +19,14 @@ constexpr SizeFactor layer_oblique_15{0.847, 0.063};
 constexpr SizeFactor layer_oblique_50{0.993, 0.046};
 constexpr SizeFactor layer_oblique_85{1.126, 0.035};
 
-/// What is left of the scatter of D15 and D85 in a heap when photos are many:
+/// What is left of the scatter of D15 and D85 when photos of the first study are many:
 /// (SD₆² − SD₁²/6)/(1 − 1/6) of one photo and of six pooled, 15 and 11 %, 13 and 9 %.
 constexpr double error_of_d15 = 0.10;
 constexpr double error_of_d85 = 0.08;
-/// Deviation of the factors of the views other than straight on to a layer (.83 .81 .89).
+/// Deviation of the factors of the views other than straight on to a layer (.83 .81 .89), and of
+/// four gradations straight on (.92 .89 .89 .95).
 constexpr double error_of_d50_in_heap = 0.05;
+constexpr double error_of_d50_of_narrow_photo = 0.03;
 /// Deviation of the factors of D15 over the views (.79 .77 .73 .72), once the spread is known.
 constexpr double error_of_d15_of_known_spread = 0.05;
 /// Deviation of the factors of tapped stones square to layers of four gradations (.92 .89 .89 .95).
@@ -62,12 +64,21 @@ double d15_ratio_of(SizeSpread spread) {
   return 0.87;
 }
 
-SizeFactors of_outlines_in_layer(PhotoView view) {
+SizeFactor of_narrow_photo(const SizeFactor& factor, double error) {
+  return {factor.ratio, std::sqrt(error * error + error_of_form * error_of_form)};
+}
+
+SizeFactors of_outlines_in_layer(PhotoView view, bool narrow) {
   SizeFactors factors;
   const bool square = view == PhotoView::straight_on;
   factors.at_15 = square ? layer_square_15 : layer_oblique_15;
   factors.at_50 = square ? layer_square_50 : layer_oblique_50;
   factors.at_85 = square ? layer_square_85 : layer_oblique_85;
+  if (narrow) {
+    factors.at_15 = of_narrow_photo(factors.at_15, error_of_d15);
+    factors.at_50 = of_narrow_photo(factors.at_50, error_of_d50_of_narrow_photo);
+    factors.at_85 = of_narrow_photo(factors.at_85, error_of_d85);
+  }
   factors.origin =
       rendered_piles("factors of layers by view; visible area, equal-area diameter").sentence();
   return factors;
@@ -131,8 +142,7 @@ void SizeFactors::say(Steps& steps) const {
   }
 }
 
-SizeFactors size_factors(PhotoView view, RockLies lies, bool tapped,
-                         const std::optional<SizeSpread>& spread,
+SizeFactors size_factors(const SeenAs& seen, const std::optional<SizeSpread>& spread,
                          const PhotoCalibration* calibration) {
   if (calibration != nullptr) {
     const double error = calibration->error.number();
@@ -141,8 +151,9 @@ SizeFactors size_factors(PhotoView view, RockLies lies, bool tapped,
             {calibration->d85.number(), error},
             "calibration of this site: " + calibration->from};
   }
-  if (tapped) return of_tapped(view, lies);
-  return lies == RockLies::in_layer ? of_outlines_in_layer(view) : of_outlines_in_heap(spread);
+  if (seen.tapped) return of_tapped(seen.view, seen.lies);
+  if (seen.lies == RockLies::in_heap) return of_outlines_in_heap(spread);
+  return of_outlines_in_layer(seen.view, seen.narrow);
 }
 
 }  // namespace proofstone

@@ -23,11 +23,22 @@ struct SizeFactors {
   void say(Steps& steps) const;
 };
 
+/// How a photo shows rock, as far as its factors hang on it.
+struct SeenAs {
+  PhotoView view = PhotoView::straight_on;
+  RockLies lies = RockLies::in_layer;
+  bool tapped = false;
+  bool narrow = false;  ///< less than `narrowest_in_medians` wide
+};
+
+/// Photos less wide than so many D50 show few stones, cut many, and their factors were not found by
+/// themselves.
+constexpr double narrowest_in_medians = 9;
+
 /// What the study found for stones outlined (equal-area diameter, weighted by visible area) or
 /// tapped (√(long·short), the mostly hidden ones left out), by view and how the rock lies. Of a heap
 /// the spread, where known, replaces the factor at D15; a calibration replaces all of them.
-SizeFactors size_factors(PhotoView view, RockLies lies, bool tapped,
-                         const std::optional<SizeSpread>& spread,
+SizeFactors size_factors(const SeenAs& seen, const std::optional<SizeSpread>& spread,
                          const PhotoCalibration* calibration);
 
 }  // namespace proofstone

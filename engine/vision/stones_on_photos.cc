@@ -6,6 +6,7 @@
 
 #include "engine/vision/photo_reading.h"
 #include "engine/vision/repeated_photos.h"
+#include "engine/vision/surface_share.h"
 #include "engine/vision/vision_sources.h"
 
 namespace proofstone {
@@ -65,14 +66,17 @@ void put_together(const PhotoSet& set, const std::vector<PhotoCalibration>& cali
     weights[stone.block / blocks_of_photo] += stone.weight;
     all += stone.weight;
   }
+  const Length median = SurfaceShare(seen.stones).size_at(50);
   SizeFactors mean{{0, 0}, {0, 0}, {0, 0}, {}};
   double own = 0;
   double common = 0;
   for (std::size_t i = 0; i < set.photos.size(); ++i) {
     const double part = weights[i] / all;
     const auto view = set.photos[i].view;
-    const auto factors = size_factors(view, set.lies, seen.tapped, set.spread,
-                                      calibration_for(calibrations, view, set.lies, seen.tapped));
+    const Length width = seen.scales[i].width_of(set.photos[i].size);
+    const auto factors =
+        size_factors({view, set.lies, seen.tapped, width < narrowest_in_medians * median},
+                     set.spread, calibration_for(calibrations, view, set.lies, seen.tapped));
     add_part(mean.at_15, factors.at_15, part);
     add_part(mean.at_50, factors.at_50, part);
     add_part(mean.at_85, factors.at_85, part);
