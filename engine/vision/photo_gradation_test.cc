@@ -216,9 +216,13 @@ TEST(GradationFromPhotos, ANarrowPhotoIsLessSureAndSaysSo) {
     });
   };
   const auto wide = gradation_from_photos(set_of({outlined_photo(1, 60), outlined_photo(2, 60)}));
-  const auto narrow = gradation_from_photos(
-      set_of({from_nearer(outlined_photo(1, 185), 2.5), from_nearer(outlined_photo(2, 185), 2.5)}));
-  ASSERT_TRUE(wide && narrow);
+  std::vector<Photo> from_near;
+  for (std::uint64_t i = 1; i <= 6; ++i) {
+    from_near.push_back(from_nearer(outlined_photo(i, 100, 0.4), 3.5));
+  }
+  const auto narrow = gradation_from_photos(set_of(from_near));
+  ASSERT_TRUE(wide);
+  ASSERT_TRUE(narrow) << narrow.problems().front().sentence();
   EXPECT_FALSE(says_narrow(wide));
   EXPECT_TRUE(says_narrow(narrow));
   for (const double percent : {15., 50., 85.}) {
