@@ -44,7 +44,8 @@ std::string refusals(const std::vector<TriedPile>& piles) {
   for (const auto& [code, count] : refused) {
     reasons += fmt::format("{}{} of them as `{}`", reasons.empty() ? "" : ", ", count, code);
   }
-  return fmt::format("{} pictures were refused ({}).", all, reasons);
+  return fmt::format("{} refused ({}).",
+                     all == 1 ? "1 picture was" : fmt::format("{} pictures were", all), reasons);
 }
 
 }  // namespace

@@ -119,7 +119,10 @@ Finding check_finding(const Zone& zone, const StandingCheck& one, const Wording&
     finding.reasons.push_back(fmt::format(
         "Measured at {} points or more (common practice, no source).", one.check.fewest_points));
   }
-  for (const auto& line : one.evidence) finding.reasons.push_back(line + ".");
+  // What a survey or a note says may end with its own full stop.
+  for (const auto& line : one.evidence) {
+    finding.reasons.push_back(line.ends_with('.') ? line : line + ".");
+  }
   for (const auto& remark : one.remarks) finding.reasons.push_back(remark);
   finding.sources.push_back(one.check.source);
   finding.next = next_of(one);

@@ -53,6 +53,12 @@ export const photos: Record<string, string> = {
     'El D15 es indicativo: las piedras chicas caen en los vacíos entre las grandes, y su factor depende de cuánto se dispersan los tamaños.',
   'Half of the stones are smaller than {n#} pixels; 50 to 100 tell more.':
     'La mitad de las piedras mide menos de {n} píxeles; de 50 a 100 dicen más.',
+  '{n#} of the photos is less than {w#} D50 wide and not so sure; take them 12 to 14 D50 wide.':
+    '{n} de las fotos abarca menos de {w} D50 de ancho y es menos segura; tómelas de 12 a 14 D50 de ancho.',
+  '{n#} of the photos are less than {w#} D50 wide and not so sure; take them 12 to 14 D50 wide.':
+    '{n} de las fotos abarcan menos de {w} D50 de ancho y son menos seguras; tómelas de 12 a 14 D50 de ancho.',
+  'Photos that show the same rock tell no more than one: where they overlap, or show all of a small pile, the limits are too narrow.':
+    'Fotos que muestran la misma roca no dicen más que una: donde se traslapan, o muestran todo un acopio pequeño, los límites son demasiado estrechos.',
   'All photos together are {n#} D50 wide; take them 12 to 14 D50 wide, or more of them.':
     'Todas las fotos juntas abarcan {n} D50 de ancho; tómelas de 12 a 14 D50 de ancho, o tome más.',
   'Photo {n#} does not state its focal length: 26 mm was taken (common practice).':
@@ -66,9 +72,9 @@ export const photos: Record<string, string> = {
   'The factors were found on rendered piles and never checked against rock that was weighed: replace them by a calibration of your own.':
     'Los factores se hallaron en acopios simulados y nunca se verificaron con roca pesada: reemplácelos por una calibración propia.',
   'How large rock looks hangs on its form: 4 to 6 % from rock to rock in a layer, 7 % in a heap; part of the interval.':
-    'Qué tan grande se ve la roca depende de su forma: de 4 a 6 % de una roca a otra en una capa, 7 % en un acopio; parte del intervalo.',
+    'Qué tan grande se ve la roca depende de su forma: de 4 a 6 % de una roca a otra en una capa, 7 % en un montón; parte del intervalo.',
   'D15 is indicative: small stones hide, and in a heap its factor hangs on how far the sizes spread (0.70 to 0.87).':
-    'El D15 es indicativo: las piedras pequeñas se ocultan, y en un acopio su factor depende de cuánto se dispersan los tamaños (de 0.70 a 0.87).',
+    'El D15 es indicativo: las piedras pequeñas se ocultan, y en un montón su factor depende de cuánto se dispersan los tamaños (de 0.70 a 0.87).',
   'The factors were found on rendered piles and never checked against rock that was weighed.':
     'Los factores se hallaron en acopios simulados y nunca se verificaron con roca pesada.',
 };
