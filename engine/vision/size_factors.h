@@ -36,8 +36,8 @@ struct SeenAs {
 constexpr double narrowest_in_medians = 9;
 
 /// What the study found for stones outlined (equal-area diameter, weighted by visible area) or
-/// tapped (√(long·short), the mostly hidden ones left out), by view and how the rock lies. Of a heap
-/// the spread, where known, replaces the factor at D15; a calibration replaces all of them.
+/// tapped (√(long·short), the mostly hidden ones left out), by view and how the rock lies. Of a
+/// heap the spread, where known, replaces the factor at D15; a calibration replaces all of them.
 SizeFactors size_factors(const SeenAs& seen, const std::optional<SizeSpread>& spread,
                          const PhotoCalibration* calibration);
 
