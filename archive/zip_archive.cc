@@ -27,9 +27,9 @@ using Source = std::unique_ptr<zip_source_t, Discard>;
 /// 1 January 1980, the first day that a ZIP can name.
 constexpr zip_uint16_t first_date = (0 << 9) | (1 << 5) | 1;
 
-Problem refused(const std::string& file, std::string code, std::string what, std::string where = {},
-                std::string allowed = {}) {
-  return {std::move(code), std::move(what), file, std::move(where), std::move(allowed)};
+Problem refused(const std::string& file, const std::string& code, const std::string& what,
+                const std::string& where = {}, const std::string& allowed = {}) {
+  return {code, what, file, where, allowed};
 }
 
 Problem too_large(const std::string& file) {

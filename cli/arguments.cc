@@ -50,8 +50,8 @@ const std::set<std::string>& known_flags() {
   return names;
 }
 
-Problem usage(std::string what) {
-  return {"usage", std::move(what), "", "",
+Problem usage(const std::string& what) {
+  return {"usage", what, "", "",
           "--units us|si, --findings FILE, --report FILE, --json, --gate, and what `proofstone "
           "help` lists under a command"};
 }

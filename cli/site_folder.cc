@@ -17,9 +17,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-Problem file_problem(std::string code, std::string what, const std::string& path,
-                     std::string allowed) {
-  return {std::move(code), std::move(what), path, "", std::move(allowed)};
+Problem file_problem(const std::string& code, const std::string& what, const std::string& path,
+                     const std::string& allowed) {
+  return {code, what, path, "", allowed};
 }
 
 /// Whether a path is that of a packed site: by how its file begins, or else by its name.

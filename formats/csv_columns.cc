@@ -49,9 +49,9 @@ Expected<FoundColumn> found_column(const CsvTable& table, std::size_t index,
                                    const WantedColumn& wanted) {
   const auto& column = table.columns[index];
   FoundColumn found{index, column.name, unit::number};
-  const auto problem = [&](std::string code, std::string what) {
-    return Problem{std::move(code), std::move(what), table.file,
-                   cell_place(table.header_line, column.name), headings_allowed(wanted)};
+  const auto problem = [&](const std::string& code, const std::string& what) {
+    return Problem{code, what, table.file, cell_place(table.header_line, column.name),
+                   headings_allowed(wanted)};
   };
   if (wanted.units.empty()) {
     if (column.unit_text.empty()) return found;

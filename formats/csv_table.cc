@@ -109,8 +109,8 @@ class CsvScanner {
     return c == '\n' || c == '\r' || c == separator;
   }
 
-  Problem quote_problem(std::string code, std::string what) const {
-    return {std::move(code), std::move(what), "", fmt::format("row {}", line_),
+  Problem quote_problem(const std::string& code, const std::string& what) const {
+    return {code, what, "", fmt::format("row {}", line_),
             "quotes round a whole cell, or none; the unit (in, ft) in the heading alone"};
   }
 

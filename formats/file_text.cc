@@ -14,10 +14,9 @@ bool starts_with(std::string_view text, std::string_view start) {
   return text.substr(0, start.size()) == start;
 }
 
-Problem not_text(std::string code, std::string what, const std::string& file,
-                 std::string where = {}) {
-  return {std::move(code), std::move(what), file, std::move(where),
-          "a text file saved as CSV in UTF-8"};
+Problem not_text(const std::string& code, const std::string& what, const std::string& file,
+                 const std::string& where = {}) {
+  return {code, what, file, where, "a text file saved as CSV in UTF-8"};
 }
 
 bool is_control(char c) {

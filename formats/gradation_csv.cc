@@ -91,10 +91,9 @@ Expected<Row> read_row(const CsvTable& table, const CsvRow& row, const Columns& 
   return read;
 }
 
-Problem at_row(const CsvTable& table, const Columns& columns, int line, std::string code,
-               std::string what, std::string allowed) {
-  return {std::move(code), std::move(what), table.file, cell_place(line, columns.size.name),
-          std::move(allowed)};
+Problem at_row(const CsvTable& table, const Columns& columns, int line, const std::string& code,
+               const std::string& what, const std::string& allowed) {
+  return {code, what, table.file, cell_place(line, columns.size.name), allowed};
 }
 
 /// Sieves go one way; the first that does not is named.

@@ -11,8 +11,9 @@ namespace proofstone {
 
 namespace {
 
-Problem in_file(const std::string& file, const char* code, std::string what, std::string allowed) {
-  return {code, std::move(what), file, "", std::move(allowed)};
+Problem in_file(const std::string& file, const char* code, const std::string& what,
+                const std::string& allowed) {
+  return {code, what, file, "", allowed};
 }
 
 /// Web Mercator by its EPSG code or by its other common names.

@@ -89,11 +89,10 @@ class Reading {
   Problems problems;
 
  private:
-  void stop(const char* code, std::string what, std::string allowed) {
+  void stop(const char* code, const std::string& what, const std::string& allowed) {
     if (stopped()) return;
-    problems.push_back({code, std::move(what), file_,
-                        fmt::format("line {}", XML_GetCurrentLineNumber(parser_)),
-                        std::move(allowed)});
+    problems.push_back(
+        {code, what, file_, fmt::format("line {}", XML_GetCurrentLineNumber(parser_)), allowed});
     XML_StopParser(parser_, XML_FALSE);
   }
 

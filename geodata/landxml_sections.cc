@@ -13,9 +13,9 @@ namespace proofstone {
 
 namespace {
 
-Problem in_file(const std::string& file, const char* code, std::string what, std::string allowed,
-                std::string where = {}) {
-  return {code, std::move(what), file, std::move(where), std::move(allowed)};
+Problem in_file(const std::string& file, const char* code, const std::string& what,
+                const std::string& allowed, const std::string& where = {}) {
+  return {code, what, file, where, allowed};
 }
 
 std::string where_of(const LandxmlCrossSection& section) {
@@ -77,8 +77,8 @@ Expected<const LandxmlSurface*> surface_of(const LandxmlCrossSection& section,
 /// Turns the points of one surface into ground along a section.
 class SurfaceGround {
  public:
-  SurfaceGround(const LandxmlDocument& document, const std::string& file, std::string where)
-      : document_(document), file_(file), where_(std::move(where)) {}
+  SurfaceGround(const LandxmlDocument& document, const std::string& file, const std::string& where)
+      : document_(document), file_(file), where_(where) {}
 
   Expected<std::vector<StationElevation>> read(const LandxmlSurface& surface) {
     for (const auto& list : surface.points) {

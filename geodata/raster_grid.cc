@@ -21,8 +21,9 @@ struct CloseDataset {
 };
 using Dataset = std::unique_ptr<GDALDataset, CloseDataset>;
 
-Problem in_file(const std::string& file, const char* code, std::string what, std::string allowed) {
-  return {code, std::move(what), file, "", std::move(allowed)};
+Problem in_file(const std::string& file, const char* code, const std::string& what,
+                const std::string& allowed) {
+  return {code, what, file, "", allowed};
 }
 
 /// GDAL reports on its own to the terminal; here problems are values.

@@ -31,9 +31,9 @@ class QuietLibrary {
   QuietLibrary& operator=(const QuietLibrary&) = delete;
 };
 
-Problem in_file(const std::string& file, std::string code, std::string what, std::string allowed,
-                std::string where = {}) {
-  return {std::move(code), std::move(what), file, std::move(where), std::move(allowed)};
+Problem in_file(const std::string& file, const std::string& code, const std::string& what,
+                const std::string& allowed, const std::string& where = {}) {
+  return {code, what, file, where, allowed};
 }
 
 Dataset open_lines(const std::string& path) {
@@ -232,9 +232,9 @@ Problems each_line(OpenLayer& open, const std::string& path, bool with_elevation
 Problems take_number(const LineFeature& line, const std::optional<int>& field, const char* what,
                      const std::string& path, std::optional<double>& into) {
   if (!field) return {};
-  const auto wrong = [&](std::string said) {
+  const auto wrong = [&](const std::string& said) {
     return Problems{in_file(path, "not-a-number",
-                            fmt::format("The field of the {} {}.", what, std::move(said)),
+                            fmt::format("The field of the {} {}.", what, said),
                             "a number in every feature", line.where)};
   };
   if (line.feature->IsFieldSetAndNotNull(*field) == 0) return wrong("is empty");

@@ -24,8 +24,8 @@ constexpr KnownStart not_read[] = {
     {4, "ftypavif", "AVIF"},  {8, "WEBP", "WebP"}, {0, "GIF8", "GIF"}, {0, "II*", "TIFF or raw"},
     {0, "MM", "TIFF or raw"}, {0, "BM", "BMP"},    {0, "%PDF", "PDF"}};
 
-Problem refused(std::string code, std::string what, const std::string& file) {
-  return {std::move(code), std::move(what), file, "",
+Problem refused(const std::string& code, const std::string& what, const std::string& file) {
+  return {code, what, file, "",
           fmt::format("a JPEG, PNG or HEIC file of up to {} megapixels", most_megapixels)};
 }
 

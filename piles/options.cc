@@ -196,8 +196,8 @@ bool set_flag(Options& options, const std::string& name) {
   return true;
 }
 
-Problem usage(std::string what) {
-  return {"usage", std::move(what), "", "", "what `piles help` lists"};
+Problem usage(const std::string& what) {
+  return {"usage", what, "", "", "what `piles help` lists"};
 }
 
 std::optional<Options::Command> command_of(const std::string& word) {

@@ -16,8 +16,8 @@ constexpr Length millimeters(double value) { return Length::millimeters(value); 
 constexpr double rounding = 1e-9;
 const char* const procedure = "NRCS NEH 633 ch. 26 (from memory; confirm)";
 
-Problem does_not_reach(std::string what, std::string allowed) {
-  return {"curve-does-not-reach", std::move(what), "", "/smaller", std::move(allowed)};
+Problem does_not_reach(const std::string& what, const std::string& allowed) {
+  return {"curve-does-not-reach", what, "", "/smaller", allowed};
 }
 
 /// Control point 2 before narrowing. Where the curve starts above 15 %, d15 is smaller than its

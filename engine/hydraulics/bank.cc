@@ -108,8 +108,9 @@ double steepest(const std::vector<GroundPoint>& ground, double up_to) {
   return angle;
 }
 
-Problem problem(std::string code, std::string what, std::string where, std::string allowed) {
-  return {std::move(code), std::move(what), "", std::move(where), std::move(allowed)};
+Problem problem(const std::string& code, const std::string& what, const std::string& where,
+                const std::string& allowed) {
+  return {code, what, "", where, allowed};
 }
 
 void explain(const BankGeometry& bank, Length water_level, Steps& steps) {

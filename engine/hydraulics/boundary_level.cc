@@ -9,8 +9,9 @@ namespace proofstone {
 
 namespace {
 
-Problem boundary_problem(std::string code, std::string what, std::string allowed) {
-  return {std::move(code), std::move(what), "", "boundary", std::move(allowed)};
+Problem boundary_problem(const std::string& code, const std::string& what,
+                         const std::string& allowed) {
+  return {code, what, "", "boundary", allowed};
 }
 
 Expected<SectionState> normal_level(const LevelTable& table, Slope slope, double discharge) {

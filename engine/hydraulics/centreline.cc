@@ -92,9 +92,9 @@ std::vector<PlanPoint> walked(const std::vector<PlanPoint>& line, double length,
   return places;
 }
 
-Problem point_problem(std::string code, std::size_t index, std::string what, std::string allowed) {
-  return {std::move(code), std::move(what), "", fmt::format("point {}", index + 1),
-          std::move(allowed)};
+Problem point_problem(const std::string& code, std::size_t index, const std::string& what,
+                      const std::string& allowed) {
+  return {code, what, "", fmt::format("point {}", index + 1), allowed};
 }
 
 /// Mean of the curvature over half a width to either side, trapezoid weights. Places whose window

@@ -26,8 +26,9 @@ struct Column {
   double area() const { return width * depth; }
 };
 
-Problem problem(std::string code, std::string what, std::string where, std::string allowed) {
-  return {std::move(code), std::move(what), "", std::move(where), std::move(allowed)};
+Problem problem(const std::string& code, const std::string& what, const std::string& where,
+                const std::string& allowed) {
+  return {code, what, "", where, allowed};
 }
 
 bool fits(const std::vector<double>& list, const Section& section) {

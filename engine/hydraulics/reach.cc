@@ -103,8 +103,8 @@ Problems problems_of(const std::vector<ReachSection>& sections) {
   return problems;
 }
 
-Problem whole_reach(std::string code, std::string what, std::string allowed) {
-  return {std::move(code), std::move(what), "", "sections", std::move(allowed)};
+Problem whole_reach(const std::string& code, const std::string& what, const std::string& allowed) {
+  return {code, what, "", "sections", allowed};
 }
 
 /// Into how many steps the way to the next section is cut; 0 when there would be too many.

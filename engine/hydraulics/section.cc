@@ -20,10 +20,9 @@ constexpr double greatest_roughness = 0.5;
 constexpr double greatest_width_m = 100'000;
 constexpr double greatest_height_m = 10'000;
 
-Problem problem_at(std::string code, std::string what, std::size_t index, const char* field,
-                   std::string allowed) {
-  return {std::move(code), std::move(what), "", fmt::format("point {}, {}", index + 1, field),
-          std::move(allowed)};
+Problem problem_at(const std::string& code, const std::string& what, std::size_t index,
+                   const char* field, const std::string& allowed) {
+  return {code, what, "", fmt::format("point {}, {}", index + 1, field), allowed};
 }
 
 /// Problems of one point and of its place after the ones before it.
@@ -60,8 +59,9 @@ void check_point(const std::vector<SectionPoint>& points, std::size_t i, Problem
   }
 }
 
-Problem whole_section(std::string code, std::string what, std::string allowed) {
-  return {std::move(code), std::move(what), "", "section", std::move(allowed)};
+Problem whole_section(const std::string& code, const std::string& what,
+                      const std::string& allowed) {
+  return {code, what, "", "section", allowed};
 }
 
 }  // namespace

@@ -14,8 +14,9 @@ namespace {
 constexpr double g = standard_gravity.meters_per_second_squared();
 constexpr double most_slices = 20'000;
 
-Problem problem(std::string code, std::string what, std::string where, std::string allowed) {
-  return {std::move(code), std::move(what), "", std::move(where), std::move(allowed)};
+Problem problem(const std::string& code, const std::string& what, const std::string& where,
+                const std::string& allowed) {
+  return {code, what, "", where, allowed};
 }
 
 Problems problems_of(const Section& section, const SliceExtent& extent, const SliceWater& water) {

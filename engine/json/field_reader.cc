@@ -93,8 +93,12 @@ std::optional<Measure> FieldReader::read_measure(const std::string& field,
 
 void FieldReader::report(std::string code, std::string what, const std::string& field,
                          std::string allowed) {
-  problems_.push_back(
-      {std::move(code), std::move(what), "", pointer_ + "/" + field, std::move(allowed)});
+  Problem problem;
+  problem.code = std::move(code);
+  problem.what = std::move(what);
+  problem.where = pointer_ + "/" + field;
+  problem.allowed = std::move(allowed);
+  problems_.push_back(std::move(problem));
 }
 
 void FieldReader::finish() {

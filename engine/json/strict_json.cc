@@ -26,8 +26,9 @@ std::string line_and_column(std::string_view text, std::size_t byte) {
   return fmt::format("line {}, column {}", line, column);
 }
 
-Problem problem(std::string code, std::string what, std::string where, std::string allowed) {
-  return {std::move(code), std::move(what), "", std::move(where), std::move(allowed)};
+Problem problem(const std::string& code, const std::string& what, const std::string& where,
+                const std::string& allowed) {
+  return {code, what, "", where, allowed};
 }
 
 /// Builds the document from the parser's events and stops at the first one that a document may not

@@ -81,9 +81,8 @@ Expected<Measure> read_measure(const InputDescription& input, const nlohmann::js
 
 /// The number of the option that is chosen.
 Expected<std::size_t> read_choice(const InputDescription& input, const nlohmann::json& text) {
-  const auto refuse = [&](std::string what) {
-    return Problem{
-        "unknown-choice", std::move(what), {}, pointer_to(input.key), choice_keys(input)};
+  const auto refuse = [&](const std::string& what) {
+    return Problem{"unknown-choice", what, {}, pointer_to(input.key), choice_keys(input)};
   };
   if (!text.is_string()) return refuse(input_name(input) + " must be one of some words.");
   const auto& word = text.get_ref<const std::string&>();

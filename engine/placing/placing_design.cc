@@ -40,9 +40,7 @@ std::vector<PlacingCheck> placing_checks(const PlacingDesign& design) {
   return checks;
 }
 
-Source usual(std::string what) {
-  return {"trade", std::move(what), SourceStanding::common_practice};
-}
+Source usual(const std::string& what) { return {"trade", what, SourceStanding::common_practice}; }
 
 void put_tolerance(PlacingCheck& check, const PlacingTolerances& tolerances,
                    const std::optional<Length>& stated, const std::optional<Length>& published,

@@ -72,7 +72,7 @@ void add_rock_checks(const PlacingDesign& design, std::vector<PlacingCheck>& che
 void add_cover_checks(const PlacingDesign& design, std::vector<PlacingCheck>& checks);
 
 /// The source of a rule of the trade that has none.
-Source usual(std::string what);
+Source usual(const std::string& what);
 
 /// The tolerance of `check`: as the document states it, else `published` with its source.
 void put_tolerance(PlacingCheck& check, const PlacingTolerances& tolerances,

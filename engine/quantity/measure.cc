@@ -149,8 +149,8 @@ struct Reading {
   std::string_view text;  ///< as written, trimmed
   QuantityKind kind;
 
-  Problem problem(std::string code, std::string what) const {
-    return {std::move(code), std::move(what), {}, {}, allowed_units(kind)};
+  Problem problem(const std::string& code, const std::string& what) const {
+    return {code, what, {}, {}, allowed_units(kind)};
   }
 };
 

@@ -12,8 +12,8 @@ namespace {
 constexpr double outermost_score = 8;
 constexpr double least_share_kept = 1e-6;
 
-Problem not_a_distribution(std::string what, std::string allowed) {
-  return {"not-a-distribution", std::move(what), "", "", std::move(allowed)};
+Problem not_a_distribution(const std::string& what, const std::string& allowed) {
+  return {"not-a-distribution", what, "", "", allowed};
 }
 
 bool finite(double a, double b) { return std::isfinite(a) && std::isfinite(b); }

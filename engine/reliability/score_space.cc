@@ -11,8 +11,8 @@
 namespace proofstone {
 namespace {
 
-Problem bad_correlation(std::string what) {
-  return {"bad-correlation", std::move(what), "", "", "coefficients above −1 and below 1"};
+Problem bad_correlation(const std::string& what) {
+  return {"bad-correlation", what, "", "", "coefficients above −1 and below 1"};
 }
 
 }  // namespace

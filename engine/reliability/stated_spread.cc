@@ -5,8 +5,8 @@
 namespace proofstone {
 namespace {
 
-Problem missing(const char* field, std::string what) {
-  return {"missing-field", std::move(what), "", std::string("/") + field, ""};
+Problem missing(const char* field, const std::string& what) {
+  return {"missing-field", what, "", std::string("/") + field, ""};
 }
 
 struct MeanAndDeviation {

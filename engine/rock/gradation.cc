@@ -11,9 +11,9 @@
 namespace proofstone {
 namespace {
 
-Problem point_problem(std::size_t index, std::string code, std::string what, std::string allowed) {
-  return {
-      std::move(code), std::move(what), {}, fmt::format("point {}", index + 1), std::move(allowed)};
+Problem point_problem(std::size_t index, const std::string& code, const std::string& what,
+                      const std::string& allowed) {
+  return {code, what, {}, fmt::format("point {}", index + 1), allowed};
 }
 
 /// What is wrong with each point by itself.

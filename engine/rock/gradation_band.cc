@@ -19,12 +19,9 @@ struct Placed {
   Window window;
   std::size_t place = 0;
 
-  Problem problem(std::string code, std::string what, std::string allowed) const {
-    return {std::move(code),
-            std::move(what),
-            {},
-            fmt::format("window {}", place + 1),
-            std::move(allowed)};
+  Problem problem(const std::string& code, const std::string& what,
+                  const std::string& allowed) const {
+    return {code, what, {}, fmt::format("window {}", place + 1), allowed};
   }
 };
 

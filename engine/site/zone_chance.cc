@@ -100,8 +100,9 @@ void show(Finding& finding, const ZoneLimitState& asked, const FirstOrderResult&
   steps.computed("s", "standard error of the sampled chance", "spread of 16 replicates",
                  measure(sampled.standard_error));
 
-  const auto state = [&](const char* key, const char* symbol, std::string meaning, double value) {
-    finding.values.push_back({key, symbol, std::move(meaning), measure(value), LengthUse::ground});
+  const auto state = [&](const char* key, const char* symbol, const std::string& meaning,
+                         double value) {
+    finding.values.push_back({key, symbol, meaning, measure(value), LengthUse::ground});
   };
   state("chance", "Pf", "chance of instability, by the design point", point.probability);
   state("beta", "β", "reliability index at the design point", point.beta);

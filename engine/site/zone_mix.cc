@@ -43,10 +43,9 @@ std::string ratio_text(const PreparedMix& prepared) {
                      prepared.rock_class->name, listed(fills));
 }
 
-void state(Finding& finding, std::string key, std::string symbol, std::string meaning,
-           Measure value) {
-  finding.values.push_back(
-      {std::move(key), std::move(symbol), std::move(meaning), value, LengthUse::ground});
+void state(Finding& finding, const std::string& key, const std::string& symbol,
+           const std::string& meaning, Measure value) {
+  finding.values.push_back({key, symbol, meaning, value, LengthUse::ground});
 }
 
 void state_balance(const PreparedMix& prepared, const MixBalance& balance, Finding& finding) {

@@ -23,10 +23,9 @@ void report_water_problems(Finding& finding, const Problems& problems) {
 
 void state_water(Finding& finding, const ZoneWater& water) {
   const auto& flow = *water.flow;
-  const auto add = [&finding](std::string key, std::string symbol, std::string meaning,
-                              Measure value) {
-    finding.values.push_back(
-        {std::move(key), std::move(symbol), std::move(meaning), value, LengthUse::ground});
+  const auto add = [&finding](const std::string& key, const std::string& symbol,
+                              const std::string& meaning, Measure value) {
+    finding.values.push_back({key, symbol, meaning, value, LengthUse::ground});
   };
   add("discharge", "Q", "discharge", measure(flow.discharge));
   add("water_level", "w", "water level", measure(flow.water_level));

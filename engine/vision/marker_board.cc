@@ -108,8 +108,8 @@ Expected<BoardReading> read_board(const ScaleBoard& board, const std::string& wh
 Problems problems_of_board(const ScaleBoard& board, const PictureSize& picture,
                            const std::string& where) {
   Problems problems;
-  const auto wrong = [&](const char* code, std::string what, const char* allowed) {
-    problems.push_back({code, std::move(what), "", where, allowed});
+  const auto wrong = [&](const char* code, const std::string& what, const char* allowed) {
+    problems.push_back({code, what, "", where, allowed});
   };
   if (!(board.edge.meters() >= 0.01 && board.edge.meters() <= 2)) {
     wrong("no-board", "No marker has that edge; the unit may be wrong.",

@@ -77,8 +77,9 @@ class Checking {
   Problems problems;
 
  private:
-  void wrong(const char* code, const char* what, const std::string& where, std::string allowed) {
-    problems.push_back({code, what, "", where, std::move(allowed)});
+  void wrong(const char* code, const char* what, const std::string& where,
+             const std::string& allowed) {
+    problems.push_back({code, what, "", where, allowed});
   }
 
   void measure_node(const CheckedOutline& node, const std::vector<PhotoPoint>& outline,

@@ -82,8 +82,8 @@ std::size_t weights_of(const Convolution& layer) {
          static_cast<std::size_t>(layer.kernel * layer.kernel);
 }
 
-Problem no_weights(std::string what) {
-  return {"no-weights", std::move(what), "", "weights of the outline network",
+Problem no_weights(const std::string& what) {
+  return {"no-weights", what, "", "weights of the outline network",
           "the file that came with this program"};
 }
 

@@ -23,11 +23,10 @@ TypedMethod<PhotoSizeInputs, PhotoSizeResult> make_method() {
                    surface_share_source()};
   about.cautions = {
       "The factors were found on rendered piles and never checked against rock that was weighed.",
-      "How large rock looks hangs on its form: 4 to 6 % from rock to rock in a layer, 7 % in a "
-      "heap; "
-      "part of the interval.",
-      "D15 is indicative: small stones hide, and in a heap its factor hangs on how far the sizes "
-      "spread (0.70 to 0.87).",
+      ("How large rock looks hangs on its form: 4 to 6 % from rock to rock in a layer, 7 % in a "
+       "heap; part of the interval."),
+      ("D15 is indicative: small stones hide, and in a heap its factor hangs on how far the sizes "
+       "spread (0.70 to 0.87)."),
       "A photo shows the surface; fines sink out of sight.",
       "No factor leads to the largest stone: measure it with a tape."};
   TypedMethod<PhotoSizeInputs, PhotoSizeResult> method(std::move(about), &photo_size);

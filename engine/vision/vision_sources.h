@@ -9,9 +9,9 @@ namespace proofstone {
 /// The project's own study of photographs of computed piles whose rock is known: first 14 piles,
 /// 149 pictures, then 32 layers, 256 pictures (docs/photo-outlines.md). Nothing in it was checked
 /// against a real pile that was weighed.
-inline Source rendered_piles(std::string place) {
-  return {"Proofstone's own study of photographs, measured on rendered piles of known rock",
-          std::move(place), SourceStanding::computed};
+inline Source rendered_piles(const std::string& place) {
+  return {"Proofstone's own study of photographs, measured on rendered piles of known rock", place,
+          SourceStanding::computed};
 }
 
 /// Why the share of the surface is the share of the mass.
