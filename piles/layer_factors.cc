@@ -7,6 +7,7 @@
 
 #include "engine/evidence/confidence.h"
 #include "engine/vision/size_factors.h"
+#include "piles/trial_ratios.h"
 
 namespace proofstone::piles {
 namespace {
@@ -70,28 +71,25 @@ std::optional<LayerFactor> LayerFactors::without(const TriedPile* pile, PhotoVie
                                                  int percent) const {
   const auto at = static_cast<std::size_t>(
       std::find(tried_percents.begin(), tried_percents.end(), percent) - tried_percents.begin());
-  std::vector<double> means;
+  Ratios means;
   double squares_within = 0;
   double squares_of_sampling = 0;
   for (const auto& pair : pairs_) {
     if (pair.view != view || pair.one == pile || pair.other == pile) continue;
     const auto& one = pair.seen_of_one.at(at);
     const auto& other = pair.seen_of_other.at(at);
-    means.push_back((one.log_ratio + other.log_ratio) / 2);
+    means.logs.push_back((one.log_ratio + other.log_ratio) / 2);
     const double apart = one.log_ratio - other.log_ratio;
     squares_within += apart * apart / 2;
     squares_of_sampling +=
         (one.sampling_error * one.sampling_error + other.sampling_error * other.sampling_error) / 2;
   }
-  if (means.size() < fewest_rocks) return std::nullopt;
-  const auto n = static_cast<double>(means.size());
-  double mean = 0;
-  for (const double one : means) mean += one / n;
-  double of_means = 0;
-  for (const double one : means) of_means += (one - mean) * (one - mean) / (n - 1);
+  if (means.logs.size() < fewest_rocks) return std::nullopt;
+  const auto n = static_cast<double>(means.logs.size());
+  const double of_means = means.deviation() * means.deviation();
   LayerFactor factor;
-  factor.rocks = means.size();
-  factor.ratio = std::exp(mean);
+  factor.rocks = means.logs.size();
+  factor.ratio = std::exp(means.mean());
   factor.between_layers = std::sqrt(squares_within / n);
   // The means of two layers scatter by half the variance of one, too.
   factor.between_rocks = std::sqrt(std::max(0.0, of_means - squares_within / n / 2));
