@@ -36,11 +36,12 @@ double LayerFactor::error() const {
          normal_quantile(1 - above);
 }
 
-std::optional<LayerFactors::Seen> LayerFactors::layer_seen(const TriedPile& pile, PhotoView view) {
+std::optional<LayerFactors::Seen> LayerFactors::layer_seen(const TriedPile& pile,
+                                                            PhotoView view) const {
   std::vector<Photo> photos;
   for (const auto& picture : pile.pictures) {
     if (!picture.why_not.empty() || picture.found_photo.view != view) continue;
-    if (photos.size() < photos_together) photos.push_back(picture.found_photo);
+    if (photos.size() < photos_together) photos.push_back(picture.photo_by(by_));
   }
   if (photos.size() < photos_together) return std::nullopt;
   const auto said = sizes_said(pile, photos);
@@ -55,7 +56,7 @@ std::optional<LayerFactors::Seen> LayerFactors::layer_seen(const TriedPile& pile
   return seen;
 }
 
-LayerFactors::LayerFactors(const std::vector<TriedPile>& piles) {
+LayerFactors::LayerFactors(const std::vector<TriedPile>& piles, SizesBy by) : by_(by) {
   const auto others = of_same_rock(piles);
   for (std::size_t i = 0; i + 1 < piles.size(); ++i) {
     if (others[i] != &piles[i + 1]) continue;
@@ -102,7 +103,8 @@ std::string LayerFactors::table() const {
       "| Four photos | | rocks | factor | from rock to rock | between two layers | of sampling, as "
       "stated | error left | used: factor, error |\n|---|---|---|---|---|---|---|---|---|\n";
   for (const auto view : {PhotoView::straight_on, PhotoView::oblique}) {
-    const auto used = size_factors({view, RockLies::in_layer}, std::nullopt, nullptr);
+    const bool tapped = by_ != SizesBy::true_outlines && by_ != SizesBy::network;
+    const auto used = size_factors({view, RockLies::in_layer, tapped}, std::nullopt, nullptr);
     for (const int percent : tried_percents) {
       const auto found = without(nullptr, view, percent);
       if (!found) continue;

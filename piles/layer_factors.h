@@ -27,12 +27,11 @@ struct LayerFactor {
   double error() const;
 };
 
-/// Factors of layers from pairs of one rock, each layer by four photos of a view together as the
-/// network outlines them.
+/// Factors of layers from pairs of one rock, each layer by four photos of a view together.
 class LayerFactors {
  public:
   /// Precondition: `piles` outlives this.
-  explicit LayerFactors(const std::vector<TriedPile>& piles);
+  explicit LayerFactors(const std::vector<TriedPile>& piles, SizesBy by = SizesBy::network);
 
   /// From all rocks but that of one pile; null: from all. At one of `tried_percents`. Nothing from
   /// fewer than three rocks.
@@ -54,8 +53,9 @@ class LayerFactors {
     Seen seen_of_one;
     Seen seen_of_other;
   };
-  static std::optional<Seen> layer_seen(const TriedPile& pile, PhotoView view);
+  std::optional<Seen> layer_seen(const TriedPile& pile, PhotoView view) const;
 
+  SizesBy by_;
   std::vector<Pair> pairs_;
 };
 

@@ -37,14 +37,14 @@ bool write_json(const nlohmann::ordered_json& json, const std::filesystem::path&
 }
 
 /// Writes NAME.jpg, NAME-stones.png, NAME.json and, where asked, NAME-linear.png.
-bool write_picture(const Picture& picture, const Options& options, unsigned seed,
+bool write_picture(const Pile& pile, const Picture& picture, const Options& options, unsigned seed,
                    const std::string& name) {
   const std::string path = (std::filesystem::path(options.out) / name).string();
   const Development& how = picture.look.development;
   const float exposure = automatic_exposure(picture.light);
   return write_jpeg(develop(picture.light, how, seed), how.jpeg_quality, path + ".jpg") &&
          write_mask_png(picture.mask, path + "-stones.png") &&
-         write_json(picture_truth(picture, exposure), path + ".json") &&
+         write_json(picture_truth(pile, picture, exposure), path + ".json") &&
          (!options.linear || write_linear_png(picture.light, exposure, path + "-linear.png"));
 }
 
@@ -70,7 +70,7 @@ bool take(const Pile& pile, const PileSurface& surface, const Options& options,
   const Picture picture = take_picture(pile, surface, request);
   std::printf("%s: %.1f s\n", name.c_str(), seconds_since(start));
   std::fflush(stdout);
-  if (write_picture(picture, options, request.seed, name)) return true;
+  if (write_picture(pile, picture, options, request.seed, name)) return true;
   std::fprintf(stderr, "%s could not be written in %s.\n", name.c_str(), options.out.c_str());
   return false;
 }

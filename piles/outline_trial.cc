@@ -6,6 +6,7 @@
 #include "engine/vision/outline_photo.h"
 #include "engine/vision/photo_scale.h"
 #include "engine/vision/surface_share.h"
+#include "piles/noise.h"
 
 namespace proofstone::piles {
 namespace {
@@ -92,7 +93,7 @@ void compare_seen(const TrialPile& pile, const TrialPicture& picture, TriedPictu
 }
 
 TriedPicture try_picture(const TrialPile& pile, const TrialPicture& picture,
-                         const OutlineNetwork& network) {
+                         const OutlineNetwork& network, unsigned seed) {
   TriedPicture tried;
   tried.light = picture.weather;
   tried.dust = picture.dust;
@@ -101,6 +102,8 @@ TriedPicture try_picture(const TrialPile& pile, const TrialPicture& picture,
     if (piece.area >= least_pixels) tried.true_photo.pieces.push_back(piece);
   }
   compare_seen(pile, picture, tried);
+  tried.taps = seen_taps(picture, screen_grid, mixed_seed(seed, 1));
+  tried.close_taps = seen_taps(picture, close_grid, mixed_seed(seed, 2));
   auto found = outline_photo(picture.pixels, network, picture.name);
   if (!found) {
     tried.why_not = found.problems().front().code;
@@ -113,7 +116,34 @@ TriedPicture try_picture(const TrialPile& pile, const TrialPicture& picture,
   return tried;
 }
 
+/// Of a stone that is tapped so much shows at the least; the factors of tapped stones were found so.
+constexpr double least_shown = 0.35;
+constexpr double least_shown_to_choosy = 0.5;
+
+Photo tapped_photo(const Photo& taken, const std::vector<SeenTap>& taps, double least) {
+  Photo photo = taken;
+  photo.pieces.clear();
+  photo.tapped = tapped_stones(taps, least, photo.size);
+  return photo;
+}
+
 }  // namespace
+
+Photo TriedPicture::photo_by(SizesBy by) const {
+  switch (by) {
+    case SizesBy::true_outlines:
+      return true_photo;
+    case SizesBy::network:
+      return found_photo;
+    case SizesBy::taps:
+      return tapped_photo(true_photo, taps, least_shown);
+    case SizesBy::close_taps:
+      return tapped_photo(true_photo, close_taps, least_shown);
+    case SizesBy::choosy_taps:
+      break;
+  }
+  return tapped_photo(true_photo, close_taps, least_shown_to_choosy);
+}
 
 TriedPile try_pile(const TrialPile& pile, const OutlineNetwork& network) {
   TriedPile tried;
@@ -123,8 +153,10 @@ TriedPile try_pile(const TrialPile& pile, const OutlineNetwork& network) {
   tried.lies = pile.heap ? RockLies::in_heap : RockLies::in_layer;
   tried.sizes = pile.sizes;
   tried.apart = !pile.pictures.empty() && pile.pictures.front().apart;
-  for (const auto& picture : pile.pictures) {
-    tried.pictures.push_back(try_picture(pile, picture, network));
+  const auto seed = static_cast<unsigned>(pile.stone_sizes.size());
+  for (std::size_t i = 0; i < pile.pictures.size(); ++i) {
+    tried.pictures.push_back(
+        try_picture(pile, pile.pictures[i], network, mixed_seed(seed, static_cast<unsigned>(i))));
   }
   return tried;
 }
@@ -158,6 +190,7 @@ std::optional<PhotoCalibration> calibration_on(const TriedPile& pile,
   calibration.from = pile.name;
   calibration.view = photos.front().view;
   calibration.lies = pile.lies;
+  calibration.of_tapped_stones = !photos.front().tapped.empty();
   calibration.d15 = factors[15];
   calibration.d50 = factors[50];
   calibration.d85 = factors[85];

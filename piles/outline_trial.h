@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/vision/photo_gradation.h"
+#include "piles/taps.h"
 #include "piles/trial_pile.h"
 
 namespace proofstone::piles {
@@ -14,11 +15,22 @@ namespace proofstone::piles {
 /// D15, D50 and D85.
 constexpr std::array<int, 3> tried_percents{15, 50, 85};
 
+/// By what sizes are read off a picture.
+enum class SizesBy {
+  true_outlines,
+  network,      ///< outlines that it finds
+  taps,         ///< by the grid of the screens
+  close_taps,   ///< by a closer grid
+  choosy_taps,  ///< by the closer grid, by somebody who calls more stones mostly hidden
+};
+
 /// A picture whose stones were outlined by the network, beside its true
 /// outlines.
 struct TriedPicture {
   Photo true_photo;          ///< with the true pieces drawn on it
   Photo found_photo;         ///< with what the network found
+  std::vector<SeenTap> taps;  ///< of `screen_grid`
+  std::vector<SeenTap> close_taps;
   double matched_area = 0;   ///< of the true stones, found at an overlap above one half
   double matched_count = 0;  ///< by number
   /// ln of the size of true stones in sight, by visible area, over that of the whole pile.
@@ -26,6 +38,8 @@ struct TriedPicture {
   std::string why_not;  ///< code of why the picture was refused; empty: it was not
   std::string light;
   double dust = 0;
+
+  Photo photo_by(SizesBy by) const;
 };
 
 /// A pile of the trial with its pictures tried.

@@ -94,7 +94,7 @@ TEST(Develop, AMiddleGreyComesOutInTheMiddle) {
 }
 
 TEST(Truth, CountsEveryPixelOfTheMask) {
-  const auto truth = picture_truth(small().picture, 1);
+  const auto truth = picture_truth(small().pile, small().picture, 1);
   std::size_t pixels = 0;
   for (const auto& stone : truth["stones_in_view"]) pixels += stone["pixels"].get<std::size_t>();
   const auto& mask = small().picture.mask.stones;

@@ -99,6 +99,10 @@ Expected<TrialPicture> read_picture(const std::filesystem::path& folder, const s
   const Json truth = Json::parse(*text, nullptr, false);
   if (truth.is_discarded()) return spoiled(path, "The truth of the picture is no JSON.");
   picture.photo = bare_photo(truth);
+  picture.alone.assign(static_cast<std::size_t>(picture.stones.stones), 0);
+  for (const Json& stone : truth.at("stones_in_view")) {
+    picture.alone.at(stone.at("stone").get<std::size_t>() - 1) = stone.at("alone").get<double>();
+  }
   picture.weather = truth.at("look").at("sun").get<bool>() ? "sun" : "overcast";
   picture.dust = truth.at("look").at("dust").get<double>();
   picture.apart = truth.contains("quarter");

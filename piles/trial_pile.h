@@ -14,6 +14,8 @@ struct TrialPicture {
   std::string name;  ///< of its file, without its ending
   PhotoPixels pixels;
   StoneRegions stones;  ///< as they are seen, numbered as in the pile
+  /// Pixels that each stone in view would cover alone, by its number less one; 0: not in view.
+  std::vector<double> alone;
   Photo photo;          ///< with its exact scale by two staffs, and nothing drawn on it
   std::string weather;  ///< "sun" or "overcast"
   double dust = 0;

@@ -50,6 +50,27 @@ std::string outline_row(const std::vector<TriedPile>& piles, const std::string& 
                      sizes[1].text(), sizes[2].text());
 }
 
+std::string name_of(SizesBy by) {
+  switch (by) {
+    case SizesBy::true_outlines:
+      return "true";
+    case SizesBy::network:
+      return "network";
+    case SizesBy::taps:
+      return fmt::format("{} nodes each", screen_grid.columns * screen_grid.rows);
+    case SizesBy::close_taps:
+      return fmt::format("{} nodes each", close_grid.columns * close_grid.rows);
+    case SizesBy::choosy_taps:
+      break;
+  }
+  return fmt::format("{} nodes each, choosy", close_grid.columns * close_grid.rows);
+}
+
+std::string pool_head(const std::string& by) {
+  return fmt::format(
+      "| Photos together | {} | D15 | D50 | D85 | refused |\n|---|---|---|---|---|---|\n", by);
+}
+
 /// Whose factors turn what is seen into sizes of the pile.
 enum class FactorsOf { engine, other_rocks, other_layer };
 
@@ -57,7 +78,7 @@ enum class FactorsOf { engine, other_rocks, other_layer };
 struct PoolRow {
   std::string name;
   std::size_t photos;
-  bool found;
+  SizesBy by;
   bool straight_on;
   bool oblique;
   FactorsOf factors = FactorsOf::engine;
@@ -69,7 +90,7 @@ std::vector<Photo> photos_of(const TriedPile& pile, const PoolRow& row) {
   for (const auto& picture : pile.pictures) {
     const bool asked = straight(pile, picture) ? row.straight_on : row.oblique;
     if (!picture.why_not.empty() || !asked) continue;
-    photos.push_back(row.found ? picture.found_photo : picture.true_photo);
+    photos.push_back(picture.photo_by(row.by));
   }
   return photos;
 }
@@ -121,6 +142,7 @@ std::optional<SizesSaid> said_by_other_rocks(const TriedPile& pile,
       calibration.from = "other rocks";
       calibration.view = view;
       calibration.lies = pile.lies;
+      calibration.of_tapped_stones = !photos.front().tapped.empty();
       calibration.d15 = calibration.d50 = calibration.d85 = Dimensionless::number(factor->ratio);
       calibration.error = Dimensionless::number(factor->error());
       calibrations.push_back(calibration);
@@ -156,8 +178,8 @@ std::string pool_row(const std::vector<TriedPile>& piles, const PoolRow& row,
                            : sizes_said(pile, together, calibrations));
     }
   }
-  return fmt::format("| {} | {} |{} {} |\n", row.name, row.found ? "network" : "true",
-                     errors.text(), errors.refused);
+  return fmt::format("| {} | {} |{} {} |\n", row.name, name_of(row.by), errors.text(),
+                     errors.refused);
 }
 
 }  // namespace
@@ -184,25 +206,41 @@ std::string outline_table(const std::vector<TriedPile>& piles) {
 }
 
 std::string pool_table(const std::vector<TriedPile>& piles, bool pairs_of_one_rock) {
-  std::string text =
-      "| Photos together | outlines | D15 | D50 | D85 | refused "
-      "|\n|---|---|---|---|---|---|\n";
+  std::string text = pool_head("outlines");
   const LayerFactors layers(piles);
   const auto usual = pairs_of_one_rock ? FactorsOf::other_rocks : FactorsOf::engine;
-  for (const bool found : {false, true}) {
-    for (const PoolRow& row : {PoolRow{"one, straight on", 1, found, true, false, usual},
-                               PoolRow{"one, oblique", 1, found, false, true, usual},
-                               PoolRow{"four, straight on", 4, found, true, false, usual},
-                               PoolRow{"four, oblique", 4, found, false, true, usual},
-                               PoolRow{"eight, half and half", 8, found, true, true, usual}}) {
+  for (const auto by : {SizesBy::true_outlines, SizesBy::network}) {
+    for (const PoolRow& row : {PoolRow{"one, straight on", 1, by, true, false, usual},
+                               PoolRow{"one, oblique", 1, by, false, true, usual},
+                               PoolRow{"four, straight on", 4, by, true, false, usual},
+                               PoolRow{"four, oblique", 4, by, false, true, usual},
+                               PoolRow{"eight, half and half", 8, by, true, true, usual}}) {
       text += pool_row(piles, row, layers);
     }
     if (!pairs_of_one_rock) continue;
-    for (PoolRow row : {PoolRow{"one, straight on", 1, found, true, false},
-                        PoolRow{"four, straight on", 4, found, true, false},
-                        PoolRow{"four, oblique", 4, found, false, true}}) {
+    for (PoolRow row : {PoolRow{"one, straight on", 1, by, true, false},
+                        PoolRow{"four, straight on", 4, by, true, false},
+                        PoolRow{"four, oblique", 4, by, false, true}}) {
       row.name += ", calibrated";
       row.factors = FactorsOf::other_layer;
+      text += pool_row(piles, row, layers);
+    }
+  }
+  return text;
+}
+
+std::string tapped_table(const std::vector<TriedPile>& piles) {
+  const LayerFactors layers(piles, SizesBy::taps);
+  std::string text = layers.table() + "\n" + pool_head("taps");
+  for (const auto factors : {FactorsOf::engine, FactorsOf::other_rocks}) {
+    for (PoolRow row : {PoolRow{"one, straight on", 1, SizesBy::close_taps, true, false},
+                        PoolRow{"one, straight on", 1, SizesBy::choosy_taps, true, false},
+                        PoolRow{"one, oblique", 1, SizesBy::close_taps, false, true},
+                        PoolRow{"three, straight on", 3, SizesBy::taps, true, false},
+                        PoolRow{"three, oblique", 3, SizesBy::taps, false, true},
+                        PoolRow{"eight, half and half", 8, SizesBy::taps, true, true}}) {
+      row.factors = factors;
+      if (factors == FactorsOf::other_rocks) row.name += ", by the other rocks";
       text += pool_row(piles, row, layers);
     }
   }

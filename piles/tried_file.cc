@@ -49,6 +49,25 @@ Photo photo_of(const Json& json) {
   return photo;
 }
 
+/// Node, the two axes and how much of the stone shows; a hundredth is enough.
+Json taps_json(const std::vector<SeenTap>& taps) {
+  Json all = Json::array();
+  for (const auto& tap : taps) {
+    all.push_back(Json::array({rounded(tap.node.x), rounded(tap.node.y), rounded(tap.along),
+                               rounded(tap.across), rounded(tap.shows)}));
+  }
+  return all;
+}
+
+std::vector<SeenTap> taps_of(const Json& json) {
+  std::vector<SeenTap> taps;
+  for (const Json& tap : json) {
+    const auto number = [&tap](std::size_t i) { return tap.at(i).get<double>(); };
+    taps.push_back({{number(0), number(1)}, number(2), number(3), number(4)});
+  }
+  return taps;
+}
+
 Json picture_json(const TriedPicture& picture) {
   Json pieces = Json::array();
   for (const auto& [area, box] : picture.true_photo.pieces) {
@@ -68,6 +87,8 @@ Json picture_json(const TriedPicture& picture) {
           {"matched_count", picture.matched_count},
           {"seen_over_pile", picture.seen_over_pile},
           {"true_pieces", std::move(pieces)},
+          {"taps", taps_json(picture.taps)},
+          {"close_taps", taps_json(picture.close_taps)},
           {"smallest_drawn", picture.found_photo.smallest_drawn},
           {"outlines", std::move(outlines)}};
 }
@@ -85,6 +106,8 @@ TriedPicture picture_of(const Json& json) {
     const auto number = [&piece](std::size_t i) { return piece.at(i).get<double>(); };
     picture.true_photo.pieces.push_back({number(0), {number(1), number(2), number(3), number(4)}});
   }
+  picture.taps = taps_of(json.at("taps"));
+  picture.close_taps = taps_of(json.at("close_taps"));
   picture.found_photo.smallest_drawn = json.at("smallest_drawn").get<double>();
   for (const Json& corners : json.at("outlines")) {
     auto& outline = picture.found_photo.outlines.emplace_back();

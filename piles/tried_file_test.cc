@@ -28,6 +28,8 @@ TriedPile one_pile() {
   picture.true_photo.pieces = {{120, {1, 2, 15, 17}}, {88.5, {30, 40, 41, 52}}};
   picture.found_photo.outlines = {{{1, 2}, {15.5, 2}, {15, 17.25}}};
   picture.found_photo.smallest_drawn = 11;
+  picture.taps = {{{91.5, 140}, 60.25, 41, 0.88}, {{274, 140}, 30, 22.5, 0.2}};
+  picture.close_taps = {{{26.67, 40}, 52, 37.5, 0.66}};
   picture.matched_area = 0.93;
   picture.matched_count = 0.6;
   picture.seen_over_pile = {0.1, -0.02, 0.03};
@@ -65,6 +67,10 @@ TEST(TriedFile, SaysTheSameWhenItIsReadAgain) {
   ASSERT_EQ(picture.found_photo.outlines.size(), 1U);
   EXPECT_EQ(picture.found_photo.outlines[0][2].y, 17.25);
   EXPECT_EQ(picture.found_photo.staffs.at(0).length.meters(), 4);
+  ASSERT_EQ(picture.taps.size(), 2U);
+  EXPECT_EQ(picture.taps[0].along, 60.25);
+  EXPECT_EQ(picture.taps[1].shows, 0.2);
+  ASSERT_EQ(picture.close_taps.size(), 1U);
 }
 
 TEST(TriedFile, ThatIsCutOffOrMissingIsRefused) {

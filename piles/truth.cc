@@ -1,7 +1,10 @@
 #include "piles/truth.h"
 
 #include <array>
+#include <cmath>
 #include <map>
+
+#include "piles/silhouette.h"
 
 namespace proofstone::piles {
 namespace {
@@ -102,16 +105,18 @@ nlohmann::ordered_json pile_truth(const Pile& pile, const PileSurface& surface) 
           {"stones", stones}};
 }
 
-nlohmann::ordered_json picture_truth(const Picture& picture, float linear_exposure) {
+nlohmann::ordered_json picture_truth(const Pile& pile, const Picture& picture,
+                                     float linear_exposure) {
   const View& view = picture.view;
   const Camera& camera = view.camera;
-  std::map<int, int> pixels;
+  std::map<std::size_t, int> pixels;
   for (const std::uint16_t stone : picture.mask.stones) {
     if (stone != 0) ++pixels[stone];
   }
   Json visible = Json::array();
   for (const auto& [stone, count] : pixels) {
-    visible.push_back({{"stone", stone}, {"pixels", count}});
+    const double alone = silhouette_area(pile.stones.at(stone - 1), pile.poses.at(stone - 1), camera);
+    visible.push_back({{"stone", stone}, {"pixels", count}, {"alone", std::round(alone)}});
   }
   Json objects = Json::array();
   for (const ScaleObject& object : picture.objects) {

@@ -10,7 +10,9 @@ namespace proofstone::piles {
 /// Lengths in metres, volumes in cubic metres.
 nlohmann::ordered_json pile_truth(const Pile& pile, const PileSurface& surface);
 
-/// What is true of a picture: camera, mean plane of the rock, things for scale, stones in view.
-nlohmann::ordered_json picture_truth(const Picture& picture, float linear_exposure);
+/// What is true of a picture: camera, mean plane of the rock, things for scale, stones in view with
+/// the pixels that they show and those that they would cover alone.
+nlohmann::ordered_json picture_truth(const Pile& pile, const Picture& picture,
+                                     float linear_exposure);
 
 }  // namespace proofstone::piles

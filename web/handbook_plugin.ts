@@ -28,10 +28,13 @@ function helpRenderer(): Renderer {
     const page = /^([\w-]+)\.md$/.exec(href)?.[1];
     return page && !leftOut.has(page) ? `<a href="#/help/${page}">${words}</a>` : words;
   };
-  renderer.image = ({ href }) =>
-    /^[\w-]+\.svg$/.test(href)
-      ? `<span class="help-picture" tabindex="0"><!--picture ${href.slice(0, -'.svg'.length)}--></span>`
-      : '';
+  renderer.image = ({ href, text }) => {
+    const [, name, kind] = /^([\w-]+)\.(svg|jpg)$/.exec(href) ?? [];
+    if (kind === 'svg') {
+      return `<span class="help-picture" tabindex="0"><!--picture ${name}--></span>`;
+    }
+    return kind === 'jpg' ? `<img class="help-photo" src="help/${href}" alt="${text}" />` : '';
+  };
   return renderer;
 }
 
@@ -90,10 +93,21 @@ export function helpPictures(folder: string, pages: readonly HelpPage[]): Record
   );
 }
 
+/** The photographs that pages show, under the names by which they ask for them. */
+export function helpPhotos(folder: string, pages: readonly HelpPage[]): Record<string, Buffer> {
+  const names = pages.flatMap(({ html }) =>
+    [...html.matchAll(/ src="(help\/[\w-]+\.jpg)"/g)].map(([, name]) => name as string),
+  );
+  return Object.fromEntries(
+    names.map((name) => [name, readFileSync(join(folder, name.slice('help/'.length)))]),
+  );
+}
+
 /** The files of the help under their names. */
-function helpFiles(folder: string): Record<string, string> {
+function helpFiles(folder: string): Record<string, string | Buffer> {
   const pages = helpPages(folder);
   return {
+    ...helpPhotos(folder, pages),
     'help/handbook.json': JSON.stringify(pages),
     'help/es.json': JSON.stringify(translatedPages(folder, 'spanish', pages)),
     'help/pictures.json': JSON.stringify(helpPictures(folder, pages)),

@@ -69,7 +69,7 @@ export default defineConfig({
         ],
       },
       workbox: {
-        globPatterns: ['**/*.{html,js,css,wasm,json,csv,svg,png,webmanifest,weights}'],
+        globPatterns: ['**/*.{html,js,css,wasm,json,csv,svg,png,jpg,webmanifest,weights}'],
         maximumFileSizeToCacheInBytes: 16 * 1024 * 1024,
         navigateFallback: 'index.html',
         cleanupOutdatedCaches: true,

@@ -22,10 +22,13 @@ void caution_of_sizes(const PhotoSet& set, const StonesOnPhotos& seen,
         "D15 is not yet known: it is smaller than the smallest stone that the photos resolve, {} "
         "as photographed.",
         size_in_both_systems(seen.smallest_resolved)));
+  } else if (set.lies == RockLies::in_heap && !set.spread) {
+    cautions.emplace_back(
+        "D15 is indicative: small stones fall into the holes between large ones, and in a heap its "
+        "factor hangs on how far the sizes spread.");
   } else {
     cautions.emplace_back(
-        "D15 is indicative: small stones fall into the holes between large ones, and its factor "
-        "hangs on how far the sizes spread.");
+        "D15 is indicative: small stones fall into the holes between large ones.");
   }
   const auto median = std::find_if(sizes.begin(), sizes.end(),
                                    [](const PhotoSize& size) { return size.percent >= 50; });
@@ -78,8 +81,7 @@ void caution_of_photos(const PhotoSet& set, const StonesOnPhotos& seen,
   if (set.photos.size() > 1) {
     cautions.emplace_back(
         "Photos that show the same rock tell no more than one: where they overlap, or show all of "
-        "a "
-        "small pile, the limits are too narrow.");
+        "a small pile, the limits are too narrow.");
   }
   cautions.emplace_back(
       "A photo shows the surface; the factors lead to the whole pile as it was poured or placed. "

@@ -25,7 +25,7 @@ void say_photo_size(const PhotoSize& size, Steps& steps);
 /// What photos say of a gradation.
 struct PhotoGradation {
   MeasuredGradation measured;
-  /// D15 (which is indicative: it hangs on how far the sizes spread), D50 and D85; one is absent
+  /// D15 (which is indicative: small stones hide), D50 and D85; one is absent
   /// where it lies below the smallest stone that the photos resolve.
   std::vector<PhotoSize> sizes;
 };

@@ -41,9 +41,10 @@ constexpr double error_of_tapped_d50_else = 0.04;
 constexpr double fuller_than_hulls = 1.10;
 constexpr double error_of_form = 0.07;
 
+double with_error_of_form(double error) { return std::hypot(error, error_of_form); }
+
 SizeFactor of_any_form(const SizeFactor& of_hulls) {
-  return {of_hulls.ratio * fuller_than_hulls,
-          std::sqrt(of_hulls.error * of_hulls.error + error_of_form * error_of_form)};
+  return {of_hulls.ratio * fuller_than_hulls, with_error_of_form(of_hulls.error)};
 }
 
 bool square_to_layer(PhotoView view, RockLies lies) {
@@ -64,10 +65,6 @@ double d15_ratio_of(SizeSpread spread) {
   return 0.87;
 }
 
-SizeFactor of_narrow_photo(const SizeFactor& factor, double error) {
-  return {factor.ratio, std::sqrt(error * error + error_of_form * error_of_form)};
-}
-
 SizeFactors of_outlines_in_layer(PhotoView view, bool narrow) {
   SizeFactors factors;
   const bool square = view == PhotoView::straight_on;
@@ -75,9 +72,9 @@ SizeFactors of_outlines_in_layer(PhotoView view, bool narrow) {
   factors.at_50 = square ? layer_square_50 : layer_oblique_50;
   factors.at_85 = square ? layer_square_85 : layer_oblique_85;
   if (narrow) {
-    factors.at_15 = of_narrow_photo(factors.at_15, error_of_d15);
-    factors.at_50 = of_narrow_photo(factors.at_50, error_of_d50_of_narrow_photo);
-    factors.at_85 = of_narrow_photo(factors.at_85, error_of_d85);
+    factors.at_15.error = with_error_of_form(error_of_d15);
+    factors.at_50.error = with_error_of_form(error_of_d50_of_narrow_photo);
+    factors.at_85.error = with_error_of_form(error_of_d85);
   }
   factors.origin =
       rendered_piles("factors of layers by view; visible area, equal-area diameter").sentence();

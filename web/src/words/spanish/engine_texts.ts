@@ -21,7 +21,8 @@ async function fetchAll(): Promise<void> {
     const every = await import('./all_sentences');
     all.value = new SentenceTable(every.sentences, every.kinds);
   } catch {
-    // Without a connection such texts stay as written, and say that they are English.
+    // Such texts stay as written and say that they are English, until there is a connection again.
+    addEventListener('online', () => (asked = false), { once: true });
   }
 }
 

@@ -49,8 +49,10 @@ export const photos: Record<string, string> = {
   // What a curve from photos leaves open.
   'D15 is not yet known: it is smaller than the smallest stone that the photos resolve, {size#} as photographed.':
     'Aún no se sabe el D15: es menor que la piedra más chica que muestran las fotos, {size} en la foto.',
-  'D15 is indicative: small stones fall into the holes between large ones, and its factor hangs on how far the sizes spread.':
-    'El D15 es indicativo: las piedras chicas caen en los vacíos entre las grandes, y su factor depende de cuánto se dispersan los tamaños.',
+  'D15 is indicative: small stones fall into the holes between large ones.':
+    'El D15 es indicativo: las piedras chicas caen en los vacíos entre las grandes.',
+  'D15 is indicative: small stones fall into the holes between large ones, and in a heap its factor hangs on how far the sizes spread.':
+    'El D15 es indicativo: las piedras chicas caen en los vacíos entre las grandes, y en un montón su factor depende de cuánto se dispersan los tamaños.',
   'Half of the stones are smaller than {n#} pixels; 50 to 100 tell more.':
     'La mitad de las piedras mide menos de {n} píxeles; de 50 a 100 dicen más.',
   '{n#} of the photos is less than {w#} D50 wide and not so sure; take them 12 to 14 D50 wide.':
