@@ -6,15 +6,11 @@
 #include <cmath>
 
 #include "engine/finding/quoted_text.h"
+#include "geodata/problem_in_file.h"
 
 namespace proofstone {
 
 namespace {
-
-Problem in_file(const std::string& file, const char* code, const std::string& what,
-                const std::string& allowed) {
-  return {code, what, file, "", allowed};
-}
 
 /// Web Mercator by its EPSG code or by its other common names.
 bool is_web_mercator(const OGRSpatialReference& system) {

@@ -7,14 +7,11 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 
+#include "geodata/dataset.h"
+
 namespace proofstone {
 
 namespace {
-
-struct CloseDataset {
-  void operator()(GDALDataset* dataset) const { GDALClose(dataset); }
-};
-using Dataset = std::unique_ptr<GDALDataset, CloseDataset>;
 
 struct DestroyFeature {
   void operator()(OGRFeature* feature) const { OGRFeature::DestroyFeature(feature); }

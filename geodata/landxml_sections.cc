@@ -8,15 +8,11 @@
 #include "engine/finding/quoted_text.h"
 #include "geodata/coordinate_system.h"
 #include "geodata/landxml_document.h"
+#include "geodata/problem_in_file.h"
 
 namespace proofstone {
 
 namespace {
-
-Problem in_file(const std::string& file, const char* code, const std::string& what,
-                const std::string& allowed, const std::string& where = {}) {
-  return {code, what, file, where, allowed};
-}
 
 std::string where_of(const LandxmlCrossSection& section) {
   const auto& said = section.name.empty() ? section.station : section.name;

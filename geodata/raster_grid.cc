@@ -11,20 +11,12 @@
 #include <memory>
 
 #include "geodata/coordinate_system.h"
+#include "geodata/dataset.h"
+#include "geodata/problem_in_file.h"
 
 namespace proofstone {
 
 namespace {
-
-struct CloseDataset {
-  void operator()(GDALDataset* dataset) const { GDALClose(dataset); }
-};
-using Dataset = std::unique_ptr<GDALDataset, CloseDataset>;
-
-Problem in_file(const std::string& file, const char* code, const std::string& what,
-                const std::string& allowed) {
-  return {code, what, file, "", allowed};
-}
 
 /// GDAL reports on its own to the terminal; here problems are values.
 Dataset open_quietly(const std::string& path) {

@@ -10,17 +10,14 @@
 #include "engine/finding/quoted_text.h"
 #include "engine/quantity/measure.h"
 #include "geodata/coordinate_system.h"
+#include "geodata/dataset.h"
+#include "geodata/problem_in_file.h"
 
 namespace proofstone {
 
 namespace {
 
 constexpr int most_features = 2000;
-
-struct CloseDataset {
-  void operator()(GDALDataset* dataset) const { GDALClose(dataset); }
-};
-using Dataset = std::unique_ptr<GDALDataset, CloseDataset>;
 
 /// GDAL reports on its own to the terminal; here problems are values.
 class QuietLibrary {
@@ -30,11 +27,6 @@ class QuietLibrary {
   QuietLibrary(const QuietLibrary&) = delete;
   QuietLibrary& operator=(const QuietLibrary&) = delete;
 };
-
-Problem in_file(const std::string& file, const std::string& code, const std::string& what,
-                const std::string& allowed, const std::string& where = {}) {
-  return {code, what, file, where, allowed};
-}
 
 Dataset open_lines(const std::string& path) {
   GDALAllRegister();

@@ -37,7 +37,7 @@ double LayerFactor::error() const {
 }
 
 std::optional<LayerFactors::Seen> LayerFactors::layer_seen(const TriedPile& pile,
-                                                            PhotoView view) const {
+                                                           PhotoView view) const {
   std::vector<Photo> photos;
   for (const auto& picture : pile.pictures) {
     if (!picture.why_not.empty() || picture.found_photo.view != view) continue;

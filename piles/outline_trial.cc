@@ -116,7 +116,8 @@ TriedPicture try_picture(const TrialPile& pile, const TrialPicture& picture,
   return tried;
 }
 
-/// Of a stone that is tapped so much shows at the least; the factors of tapped stones were found so.
+/// Of a stone that is tapped so much shows at the least; the factors of tapped stones were found
+/// so.
 constexpr double least_shown = 0.35;
 constexpr double least_shown_to_choosy = 0.5;
 

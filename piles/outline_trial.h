@@ -27,8 +27,8 @@ enum class SizesBy {
 /// A picture whose stones were outlined by the network, beside its true
 /// outlines.
 struct TriedPicture {
-  Photo true_photo;          ///< with the true pieces drawn on it
-  Photo found_photo;         ///< with what the network found
+  Photo true_photo;           ///< with the true pieces drawn on it
+  Photo found_photo;          ///< with what the network found
   std::vector<SeenTap> taps;  ///< of `screen_grid`
   std::vector<SeenTap> close_taps;
   double matched_area = 0;   ///< of the true stones, found at an overlap above one half

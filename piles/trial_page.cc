@@ -83,12 +83,12 @@ std::string trial_page(const std::vector<TriedPile>& piles) {
         "whose sizes were known (`photo_calibrations`).\n\n"
         "### Stones tapped by hand\n\n"
         "Instead of outlines: under each node of a grid somebody who sees the stone exactly taps "
-        "both visible axes, 3 % wrong, and leaves out stones of which less than 35 % shows; *choosy* "
+        "both visible axes, 3 % wrong, and leaves out stones of which less than 35 % shows; "
+        "*choosy* "
         "is who leaves out all of which less than half shows. The screens ask for 35 nodes on each "
         "photo. Nobody sat before a screen for it: hand and eye are not in these figures.\n\n{}\n",
         guided.size(), pictures_of(guided), refusals(guided), outline_table(guided),
-        LayerFactors(guided).table(), pool_table(guided, true),
-        tapped_table(guided));
+        LayerFactors(guided).table(), pool_table(guided, true), tapped_table(guided));
   }
   page += fmt::format(
       "## Photos of all kinds\n\n"

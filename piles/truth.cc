@@ -115,7 +115,8 @@ nlohmann::ordered_json picture_truth(const Pile& pile, const Picture& picture,
   }
   Json visible = Json::array();
   for (const auto& [stone, count] : pixels) {
-    const double alone = silhouette_area(pile.stones.at(stone - 1), pile.poses.at(stone - 1), camera);
+    const double alone =
+        silhouette_area(pile.stones.at(stone - 1), pile.poses.at(stone - 1), camera);
     visible.push_back({{"stone", stone}, {"pixels", count}, {"alone", std::round(alone)}});
   }
   Json objects = Json::array();

@@ -6,13 +6,13 @@
 #include <cmath>
 
 #include "report/axis_ticks.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 
 namespace {
 
-constexpr double font_size = 13;
 constexpr double strip_height = 64;
 
 /// One strip: what it shows, in the unit it is read in.

@@ -6,14 +6,14 @@
 #include <utility>
 #include <vector>
 
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 
 namespace {
 
-constexpr double font_size = 13;
-constexpr double line_height = 17;
+constexpr double callout_line_height = 17;
 constexpr double gap = 7;
 constexpr double badge = 9;  // radius
 
@@ -97,7 +97,7 @@ double draw_callouts(SvgCanvas& canvas, const std::vector<Callout>& callouts,
     for (const auto& line : wrapped(callouts[i].text, list.width - 30, font_size)) {
       canvas.text({list.left + 28, y + 13}, line,
                   {font_size, TextAnchor::start, Ink::ink, false, false, "callout"});
-      y += line_height;
+      y += callout_line_height;
     }
     y += gap;
   }

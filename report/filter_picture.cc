@@ -7,15 +7,14 @@
 
 #include "report/label_placement.h"
 #include "report/picture_legend.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 namespace {
 
-constexpr double font_size = 13;
-
 /// Where sizes, in millimetres, and percents lie on the picture.
-struct Axes {
+struct FilterAxes {
   double left = 0;
   double right = 0;
   double top = 0;
@@ -36,7 +35,7 @@ bool can_be_drawn(Length size, double percent) {
   return std::isfinite(size.si()) && size.si() > 0 && std::isfinite(percent);
 }
 
-std::vector<PixelPoint> line_of(const std::vector<GradationPoint>& points, const Axes& axes) {
+std::vector<PixelPoint> line_of(const std::vector<GradationPoint>& points, const FilterAxes& axes) {
   std::vector<PixelPoint> line;
   for (const auto& point : points) {
     if (!can_be_drawn(point.size, point.percent_smaller)) continue;
@@ -46,7 +45,7 @@ std::vector<PixelPoint> line_of(const std::vector<GradationPoint>& points, const
 }
 
 /// Whole decades round everything that is drawn.
-void set_decades(Axes& axes, const FilterPicture& picture) {
+void set_decades(FilterAxes& axes, const FilterPicture& picture) {
   std::vector<double> sizes;
   const auto add = [&](Length size) {
     if (can_be_drawn(size, 0)) sizes.push_back(size.millimeters());
@@ -70,7 +69,7 @@ struct KnownSize {
   std::string label;
 };
 
-std::vector<KnownSize> known_sizes(const Axes& axes, UnitSystem units) {
+std::vector<KnownSize> known_sizes(const FilterAxes& axes, UnitSystem units) {
   std::vector<KnownSize> all;
   if (units == UnitSystem::us_customary) {
     all = {{0.002, "0.002 mm"}, {0.075, "No. 200"}, {0.425, "No. 40"}, {4.75, "No. 4"},
@@ -87,7 +86,7 @@ std::vector<KnownSize> known_sizes(const Axes& axes, UnitSystem units) {
   return all;
 }
 
-void draw_axes(SvgCanvas& canvas, const Axes& axes, UnitSystem units) {
+void draw_filter_axes(SvgCanvas& canvas, const FilterAxes& axes, UnitSystem units) {
   const TextStyle quiet{font_size, TextAnchor::end, Ink::muted, false, false, {}};
   for (const double percent : {0.0, 15.0, 50.0, 85.0, 100.0}) {
     const double y = axes.y(percent);
@@ -143,7 +142,7 @@ PartStyle style_of_layer(const FilterPicture& picture, std::size_t index) {
   return style;
 }
 
-void draw_layer(SvgCanvas& canvas, const Axes& axes, const FilterPicture::Layer& layer,
+void draw_layer(SvgCanvas& canvas, const FilterAxes& axes, const FilterPicture::Layer& layer,
                 const PartStyle& style) {
   const auto coarse = line_of(layer.coarse, axes);
   auto fine = line_of(layer.fine, axes);
@@ -157,7 +156,7 @@ void draw_layer(SvgCanvas& canvas, const Axes& axes, const FilterPicture::Layer&
 }
 
 /// A bar at the control point with an arrow to the side where the filter must lie.
-void draw_control_point(SvgCanvas& canvas, const Axes& axes,
+void draw_control_point(SvgCanvas& canvas, const FilterAxes& axes,
                         const FilterPicture::ControlPoint& point) {
   if (!can_be_drawn(point.size, point.percent)) return;
   const double x = axes.x(point.size.millimeters());
@@ -207,13 +206,13 @@ std::vector<LegendEntry> legend_of(const FilterPicture& picture) {
 
 std::string draw(const FilterPicture& picture, UnitSystem units, double width) {
   SvgCanvas canvas(fmt::format("{}-{}", picture.id, svg_number(width)), width);
-  Axes axes;
+  FilterAxes axes;
   axes.left = 40;
   axes.right = width - 12;
   axes.top = 34;
   axes.bottom = axes.top + std::clamp(width * 0.48, 250.0, 460.0);
   set_decades(axes, picture);
-  draw_axes(canvas, axes, units);
+  draw_filter_axes(canvas, axes, units);
   for (std::size_t i = 0; i < picture.layers.size(); ++i) {
     draw_layer(canvas, axes, picture.layers[i], style_of_layer(picture, i));
   }

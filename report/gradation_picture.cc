@@ -11,14 +11,12 @@
 #include "report/label_placement.h"
 #include "report/outcome_mark.h"
 #include "report/picture_legend.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 
 namespace {
-
-constexpr double font_size = 13;
-constexpr double mark_size = 18;
 
 /// A point of a curve in numbers: size in the unit shown, percent smaller.
 struct CurvePoint {
@@ -110,7 +108,7 @@ Content content_of(const GradationPicture& picture, UnitSystem units) {
 }
 
 /// Where sizes and percents lie on the picture.
-struct Axes {
+struct GradationAxes {
   double left = 0;
   double right = 0;
   double top = 0;
@@ -131,7 +129,7 @@ struct Axes {
   }
 };
 
-void set_size_range(Axes& axes, const Content& content, UnitSystem units) {
+void set_size_range(GradationAxes& axes, const Content& content, UnitSystem units) {
   std::vector<double> sizes;
   const auto add = [&](const Curve& curve) {
     for (const auto& point : curve) sizes.push_back(point.size);
@@ -154,7 +152,7 @@ void set_size_range(Axes& axes, const Content& content, UnitSystem units) {
   axes.largest *= widen;
 }
 
-void draw_axes(SvgCanvas& canvas, const Axes& axes, UnitSystem units) {
+void draw_gradation_axes(SvgCanvas& canvas, const GradationAxes& axes, UnitSystem units) {
   const TextStyle percent_style{font_size, TextAnchor::end, Ink::muted, false, false, {}};
   for (const double percent : {0.0, 15.0, 30.0, 50.0, 70.0, 85.0, 100.0}) {
     const double y = axes.y(percent);
@@ -196,7 +194,7 @@ std::vector<PixelPoint> area_between(std::vector<PixelPoint> one, std::vector<Pi
 /// The area between the limits of the band. Where one of them says nothing any more, above the last
 /// percent of the fine limit or below the first of the coarse one, the area goes on to the percent
 /// at which the other ends.
-std::vector<PixelPoint> band_outline(const Axes& axes, const Content& content) {
+std::vector<PixelPoint> band_outline(const GradationAxes& axes, const Content& content) {
   Curve fine = content.fine;
   Curve coarse = content.coarse;
   if (fine.size() < 2 || coarse.size() < 2) return {};
@@ -254,7 +252,7 @@ void draw_look(SvgCanvas& canvas, const std::vector<PixelPoint>& line, const Loo
 }
 
 /// The mark stands where the curve may just pass; the arrow points to the side where it must.
-void draw_required(SvgCanvas& canvas, const Axes& axes, const RequiredMark& mark) {
+void draw_required(SvgCanvas& canvas, const GradationAxes& axes, const RequiredMark& mark) {
   const PixelPoint at = axes.at(mark.at);
   const double tip = std::min(at.x + 24, axes.right);
   canvas.path(fmt::format("M{0} {1}H{2}m-5 -4l5 4l-5 4", svg_number(at.x), svg_number(at.y),
@@ -293,7 +291,8 @@ std::vector<LabelPlace> places_round(PixelPoint at) {
 /// Names what it can beside the thing itself; the rest goes into the legend.
 class DirectLabels {
  public:
-  DirectLabels(SvgCanvas& canvas, const Axes& axes, const Content& content, bool room_for_words)
+  DirectLabels(SvgCanvas& canvas, const GradationAxes& axes, const Content& content,
+               bool room_for_words)
       : canvas_(canvas),
         placement_({axes.left, axes.top, axes.right, axes.bottom}),
         room_for_words_(room_for_words) {
@@ -318,7 +317,7 @@ class DirectLabels {
 
   /// The words of all marks beside them, or, where one of them finds no place, a number beside
   /// each. Whether it came to words.
-  bool mark_all(const std::vector<RequiredMark>& marks, const Axes& axes) {
+  bool mark_all(const std::vector<RequiredMark>& marks, const GradationAxes& axes) {
     const LabelPlacement before = placement_;
     std::vector<LabelPlace> found;
     for (const auto& mark : marks) {
@@ -362,7 +361,7 @@ class DirectLabels {
   bool room_for_words_;
 };
 
-void draw_curves(SvgCanvas& canvas, const Axes& axes, const Content& content) {
+void draw_curves(SvgCanvas& canvas, const GradationAxes& axes, const Content& content) {
   canvas.polygon(band_outline(axes, content), band_area);
   canvas.polyline(axes.line(content.fine), band_limit);
   canvas.polyline(axes.line(content.coarse), band_limit);
@@ -406,8 +405,8 @@ LegendEntry measured_entry(const Content& content) {
 }
 
 /// Labels in the picture where there is room; returns what is left for the legend.
-std::vector<LegendEntry> label(SvgCanvas& canvas, const GradationPicture& picture, const Axes& axes,
-                               const Content& content) {
+std::vector<LegendEntry> label(SvgCanvas& canvas, const GradationPicture& picture,
+                               const GradationAxes& axes, const Content& content) {
   constexpr double wide = 640;
   DirectLabels labels(canvas, axes, content, canvas.width() >= wide);
   std::vector<LegendEntry> legend;
@@ -447,14 +446,14 @@ std::vector<LegendEntry> label(SvgCanvas& canvas, const GradationPicture& pictur
 std::string drawn(const GradationPicture& picture, const Content& content, UnitSystem units,
                   double width) {
   SvgCanvas canvas(fmt::format("{}-{}", picture.id, svg_number(width)), width);
-  Axes axes;
+  GradationAxes axes;
   axes.left = 40;
   axes.right = width - 12;
   axes.top = 34;
   axes.bottom = axes.top + std::clamp(width * 0.48, 250.0, 460.0);
   set_size_range(axes, content, units);
 
-  draw_axes(canvas, axes, units);
+  draw_gradation_axes(canvas, axes, units);
   draw_curves(canvas, axes, content);
   for (const auto& mark : content.required) draw_required(canvas, axes, mark);
   const auto legend = label(canvas, picture, axes, content);

@@ -5,16 +5,10 @@
 #include <algorithm>
 
 #include "report/axis_ticks.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
-
-namespace {
-
-constexpr double font_size = 13;
-const TextStyle quiet_text{font_size, TextAnchor::start, Ink::muted, false, false, {}};
-
-}  // namespace
 
 void draw_ground_axes(SvgCanvas& canvas, const SectionView& view, UnitSystem units,
                       std::string_view along) {

@@ -5,6 +5,11 @@
 
 namespace proofstone {
 
+std::vector<PixelPoint> corners_of(const PixelBox& box) {
+  return {
+      {box.left, box.top}, {box.right, box.top}, {box.right, box.bottom}, {box.left, box.bottom}};
+}
+
 PixelBox text_box(PixelPoint baseline, double width, double font_size, TextAnchor anchor) {
   double left = baseline.x;
   if (anchor == TextAnchor::middle) left -= width / 2;

@@ -22,6 +22,9 @@ struct PixelBox {
   }
 };
 
+/// From the upper left, clockwise.
+std::vector<PixelPoint> corners_of(const PixelBox& box);
+
 /// Where the text of `width` × `font_size` stands when its baseline is anchored at a point.
 PixelBox text_box(PixelPoint baseline, double width, double font_size, TextAnchor anchor);
 

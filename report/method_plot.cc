@@ -19,7 +19,7 @@ using nlohmann::json;
 constexpr int points = 61;
 
 /// What is drawn, in the published units of the method.
-struct Curve {
+struct PlottedCurve {
   const InputDescription* input = nullptr;
   const OutputDescription* output = nullptr;
   std::vector<std::vector<PlotPlace>> pieces;  ///< broken where the method has no answer
@@ -74,13 +74,13 @@ std::vector<const InputDescription*> variables(const MethodDescription& about, c
   return list;
 }
 
-std::optional<Curve> curve_of(const VariedOutput& varied, const InputDescription& input,
-                              const OutputDescription& output) {
+std::optional<PlottedCurve> curve_of(const VariedOutput& varied, const InputDescription& input,
+                                     const OutputDescription& output) {
   const auto held = varied.inputs().front().value_si;
   if (!held || !(*held > 0)) return std::nullopt;
   const auto base = varied.at(std::vector<double>{*held});
   if (!base || !std::isfinite(*base)) return std::nullopt;
-  Curve curve;
+  PlottedCurve curve;
   curve.input = &input;
   curve.output = &output;
   curve.base = {*held / input.unit.si_factor, *base / output.unit.si_factor};
@@ -102,7 +102,7 @@ std::optional<Curve> curve_of(const VariedOutput& varied, const InputDescription
   return curve;
 }
 
-std::optional<Curve> best_curve(const Method& method) {
+std::optional<PlottedCurve> best_curve(const Method& method) {
   const auto inputs = first_inputs(method);
   const auto& about = method.description();
   const auto* output = main_output(about);
@@ -115,7 +115,7 @@ std::optional<Curve> best_curve(const Method& method) {
   return std::nullopt;
 }
 
-PlotAxes axes_of(const Curve& curve, double width) {
+PlotAxes axes_of(const PlottedCurve& curve, double width) {
   PlotAxes axes{curve.base.x / 2, 2 * curve.base.x, std::min(0.0, curve.base.y),
                 std::max(0.0, curve.base.y), width};
   for (const auto& piece : curve.pieces) {

@@ -11,6 +11,7 @@
 #include "report/label_placement.h"
 #include "report/outcome_mark.h"
 #include "report/picture_legend.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
@@ -19,14 +20,7 @@ namespace {
 
 using Row = MethodSizesPicture::Row;
 
-constexpr double font_size = 13;
-constexpr double line_height = 18;
-constexpr double mark_size = 18;
-constexpr double bar_height = 12;
-constexpr double row_gap = 14;
-constexpr double side = 12;
-
-bool is_size(Length size) { return std::isfinite(size.si()) && size.si() > 0; }
+constexpr double size_bar_height = 12;
 
 /// The axis of sizes, logarithmic, in the unit shown.
 struct SizeAxis {
@@ -51,8 +45,8 @@ SizeAxis axis_of(const std::vector<const Row*>& rows, UnitSystem units, double w
     }
   }
   SizeAxis axis;
-  axis.left = side;
-  axis.right = width - side;
+  axis.left = side_room;
+  axis.right = width - side_room;
   if (sizes.empty()) return axis;
   const auto [low, high] = std::minmax_element(sizes.begin(), sizes.end());
   constexpr double margin = 1.15;
@@ -85,10 +79,10 @@ double draw_row(SvgCanvas& canvas, const Row& row, const SizeAxis& axis, UnitSys
                 double top) {
   const Unit& unit = stone_size_unit(units);
   double y = top;
-  const double room = (canvas.width() - 2 * side) / bold_width;
+  const double room = (canvas.width() - 2 * side_room) / bold_width;
   for (const auto& line : wrapped(words_of(row, units), room, font_size)) {
     canvas.text(
-        {side, y + 13}, line,
+        {side_room, y + 13}, line,
         {font_size, TextAnchor::start, row.counts ? Ink::ink : Ink::muted, row.governs, false, {}});
     y += line_height;
   }
@@ -98,8 +92,8 @@ double draw_row(SvgCanvas& canvas, const Row& row, const SizeAxis& axis, UnitSys
     const double from = axis.x(row.class_least->in(unit));
     const bool has_end = row.class_most && is_size(*row.class_most);
     const double to = has_end ? axis.x(row.class_most->in(unit)) : axis.right;
-    canvas.rectangle({from, middle - bar_height / 2}, std::max(1.0, to - from), bar_height,
-                     class_bar);
+    canvas.rectangle({from, middle - size_bar_height / 2}, std::max(1.0, to - from),
+                     size_bar_height, class_bar);
   }
   const double at = axis.x(row.required.in(unit));
   canvas.line({at, middle - 12}, {at, middle + 12},
@@ -133,7 +127,8 @@ double draw_axis(SvgCanvas& canvas, const SizeAxis& axis, UnitSystem units, doub
 double draw_names(SvgCanvas& canvas, const MethodSizesPicture& picture, double top) {
   const std::vector<LegendEntry> entries{
       {[](SvgCanvas& on, PixelPoint centre) {
-         on.rectangle({centre.x - 14, centre.y - bar_height / 2}, 28, bar_height, class_bar);
+         on.rectangle({centre.x - 14, centre.y - size_bar_height / 2}, 28, size_bar_height,
+                      class_bar);
        },
        fmt::format("{}: least to largest at that percent", picture.class_name)},
       {[](SvgCanvas& on, PixelPoint centre) {
@@ -141,7 +136,7 @@ double draw_names(SvgCanvas& canvas, const MethodSizesPicture& picture, double t
                  {Ink::none, 1, Ink::ink, 2, {}, "required"});
        },
        "size asked for; the bar must begin at or beyond it"}};
-  return draw_legend(canvas, entries, side, canvas.width() - side, top);
+  return draw_legend(canvas, entries, side_room, canvas.width() - side_room, top);
 }
 
 }  // namespace
@@ -156,7 +151,7 @@ std::string draw(const MethodSizesPicture& picture, UnitSystem units, double wid
   double y = 4;
   for (const auto* row : rows) y = draw_row(canvas, *row, axis, units, y);
   if (rows.empty()) {
-    canvas.text({side, y + 13}, "No method gives a size here.",
+    canvas.text({side_room, y + 13}, "No method gives a size here.",
                 {font_size, TextAnchor::start, Ink::muted, false, false, {}});
     y += line_height + row_gap;
   }

@@ -7,6 +7,7 @@
 
 #include "engine/quantity/measure.h"
 #include "report/picture_legend.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
@@ -17,11 +18,8 @@ using Bar = MixPicture::Bar;
 using Piece = MixPicture::Piece;
 using Stuff = MixPicture::Stuff;
 
-constexpr double font_size = 13;
-constexpr double line_height = 18;
-constexpr double bar_height = 26;
+constexpr double mix_bar_height = 26;
 constexpr double bar_gap = 14;
-constexpr double side = 12;
 
 bool can_be_drawn(const Piece& piece) { return std::isfinite(piece.volume) && piece.volume > 0; }
 
@@ -56,22 +54,24 @@ std::string words_of(const Bar& bar) {
 
 /// Draws a bar with its words and returns where it ends.
 double draw_bar(SvgCanvas& canvas, const Bar& bar, double pixels_each, double top) {
-  const double room = canvas.width() - 2 * side;
+  const double room = canvas.width() - 2 * side_room;
   double y = top;
   for (const auto& line : wrapped(bar.label, room / bold_width, font_size)) {
-    canvas.text({side, y + 13}, line, {font_size, TextAnchor::start, Ink::ink, true, false, {}});
+    canvas.text({side_room, y + 13}, line,
+                {font_size, TextAnchor::start, Ink::ink, true, false, {}});
     y += line_height;
   }
-  double x = side;
+  double x = side_room;
   for (const auto& piece : bar.pieces) {
     if (!can_be_drawn(piece)) continue;
     const double width = piece.volume * pixels_each;
-    canvas.rectangle({x, y + 2}, std::max(1.0, width), bar_height, paint_of(piece.stuff));
+    canvas.rectangle({x, y + 2}, std::max(1.0, width), mix_bar_height, paint_of(piece.stuff));
     x += width;
   }
-  y += bar_height + 6;
+  y += mix_bar_height + 6;
   for (const auto& line : wrapped(words_of(bar), room, font_size)) {
-    canvas.text({side, y + 13}, line, {font_size, TextAnchor::start, Ink::muted, false, false, {}});
+    canvas.text({side_room, y + 13}, line,
+                {font_size, TextAnchor::start, Ink::muted, false, false, {}});
     y += line_height;
   }
   return y + bar_gap;
@@ -88,7 +88,7 @@ double draw_names(SvgCanvas& canvas, double top) {
   add(Stuff::rock, "rock");
   add(Stuff::fill, "fill");
   add(Stuff::open_voids, "open voids");
-  return draw_legend(canvas, entries, side, canvas.width() - side, top);
+  return draw_legend(canvas, entries, side_room, canvas.width() - side_room, top);
 }
 
 }  // namespace
@@ -100,10 +100,10 @@ std::string draw(const MixPicture& picture, UnitSystem, double width) {
   double y = 4;
   if (longest > 0) {
     for (const auto& bar : picture.bars) {
-      y = draw_bar(canvas, bar, (width - 2 * side) / longest, y);
+      y = draw_bar(canvas, bar, (width - 2 * side_room) / longest, y);
     }
   } else {
-    canvas.text({side, y + 13}, "There is nothing to draw.",
+    canvas.text({side_room, y + 13}, "There is nothing to draw.",
                 {font_size, TextAnchor::start, Ink::muted, false, false, {}});
     y += line_height + bar_gap;
   }

@@ -12,7 +12,7 @@
 namespace proofstone {
 namespace {
 
-constexpr int points = 61;
+constexpr int points_of_curve = 61;
 constexpr std::string_view rightward = "true share on the wrong side of the limit (%)";
 const Paint single_line{Ink::none, 1, Ink::muted, 2, "6 4", {}};
 const Paint sequential_line{Ink::none, 1, Ink::river, 2.5, {}, {}};
@@ -21,7 +21,8 @@ const Paint sequential_line{Ink::none, 1, Ink::river, 2.5, {}, {}};
 /// accepted.
 std::vector<double> shares_drawn(double most) {
   std::vector<double> shares;
-  for (int i = 0; i < points; ++i) shares.push_back(std::max(0.01, most * i / (points - 1)));
+  for (int i = 0; i < points_of_curve; ++i)
+    shares.push_back(std::max(0.01, most * i / (points_of_curve - 1)));
   return shares;
 }
 

@@ -17,9 +17,7 @@ namespace {
 using nlohmann::json;
 
 /// Stones of fewer pixels of the working picture are lost (reference study of rendered piles).
-constexpr double least_pixels = 8;
-
-json why_not(const Problems& problems) { return {{"problems", problems_json(problems)}}; }
+constexpr double least_working_pixels = 8;
 
 double in_tenths(double value) { return std::round(value * 10) / 10; }
 
@@ -154,7 +152,7 @@ std::vector<std::vector<std::array<double, 2>>> outlines_in_tenths(
 }
 
 double smallest_drawn(const OutlinedPhoto& found) {
-  return in_tenths(least_pixels * found.working_pixel);
+  return in_tenths(least_working_pixels * found.working_pixel);
 }
 
 std::string outlined_answer(const PhotoPixels& photo, const OutlineNetwork& network,

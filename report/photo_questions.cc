@@ -16,8 +16,6 @@ using nlohmann::json;
 
 enum class PhotoQuestion { scale, check };
 
-json why_not(const Problems& problems) { return {{"problems", problems_json(problems)}}; }
-
 json cautions_json(const PhotoSet& set, int first) {
   json list = json::array();
   for (std::size_t i = 0; i < set.photos.size(); ++i) {

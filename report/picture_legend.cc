@@ -2,20 +2,26 @@
 
 #include <algorithm>
 
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 
 namespace {
 
-constexpr double font_size = 13;
-constexpr double line_height = 18;
 constexpr double sample_width = 28;
 constexpr double text_offset = sample_width + 8;
 constexpr double column_gap = 24;
 constexpr double entry_gap = 5;
 
 }  // namespace
+
+LegendEntry line_entry(const Paint& paint, std::string text) {
+  return {[paint](SvgCanvas& to, PixelPoint centre) {
+            to.line({centre.x - 14, centre.y}, {centre.x + 14, centre.y}, paint);
+          },
+          std::move(text)};
+}
 
 double draw_legend(SvgCanvas& canvas, const std::vector<LegendEntry>& entries, double left,
                    double right, double top) {

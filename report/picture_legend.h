@@ -15,6 +15,9 @@ struct LegendEntry {
   std::string text;
 };
 
+/// A line as it is drawn in the picture.
+LegendEntry line_entry(const Paint& paint, std::string text);
+
 /// Draws a legend from `top` down between `left` and `right`, in as many columns as the longest
 /// entry leaves room for, and returns where it ends.
 double draw_legend(SvgCanvas& canvas, const std::vector<LegendEntry>& entries, double left,

@@ -8,15 +8,14 @@
 #include "report/axis_ticks.h"
 #include "report/label_placement.h"
 #include "report/picture_legend.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 
 namespace {
 
-constexpr double font_size = 13;
 constexpr double margin = 26;
-constexpr double phone = 560;
 
 /// A place in metres.
 struct Place {

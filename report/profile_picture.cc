@@ -8,24 +8,17 @@
 
 #include "engine/quantity/measure.h"
 #include "report/ground_axes.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 
 namespace {
 
-constexpr double font_size = 13;
-constexpr double axis_room = 46;
-constexpr double phone = 560;
-const TextStyle quiet_text{font_size, TextAnchor::start, Ink::muted, false, false, {}};
-
-const Paint water_fill{Ink::river, 0.14, Ink::none, 0, {}, "water"};
 const Paint largest_line{Ink::none, 1, Ink::river, 2, {}, "water-level governing"};
 const Paint other_line{Ink::none, 1, Ink::river, 1.5, "6 4", "water-level"};
 const Paint critical_line{Ink::none, 1, Ink::muted, 1.25, "2 3", "critical-level"};
 const Paint bank_line{Ink::none, 1, Ink::stone_3, 1.5, "9 4", "bank-line"};
-const Paint ground_fill{Ink::stone_1, 1, Ink::none, 0, {}, "ground"};
-const Paint ground_line{Ink::none, 1, Ink::ink, 1.75, {}, "ground-line"};
 const Paint place_line{Ink::none, 1, Ink::line, 1, {}, "section-place"};
 const Paint jump_line{Ink::none, 1, Ink::ochre, 2.5, {}, "jump"};
 
@@ -163,13 +156,6 @@ void name_sections(SvgCanvas& canvas, const DrawnProfile& drawn, const SectionVi
     canvas.text(place->baseline, text,
                 {font_size, place->anchor, Ink::muted, false, false, "section-name"});
   }
-}
-
-LegendEntry line_entry(const Paint& paint, std::string text) {
-  return {[paint](SvgCanvas& to, PixelPoint centre) {
-            to.line({centre.x - 14, centre.y}, {centre.x + 14, centre.y}, paint);
-          },
-          std::move(text)};
 }
 
 /// The names of the water lines beside them; what finds no room goes into the legend.

@@ -2,12 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace proofstone {
 
 namespace {
 
-constexpr double full_turn = 2 * 3.14159265358979323846;
+constexpr double full_turn_of_packing = 2 * std::numbers::pi;
 
 double squared(double v) { return v * v; }
 
@@ -83,10 +84,10 @@ std::vector<SectionPlace> without_side_of(const std::vector<SectionPlace>& outli
 /// A rough round of a seed, larger than the seed so that it reaches its neighbours.
 std::vector<SectionPlace> rough_round(const Seed& seed, SteadyNumbers& numbers) {
   constexpr int corners = 9;
-  const double turn = numbers.between(0, full_turn);
+  const double turn = numbers.between(0, full_turn_of_packing);
   std::vector<SectionPlace> outline;
   for (int i = 0; i < corners; ++i) {
-    const double angle = turn + full_turn * i / corners;
+    const double angle = turn + full_turn_of_packing * i / corners;
     const double radius = seed.radius * numbers.between(1.12, 1.36);
     outline.push_back(
         {seed.centre.x + radius * std::cos(angle), seed.centre.z + radius * std::sin(angle)});

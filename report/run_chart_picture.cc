@@ -7,6 +7,7 @@
 
 #include "report/axis_ticks.h"
 #include "report/picture_legend.h"
+#include "report/picture_style.h"
 #include "report/svg_canvas.h"
 
 namespace proofstone {
@@ -14,16 +15,12 @@ namespace {
 
 using Point = RunChartPicture::Point;
 
-constexpr double font_size = 13;
 constexpr double left_side = 44;
 constexpr double right_side = 12;
 constexpr double top = 30;
 constexpr double plot_height = 200;
-constexpr int most_ticks = 6;
 constexpr double load_radius = 6;
 constexpr double alarm_radius = 10;
-
-bool is_size(Length size) { return std::isfinite(size.si()) && size.si() > 0; }
 
 /// Loads across, sizes upward.
 struct Frame {

@@ -8,17 +8,13 @@
 #include "report/across_strips.h"
 #include "report/axis_ticks.h"
 #include "report/ground_axes.h"
+#include "report/picture_style.h"
 #include "report/section_view.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 
 namespace {
-
-constexpr double font_size = 13;
-constexpr double axis_room = 46;
-constexpr double phone = 560;
-const TextStyle quiet_text{font_size, TextAnchor::start, Ink::muted, false, false, {}};
 
 SectionWindow window_of(const DrawnSection& section) {
   SectionWindow window{section.ground.front().x, section.ground.back().x, section.ground.front().z,

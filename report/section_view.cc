@@ -7,29 +7,21 @@
 #include <tuple>
 
 #include "engine/quantity/measure.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 
 namespace {
 
-constexpr double font_size = 13;
-constexpr std::size_t most_stones = 600;
+constexpr std::size_t most_stones_of_section = 600;
 constexpr double smallest_stone_px = 6;
 
-const Paint water_fill{Ink::river, 0.14, Ink::none, 0, {}, "water"};
 const Paint governing_level{Ink::none, 1, Ink::river, 2, {}, "water-level governing"};
 const Paint other_level{Ink::none, 1, Ink::river, 1.5, "6 4", "water-level"};
-const Paint ground_fill{Ink::stone_1, 1, Ink::none, 0, {}, "ground"};
-const Paint ground_line{Ink::none, 1, Ink::ink, 1.75, {}, "ground-line"};
 const Paint soil_stroke{Ink::none, 1, Ink::stone_3, 1, {}, "soil"};
 const Paint layer_back{Ink::paper, 1, Ink::ink, 1, {}, "layer"};
 const Paint layer_tint{Ink::stone_2, 1, Ink::ink, 1, {}, "layer"};
-
-std::vector<PixelPoint> corners_of(const PixelBox& box) {
-  return {
-      {box.left, box.top}, {box.right, box.top}, {box.right, box.bottom}, {box.left, box.bottom}};
-}
 
 void draw_water(SvgCanvas& canvas, const DrawnSection& section, const SectionView& view) {
   const PixelBox box = view.box();
@@ -92,7 +84,7 @@ void draw_layer(SvgCanvas& canvas, const DrawnSection::Layer& layer, const Secti
   constexpr Ink stone_inks[] = {Ink::stone_2, Ink::stone_1, Ink::stone_2};
   std::size_t number = 0;
   for (const auto& stone : packed_stones(layer.strip, stretch->first, stretch->second, layer.median,
-                                         most_stones, numbers)) {
+                                         most_stones_of_section, numbers)) {
     canvas.path(stone_path(view.line(stone), layer.angularity),
                 {stone_inks[number++ % 3], 1, Ink::ink, 0.75, {}, "stone"});
   }
@@ -313,7 +305,7 @@ bool stones_can_be_seen(const DrawnSection::Layer& layer, const SectionView& vie
   }
   const auto stretch = layer.strip.stretch_in(view.window);
   return stretch && expected_stones(layer.strip, stretch->first, stretch->second, layer.median) <=
-                        static_cast<double>(most_stones);
+                        static_cast<double>(most_stones_of_section);
 }
 
 std::vector<LegendEntry> draw_view(SvgCanvas& canvas, const DrawnSection& section,

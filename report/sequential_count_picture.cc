@@ -7,16 +7,15 @@
 #include "engine/acceptance/sequential_plan.h"
 #include "report/axis_ticks.h"
 #include "report/picture_legend.h"
+#include "report/picture_style.h"
 #include "report/svg_canvas.h"
 
 namespace proofstone {
 namespace {
 
-constexpr double font_size = 13;
-constexpr double left_side = 48;
-constexpr double right_side = 48;
-constexpr int most_ticks = 6;
-constexpr int shares_drawn = 25;
+constexpr double count_left_side = 48;
+constexpr double count_right_side = 48;
+constexpr int shares_along = 25;
 
 /// One plot: values across and upward onto a rectangle of the picture.
 struct Plot {
@@ -27,9 +26,9 @@ struct Plot {
   double most_up = 1;
 
   double bottom() const { return top + height; }
-  double right() const { return width - right_side; }
+  double right() const { return width - count_right_side; }
   PixelPoint at(double across, double up) const {
-    return {left_side + across / most_across * (right() - left_side),
+    return {count_left_side + across / most_across * (right() - count_left_side),
             bottom() - up / most_up * height};
   }
 };
@@ -40,13 +39,13 @@ const Paint accept_paint{Ink::none, 1, Ink::river, 2, {}, "accept"};
 const Paint reject_paint{Ink::none, 1, Ink::ochre, 2, "7 3", "turn-away"};
 const Paint path_paint{Ink::none, 1, Ink::ink, 1.75, {}, "count"};
 const Paint end_paint{Ink::ink, 1, Ink::paper, 1.5, {}, "count-end"};
-const Paint average_paint{Ink::none, 1, Ink::muted, 2, "2 3", "average-stones"};
+const Paint average_stones_paint{Ink::none, 1, Ink::muted, 2, "2 3", "average-stones"};
 const Paint share_paint{Ink::none, 1, Ink::muted, 1, "5 3", "share"};
 
 TextStyle label(TextAnchor anchor) { return {font_size, anchor, Ink::muted, false, false, {}}; }
 
-void draw_axes(SvgCanvas& canvas, const Plot& plot, const std::string& up,
-               const std::string& across) {
+void draw_count_axes(SvgCanvas& canvas, const Plot& plot, const std::string& up,
+                     const std::string& across) {
   for (const auto& tick : even_ticks(0, plot.most_up, most_ticks)) {
     const auto at = plot.at(0, tick.value);
     canvas.line(at, {plot.right(), at.y}, grid_paint);
@@ -86,13 +85,13 @@ void draw_operation(SvgCanvas& canvas, Plot plot, const SequentialPlan& plan,
                     const SequentialCountPicture& picture) {
   std::vector<std::pair<double, SequentialPlan::Operation>> curve;
   double most_stones = 1;
-  for (int i = 0; i <= shares_drawn; ++i) {
-    const double percent = plot.most_across * i / shares_drawn;
+  for (int i = 0; i <= shares_along; ++i) {
+    const double percent = plot.most_across * i / shares_along;
     const auto operation = plan.operation(std::min(1.0, percent / 100));
     curve.emplace_back(percent, operation);
     most_stones = std::max(most_stones, operation.average_stones);
   }
-  draw_axes(canvas, plot, "Accepted, %", "True share on the wrong side, %");
+  draw_count_axes(canvas, plot, "Accepted, %", "True share on the wrong side, %");
   Plot stones = plot;
   stones.most_up = 1.1 * most_stones;
   for (const auto& tick : even_ticks(0, stones.most_up, most_ticks)) {
@@ -110,14 +109,7 @@ void draw_operation(SvgCanvas& canvas, Plot plot, const SequentialPlan& plan,
     canvas.line(plot.at(100 * share, 0), plot.at(100 * share, 100), share_paint);
   }
   canvas.polyline(accepted, accept_paint);
-  canvas.polyline(average, average_paint);
-}
-
-LegendEntry line_entry(const Paint& paint, std::string text) {
-  return {[&paint](SvgCanvas& on, PixelPoint centre) {
-            on.line({centre.x - 14, centre.y}, {centre.x + 14, centre.y}, paint);
-          },
-          std::move(text)};
+  canvas.polyline(average, average_stones_paint);
 }
 
 }  // namespace
@@ -136,7 +128,7 @@ std::string draw(const SequentialCountPicture& picture, UnitSystem, double width
     plot.most_across = std::max(1.15 * picture.stones, 1.5 * lines->first_acceptance());
     plot.most_up = std::max<double>(picture.path.back() + 2,
                                     lines->slope() * plot.most_across + lines->reject_offset());
-    draw_axes(canvas, plot, fmt::format("Of these: {}", picture.wrong), "Stones counted");
+    draw_count_axes(canvas, plot, fmt::format("Of these: {}", picture.wrong), "Stones counted");
     draw_lines(canvas, plot, *lines);
     draw_path(canvas, plot, picture);
     bottom = plot.bottom() + 48;
@@ -156,9 +148,10 @@ std::string draw(const SequentialCountPicture& picture, UnitSystem, double width
        "go on counting"},
       line_entry(accept_paint, "accept on or below; chance that the plan accepts"),
       line_entry(reject_paint, "turn away on or above"),
-      line_entry(average_paint, "stones on average until the plan ends"),
+      line_entry(average_stones_paint, "stones on average until the plan ends"),
       line_entry(share_paint, "good rock, and rock at the limit")};
-  const double end = draw_legend(canvas, entries, left_side, width - right_side, bottom);
+  const double end =
+      draw_legend(canvas, entries, count_left_side, width - count_right_side, bottom);
   return canvas.finish(end, "sequential-count-picture", picture.title, picture.description);
 }
 

@@ -57,7 +57,7 @@ std::string bedding_section(const SpecifiedBedding& bedding, const Wording& word
                             escaped(bedding.source.sentence()));
 }
 
-const char* fabric_word(Fabric fabric) {
+const char* fabric_phrase(Fabric fabric) {
   switch (fabric) {
     case Fabric::nonwoven:
       return "nonwoven";
@@ -73,7 +73,7 @@ std::string fabric_section(const SpecifiedFabric& specified, const Wording& word
   const auto& fabric = specified.fabric;
   const std::string open = "not stated: the designer is to state it";
   auto html = fmt::format("<section>\n<h2>Geotextile of {}</h2>\n<p class=\"kind\">{}</p>\n",
-                          escaped(specified.place.zone), fabric_word(fabric.fabric));
+                          escaped(specified.place.zone), fabric_phrase(fabric.fabric));
   html += html_list({place_text(specified.place, wording)});
   html += html_table(
       {"Property", "Asked for", "By"},

@@ -2,12 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace proofstone {
 
 namespace {
 
-constexpr double full_turn = 2 * 3.14159265358979323846;
+constexpr double full_turn_of_stone = 2 * std::numbers::pi;
 
 PixelPoint middle_of(PixelPoint a, PixelPoint b) { return {(a.x + b.x) / 2, (a.y + b.y) / 2}; }
 
@@ -34,7 +35,7 @@ std::vector<PixelPoint> stone_outline(PixelPoint foot, double height, SteadyNumb
   constexpr int corners = 9;
   std::vector<PixelPoint> outline;
   for (int i = 0; i < corners; ++i) {
-    const double angle = full_turn * (i + numbers.between(-0.32, 0.32)) / corners;
+    const double angle = full_turn_of_stone * (i + numbers.between(-0.32, 0.32)) / corners;
     const double radius = numbers.between(0.84, 1.0);
     outline.push_back({1.12 * radius * std::cos(angle), radius * std::sin(angle)});
   }

@@ -7,6 +7,7 @@
 #include <numeric>
 
 #include "engine/quantity/measure.h"
+#include "report/picture_style.h"
 #include "report/stone_shape.h"
 #include "report/text_width.h"
 
@@ -14,10 +15,8 @@ namespace proofstone {
 
 namespace {
 
-constexpr double font_size = 13;
 constexpr double heading_height = 22;
 constexpr double labels_height = 38;
-constexpr double row_gap = 14;
 constexpr double slot_gap = 12;
 constexpr double rule_room = 64;
 /// A stone is drawn a little wider than tall; see stone_outline.
@@ -144,7 +143,6 @@ std::string draw(const StonesPicture& picture, UnitSystem units, double width) {
   SteadyNumbers numbers(picture.id);
   const double room = width - rule_room - 4;
   const auto rows = rows_of(picture, units, room);
-  constexpr double phone = 560;
   const double scale = scale_for(rows, rule_length(units), room, width < phone ? 120 : 170);
 
   const auto columns = column_widths(rows, scale);

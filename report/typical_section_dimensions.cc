@@ -7,14 +7,13 @@
 
 #include "report/axis_ticks.h"
 #include "report/dimension_line.h"
+#include "report/picture_style.h"
 #include "report/text_width.h"
 
 namespace proofstone {
 
 namespace {
 
-constexpr double font_size = 13;
-const TextStyle quiet_text{font_size, TextAnchor::start, Ink::muted, false, false, {}};
 const TextStyle halo_text{font_size, TextAnchor::middle, Ink::ink, true, true, "label"};
 
 }  // namespace

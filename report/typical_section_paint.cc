@@ -10,7 +10,7 @@ namespace proofstone {
 namespace {
 
 constexpr double smallest_stone = 5;  // pixels
-constexpr std::size_t most_stones = 900;
+constexpr std::size_t most_stones_of_typical_section = 900;
 constexpr std::size_t most_grains = 2500;
 
 /// Small marks in the voids of an area: grains of a mix, or strokes of soil. So that kinds differ
@@ -90,13 +90,13 @@ void draw_rock(SvgCanvas& canvas, const RockStretch& rock, const SectionView& vi
   const bool filled =
       rock.role == SectionRole::soil_filled_rock || rock.role == SectionRole::void_filled_rock;
   if (filled) fill_voids(canvas, outline, rock.role, seed + "/voids");
-  const bool seen =
-      median * view.pixels_across >= smallest_stone &&
-      expected_stones(rock.strip, rock.from, rock.to, median) <= static_cast<double>(most_stones);
+  const bool seen = median * view.pixels_across >= smallest_stone &&
+                    expected_stones(rock.strip, rock.from, rock.to, median) <=
+                        static_cast<double>(most_stones_of_typical_section);
   if (seen) {
     std::size_t number = 0;
     constexpr Ink inks[] = {Ink::stone_2, Ink::stone_1, Ink::paper};
-    for (auto stone : stones_in(rock, median, most_stones, seed)) {
+    for (auto stone : stones_in(rock, median, most_stones_of_typical_section, seed)) {
       SectionPlace middle;
       for (const auto& place : stone) {
         middle.x += place.x / static_cast<double>(stone.size());

@@ -9,6 +9,7 @@
 
 #include "report/callouts.h"
 #include "report/dimension_line.h"
+#include "report/picture_style.h"
 #include "report/section_view.h"
 #include "report/text_width.h"
 #include "report/typical_section_dimensions.h"
@@ -18,10 +19,6 @@
 namespace proofstone {
 
 namespace {
-
-constexpr double font_size = 13;
-constexpr double phone = 560;
-const TextStyle quiet_text{font_size, TextAnchor::start, Ink::muted, false, false, {}};
 
 /// Where the drawing and the list of what it shows stand.
 struct Layout {
@@ -55,11 +52,6 @@ Layout layout_of(const TypicalSectionDrawing& drawing, double width) {
   layout.view = {window, {left, 8}, scale, scale};
   layout.column_left = drawing.channel_on_right ? left + room + 18 : 0;
   return layout;
-}
-
-std::vector<PixelPoint> corners_of(const PixelBox& box) {
-  return {
-      {box.left, box.top}, {box.right, box.top}, {box.right, box.bottom}, {box.left, box.bottom}};
 }
 
 /// Ground and water as every section is drawn.

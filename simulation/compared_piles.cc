@@ -6,7 +6,7 @@
 namespace proofstone {
 namespace {
 
-constexpr double confidence = 0.95;
+constexpr double confidence_of_compared = 0.95;
 
 std::vector<double> meters_of(const std::vector<Length>& sizes) {
   std::vector<double> meters;
@@ -19,11 +19,11 @@ bool differ(const KnownPile& one, const KnownPile& other, const Observer& observ
   if (observer.picking == StonePicking::grid && observer.bin_ratio <= 1) {
     const auto first = meters_of(read_stones(one, observer, draws));
     const auto second = meters_of(read_stones(other, observer, draws));
-    return largest_distance(first, second).chance <= 1 - confidence;
+    return largest_distance(first, second).chance <= 1 - confidence_of_compared;
   }
   const auto first = look_at(one, observer, draws);
   const auto second = look_at(other, observer, draws);
-  const auto test = same_rock({first, second}, confidence);
+  const auto test = same_rock({first, second}, confidence_of_compared);
   // Where a few heavy stones are nearly all of a load, the engine does not compare.
   return test && test->differ;
 }

@@ -10,7 +10,7 @@ namespace proofstone {
 namespace {
 
 constexpr int classes = 3;
-constexpr double confidence = 0.95;
+constexpr double confidence_of_verdict = 0.95;
 
 const RockClass& fhwa_class(int number) {
   return *find_rock_class("fhwa-" + std::to_string(number));
@@ -55,7 +55,7 @@ RuleAgainstBand try_neighbour_rule(int piles, int stones, unsigned seed) {
       ++found.rule_yes_outside;
     }
     const auto measured = gradation_from_stones(sizes, observer.picking);
-    const auto verdict = compare_with_band(*measured, asked.band, confidence);
+    const auto verdict = compare_with_band(*measured, asked.band, confidence_of_verdict);
     if (verdict->outcome == Outcome::meets) {
       ++found.meets;
       if (reaches) ++found.rule_yes_meets;

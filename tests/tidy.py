@@ -18,8 +18,8 @@ import sys
 import time
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent
-COMMANDS = ROOT / "build/native/compile_commands.json"
 PASSED = ROOT / "build/tidy"
+COMMANDS = PASSED / "compile_commands.json"
 # Headers that the build reads in advance for all files: here each file has to include what it needs.
 READ_IN_ADVANCE = re.compile(r" -Winvalid-pch| -Xclang -include(-pch)? -Xclang \S+")
 OWN_INCLUDE = re.compile(rb'^#include "([^"]+)"', re.MULTILINE)
@@ -74,10 +74,11 @@ def is_product_source(path):
 
 def main(seconds=None):
     version = subprocess.run(["clang-tidy-19", "--version"], capture_output=True, text=True, check=True).stdout
-    PASSED.mkdir(parents=True, exist_ok=True)
+    # Each file by itself, not several at once as they are built.
+    subprocess.run(["cmake", "--preset", "tidy"], stdout=subprocess.DEVNULL, check=True, cwd=ROOT)
     entries = [{**entry, "command": READ_IN_ADVANCE.sub("", entry["command"])}
                for entry in json.loads(COMMANDS.read_text())]
-    (PASSED / "compile_commands.json").write_text(json.dumps(entries))
+    COMMANDS.write_text(json.dumps(entries))
     keys = {}
     for entry in entries:
         source = pathlib.Path(entry["file"])

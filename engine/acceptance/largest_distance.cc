@@ -7,7 +7,7 @@ namespace proofstone {
 namespace {
 
 /// Distances are multiples of 1/(m·n): this is far less than one and far more than rounding.
-constexpr double rounding = 1e-9;
+constexpr double rounding_of_distances = 1e-9;
 
 /// Which of the sorted values of both samples together are the last of their equals: only there do
 /// the curves have a value.
@@ -42,7 +42,7 @@ LargestDistance largest_distance(std::vector<double> first, std::vector<double> 
   // Chance that a random walk through the lattice of both samples keeps below the distance at every
   // end of a tie; walks are weighted as they go, so that nothing overflows.
   const auto reaches = [&](std::size_t i, std::size_t j) {
-    return ends[i + j] && apart(i, j) >= result.distance - rounding;
+    return ends[i + j] && apart(i, j) >= result.distance - rounding_of_distances;
   };
   std::vector<double> below(n + 1, 0.0);
   for (std::size_t j = 0; j <= n; ++j) {

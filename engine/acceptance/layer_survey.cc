@@ -11,11 +11,11 @@
 namespace proofstone {
 namespace {
 
-using Described = TypedMethod<LayerSurveyInputs, LayerSurveyResult>;
+using DescribedLayerSurvey = TypedMethod<LayerSurveyInputs, LayerSurveyResult>;
 
 constexpr int most_points = 5000;
 
-Described make_method() {
+DescribedLayerSurvey build_layer_survey() {
   MethodDescription about;
   about.id = "layer-survey";
   about.title = "Thickness of a placed layer";
@@ -33,7 +33,7 @@ Described make_method() {
       "about half a median stone.",
       "Points nearer to one another than one or two median stones are not independent (common "
       "practice)."};
-  Described method(std::move(about), &layer_survey);
+  DescribedLayerSurvey method(std::move(about), &layer_survey);
   const auto length = AllowedRange::positive_to(20);
   method.required_list({"thicknesses", "t", "thickness at each point"},
                        &LayerSurveyInputs::thicknesses, unit::meter, length);
@@ -125,7 +125,7 @@ Expected<LayerSurveyResult> layer_survey(const LayerSurveyInputs& in, Steps& ste
 }
 
 const Method& layer_survey_method() {
-  static const Described method = make_method();
+  static const DescribedLayerSurvey method = build_layer_survey();
   return method;
 }
 

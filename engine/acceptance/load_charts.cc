@@ -25,7 +25,8 @@ Source average_source() {
           SourceStanding::published};
 }
 
-MethodDescription describe(const char* id, const char* title, const char* purpose, Source source) {
+MethodDescription describe_load_charts(const char* id, const char* title, const char* purpose,
+                                       Source source) {
   MethodDescription about;
   about.id = id;
   about.title = title;
@@ -139,9 +140,9 @@ Expected<AverageResult> average_chart(const AverageInputs& in, Steps& steps) {
 
 TypedMethod<IndividualsInputs, IndividualsResult> make_individuals() {
   TypedMethod<IndividualsInputs, IndividualsResult> method(
-      describe("individuals-chart", "Individuals chart of loads",
-               "Limits within which single loads of an unchanged supply lie.",
-               individuals_source()),
+      describe_load_charts("individuals-chart", "Individuals chart of loads",
+                           "Limits within which single loads of an unchanged supply lie.",
+                           individuals_source()),
       &individuals);
   method.required_list({"values", "x", "one value of each load, in any one unit"},
                        &IndividualsInputs::values, unit::number, AllowedRange::any());
@@ -155,8 +156,9 @@ TypedMethod<IndividualsInputs, IndividualsResult> make_individuals() {
 
 TypedMethod<SumInputs, SumResult> make_sum() {
   TypedMethod<SumInputs, SumResult> method(
-      describe("cumulative-sum-chart", "Cumulative sum chart of loads",
-               "Finds a small lasting drift of the supply from load to load.", sum_source()),
+      describe_load_charts("cumulative-sum-chart", "Cumulative sum chart of loads",
+                           "Finds a small lasting drift of the supply from load to load.",
+                           sum_source()),
       &sum_chart);
   method.required_list({"values", "x", "one value of each load, in any one unit"},
                        &SumInputs::values, unit::number, AllowedRange::any());
@@ -177,9 +179,10 @@ TypedMethod<SumInputs, SumResult> make_sum() {
 
 TypedMethod<AverageInputs, AverageResult> make_average() {
   TypedMethod<AverageInputs, AverageResult> method(
-      describe("moving-average-chart", "Moving average chart of loads",
-               "Finds a small lasting drift of the supply by an exponentially weighted average.",
-               average_source()),
+      describe_load_charts(
+          "moving-average-chart", "Moving average chart of loads",
+          "Finds a small lasting drift of the supply by an exponentially weighted average.",
+          average_source()),
       &average_chart);
   method.required_list({"values", "x", "one value of each load, in any one unit"},
                        &AverageInputs::values, unit::number, AllowedRange::any());

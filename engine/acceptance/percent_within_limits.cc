@@ -10,7 +10,8 @@
 namespace proofstone {
 namespace {
 
-using Described = TypedMethod<PercentWithinLimitsInputs, PercentWithinLimitsResult>;
+using DescribedPercentWithinLimits =
+    TypedMethod<PercentWithinLimitsInputs, PercentWithinLimitsResult>;
 using InDoubles = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
 
 constexpr double whole_percent_rounding = 1e-9;
@@ -20,7 +21,7 @@ Source variables_source() {
           SourceStanding::memory};
 }
 
-Described make_method() {
+DescribedPercentWithinLimits build_percent_within_limits() {
   MethodDescription about;
   about.id = "percent-within-limits";
   about.title = "Percent within limits of a lot";
@@ -34,7 +35,7 @@ Described make_method() {
   about.cautions = {
       "Holds where the values of loads are near to normal and the loads were picked at random.",
       "Printed tables give whole percents, rounded up; both values are given."};
-  Described method(std::move(about), &percent_within_limits);
+  DescribedPercentWithinLimits method(std::move(about), &percent_within_limits);
   method.required_list({"values", "x", "one value of each load, in any one unit"},
                        &PercentWithinLimitsInputs::values, unit::number, AllowedRange::any());
   method.optional({"lower_limit", "L", "lower limit, in the same unit"},
@@ -113,7 +114,7 @@ Expected<PercentWithinLimitsResult> percent_within_limits(const PercentWithinLim
 }
 
 const Method& percent_within_limits_method() {
-  static const Described method = make_method();
+  static const DescribedPercentWithinLimits method = build_percent_within_limits();
   return method;
 }
 

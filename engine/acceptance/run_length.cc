@@ -13,7 +13,7 @@
 namespace proofstone {
 namespace {
 
-using Described = TypedMethod<RunLengthInputs, RunLengthResult>;
+using DescribedRunLength = TypedMethod<RunLengthInputs, RunLengthResult>;
 using Rule = boost::math::quadrature::gauss<double, 30>;
 
 struct Node {
@@ -119,7 +119,7 @@ Source average_source() {
           SourceStanding::published};
 }
 
-Described make_method() {
+DescribedRunLength build_run_length() {
   MethodDescription about;
   about.id = "average-run-length";
   about.title = "Average run length of a chart of loads";
@@ -129,7 +129,7 @@ Described make_method() {
   about.group = MethodGroup::evidence;
   about.sources = {sum_source(), average_source()};
   about.cautions = {"Holds for loads that vary independently and near to normally."};
-  Described method(std::move(about), &average_run_length);
+  DescribedRunLength method(std::move(about), &average_run_length);
   method.choice({"chart", "chart", "which chart"}, &RunLengthInputs::chart,
                 {{LoadChart::cumulative_sum, "cumulative-sum", "cumulative sums of both sides"},
                  {LoadChart::one_sided_sum, "one-sided-sum", "the cumulative sum of one side"},
@@ -224,7 +224,7 @@ Expected<RunLengthResult> average_run_length(const RunLengthInputs& in, Steps& s
 }
 
 const Method& average_run_length_method() {
-  static const Described method = make_method();
+  static const DescribedRunLength method = build_run_length();
   return method;
 }
 

@@ -7,16 +7,14 @@
 #include "engine/acceptance/acceptance_sources.h"
 #include "engine/acceptance/single_plan.h"
 #include "engine/evidence/whole_number.h"
+#include "engine/quantity/rounding.h"
 
 namespace proofstone {
 namespace {
 
-using Described = TypedMethod<SequentialPlanInputs, SequentialPlanResult>;
+using DescribedSequentialPlan = TypedMethod<SequentialPlanInputs, SequentialPlanResult>;
 
-/// So near to a whole number is one: what is left is the rounding of the lines.
-constexpr double rounding = 1e-9;
-
-Described make_method() {
+DescribedSequentialPlan build_sequential_plan() {
   MethodDescription about;
   about.id = "sequential-count";
   about.title = "Sequential count";
@@ -31,7 +29,7 @@ Described make_method() {
       "Holds for stones picked independently; the first stones must not be the ones nearest to "
       "hand.",
       "Ends at three times the single plan at the latest, with the nearer line (NIST §6.2.6)."};
-  Described method(std::move(about), &sequential_count);
+  DescribedSequentialPlan method(std::move(about), &sequential_count);
   describe_share_risks(method);
   method.defaulted({"stones", "n", "stones counted so far"}, &SequentialPlanInputs::stones,
                    unit::number, AllowedRange::between(1, 15000));
@@ -173,7 +171,7 @@ Expected<SequentialPlanResult> sequential_count(const SequentialPlanInputs& in, 
 }
 
 const Method& sequential_count_method() {
-  static const Described method = make_method();
+  static const DescribedSequentialPlan method = build_sequential_plan();
   return method;
 }
 

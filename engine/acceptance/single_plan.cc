@@ -10,7 +10,7 @@
 namespace proofstone {
 namespace {
 
-using Described = TypedMethod<SinglePlanInputs, SinglePlanResult>;
+using DescribedSinglePlan = TypedMethod<SinglePlanInputs, SinglePlanResult>;
 
 /// The fewest stones, `from` or more, with which a share of `share` is accepted with at most
 /// `risk`.
@@ -41,7 +41,7 @@ Expected<SinglePlan> asked_plan(const SinglePlanInputs& in) {
   return SinglePlan{static_cast<int>(n), static_cast<int>(c)};
 }
 
-Described make_method() {
+DescribedSinglePlan build_single_plan() {
   MethodDescription about;
   about.id = "single-sampling-plan";
   about.title = "Single sampling plan";
@@ -54,7 +54,7 @@ Described make_method() {
   about.cautions = {
       "Holds for stones picked independently, as on a grid wider than the largest stone.",
       "A band has several limits; each has its own plan, and the risks add up."};
-  Described method(std::move(about), &single_sampling_plan);
+  DescribedSinglePlan method(std::move(about), &single_sampling_plan);
   describe_share_risks(method);
   method.optional({"share", "p", "true share on the wrong side, for the chance of acceptance"},
                   &SinglePlanInputs::share, unit::percent, AllowedRange::between(0, 100),
@@ -134,7 +134,7 @@ Expected<SinglePlanResult> single_sampling_plan(const SinglePlanInputs& in, Step
 }
 
 const Method& single_sampling_plan_method() {
-  static const Described method = make_method();
+  static const DescribedSinglePlan method = build_single_plan();
   return method;
 }
 

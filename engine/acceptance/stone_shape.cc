@@ -8,7 +8,7 @@
 namespace proofstone {
 namespace {
 
-using Described = TypedMethod<StoneShapeInputs, StoneShapeResult>;
+using DescribedStoneShape = TypedMethod<StoneShapeInputs, StoneShapeResult>;
 
 Source sieve_source() {
   return {"Church, McLean & Wolcott 1987, River bed gravels: sampling and analysis",
@@ -23,7 +23,7 @@ Source sphere_source() {
           SourceStanding::published};
 }
 
-Described make_method() {
+DescribedStoneShape build_stone_shape() {
   MethodDescription about;
   about.id = "stone-shape";
   about.title = "Shape of a stone";
@@ -36,7 +36,7 @@ Described make_method() {
   about.cautions = {
       "The same size means 62 % more mass by 0.85·ρ·b³ than as a sphere: ask which a class uses.",
       "USACE Streambank Manual, Appendix A: no stone with a/c above 3.5."};
-  Described method(std::move(about), &stone_shape);
+  DescribedStoneShape method(std::move(about), &stone_shape);
   const auto axis = AllowedRange::positive_to(5000);
   method.required({"long_axis", "a", "longest axis"}, &StoneShapeInputs::long_axis,
                   unit::millimeter, axis, LengthUse::rock);
@@ -109,7 +109,7 @@ Expected<StoneShapeResult> stone_shape(const StoneShapeInputs& in, Steps& steps)
 }
 
 const Method& stone_shape_method() {
-  static const Described method = make_method();
+  static const DescribedStoneShape method = build_stone_shape();
   return method;
 }
 

@@ -8,14 +8,14 @@
 namespace proofstone {
 namespace {
 
-using Described = TypedMethod<StonesForShareInputs, StonesForShareResult>;
+using DescribedStonesForShare = TypedMethod<StonesForShareInputs, StonesForShareResult>;
 
 Source sample_size_source() {
   return {"Fripp & Diplas 1993, Surface sampling in gravel streams", "sample size of a grid count",
           SourceStanding::memory};
 }
 
-Described make_method() {
+DescribedStonesForShare build_stones_for_share() {
   MethodDescription about;
   about.id = "stones-for-share";
   about.title = "How many stones to count";
@@ -27,7 +27,7 @@ Described make_method() {
   about.cautions = {
       "A normal approximation for planning; what was counted is judged by exact limits.",
       "Stones of one load are alike: more loads help more than more stones of one."};
-  Described method(std::move(about), &stones_for_share);
+  DescribedStonesForShare method(std::move(about), &stones_for_share);
   method.defaulted({"share", "p", "percent smaller that is looked for"},
                    &StonesForShareInputs::share, unit::percent, AllowedRange::between(1, 99));
   method.defaulted({"within", "ε", "half-width wanted, in percent smaller"},
@@ -70,7 +70,7 @@ Expected<StonesForShareResult> stones_for_share(const StonesForShareInputs& in, 
 }
 
 const Method& stones_for_share_method() {
-  static const Described method = make_method();
+  static const DescribedStonesForShare method = build_stones_for_share();
   return method;
 }
 

@@ -10,7 +10,7 @@
 namespace proofstone {
 namespace {
 
-using Described = TypedMethod<TwoPilesInputs, TwoPilesResult>;
+using DescribedTwoPiles = TypedMethod<TwoPilesInputs, TwoPilesResult>;
 
 Source distance_source() {
   return {"Schröer & Trenkler 1995, Computational Statistics & Data Analysis 20, 185–202",
@@ -62,7 +62,7 @@ double chance_of(double standardised, double k) {
   return chances.back();
 }
 
-Described make_method() {
+DescribedTwoPiles build_two_piles() {
   MethodDescription about;
   about.id = "two-piles";
   about.title = "Two piles compared";
@@ -77,7 +77,7 @@ Described make_method() {
       "The chance of the rank statistic is read between printed points of 25 % and 0.1 %; beyond "
       "them it is that point.",
       "Rounded sizes are ties and are counted as such."};
-  Described method(std::move(about), &two_piles);
+  DescribedTwoPiles method(std::move(about), &two_piles);
   method.required_list({"first", "x", "sizes of the stones of the first, in any one unit"},
                        &TwoPilesInputs::first, unit::number, AllowedRange::positive_to(1e6));
   method.required_list({"second", "y", "sizes of the stones of the second"},
@@ -162,7 +162,7 @@ Expected<TwoPilesResult> two_piles(const TwoPilesInputs& in, Steps& steps) {
 }
 
 const Method& two_piles_method() {
-  static const Described method = make_method();
+  static const DescribedTwoPiles method = build_two_piles();
   return method;
 }
 

@@ -12,7 +12,7 @@
 namespace proofstone {
 namespace {
 
-using Described = TypedMethod<WholeCurveLimitsInputs, WholeCurveLimitsResult>;
+using DescribedWholeCurveLimits = TypedMethod<WholeCurveLimitsInputs, WholeCurveLimitsResult>;
 
 Source goodman_source() {
   return {"Goodman 1965, Technometrics 7, 247–254", "simultaneous limits of multinomial shares",
@@ -23,7 +23,7 @@ Source strip_source() {
           "constant of the Dvoretzky–Kiefer–Wolfowitz inequality", SourceStanding::memory};
 }
 
-Described make_method() {
+DescribedWholeCurveLimits build_whole_curve_limits() {
   MethodDescription about;
   about.id = "whole-curve-limits";
   about.title = "Limits of a whole curve at once";
@@ -34,7 +34,7 @@ Described make_method() {
   about.group = MethodGroup::evidence;
   about.sources = {goodman_source(), strip_source()};
   about.cautions = {"Holds for stones picked independently on a grid."};
-  Described method(std::move(about), &whole_curve_limits);
+  DescribedWholeCurveLimits method(std::move(about), &whole_curve_limits);
   method.required_list({"counts", "c", "stones in each class, from small to large"},
                        &WholeCurveLimitsInputs::counts, unit::number,
                        AllowedRange::between(0, 1e6));
@@ -94,7 +94,7 @@ Expected<WholeCurveLimitsResult> whole_curve_limits(const WholeCurveLimitsInputs
 }
 
 const Method& whole_curve_limits_method() {
-  static const Described method = make_method();
+  static const DescribedWholeCurveLimits method = build_whole_curve_limits();
   return method;
 }
 

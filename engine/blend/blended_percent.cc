@@ -6,11 +6,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = BlendedPercentInputs;
-using Result = BlendedPercentResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedBlendedPercent = TypedMethod<BlendedPercentInputs, BlendedPercentResult>;
 
-Described build() {
+DescribedBlendedPercent build_blended_percent() {
   MethodDescription about;
   about.id = "blended-percent";
   about.title = "Blend at one sieve";
@@ -18,17 +16,21 @@ Described build() {
       "Percent smaller of a blend at one size, from that of each material and its share.";
   about.sources = {{"mass balance of gradations", "P = Σ f·P", SourceStanding::computed}};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &blended_percent);
-  method.required_list({"shares", "f", "share of each material, by mass"}, &Inputs::shares,
-                       unit::percent, AllowedRange::between(0, 1000));
-  method.required_list({"percents", "P", "percent smaller of each material"}, &Inputs::percents,
-                       unit::percent, AllowedRange::between(0, 100));
-  method.choice({"partial", "", "shares that are not 100 % together"}, &Inputs::partial,
+  DescribedBlendedPercent method(std::move(about), &blended_percent);
+  method.required_list({"shares", "f", "share of each material, by mass"},
+                       &BlendedPercentInputs::shares, unit::percent,
+                       AllowedRange::between(0, 1000));
+  method.required_list({"percents", "P", "percent smaller of each material"},
+                       &BlendedPercentInputs::percents, unit::percent,
+                       AllowedRange::between(0, 100));
+  method.choice({"partial", "", "shares that are not 100 % together"},
+                &BlendedPercentInputs::partial,
                 {ChoiceOption<PartialShares>{PartialShares::refuse, "refuse", "are refused"},
                  {PartialShares::scale, "scale", "are scaled to 100 %"}});
-  method.output({"percent", "P", "percent smaller of the blend"}, &Result::percent, unit::percent);
-  method.output({"first_share", "f1", "share of the first, as used"}, &Result::first_share,
+  method.output({"percent", "P", "percent smaller of the blend"}, &BlendedPercentResult::percent,
                 unit::percent);
+  method.output({"first_share", "f1", "share of the first, as used"},
+                &BlendedPercentResult::first_share, unit::percent);
   return method;
 }
 
@@ -63,7 +65,7 @@ Expected<BlendedPercentResult> blended_percent(const BlendedPercentInputs& input
 }
 
 const Method& blended_percent_method() {
-  static const Described method = build();
+  static const DescribedBlendedPercent method = build_blended_percent();
   return method;
 }
 

@@ -6,24 +6,25 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = ScalpedPercentInputs;
-using Result = ScalpedPercentResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedScalpedPercent = TypedMethod<ScalpedPercentInputs, ScalpedPercentResult>;
 
-Described build() {
+DescribedScalpedPercent build_scalped_percent() {
   MethodDescription about;
   about.id = "scalped-percent";
   about.title = "Scalping";
   about.purpose = "A gradation after its oversize was taken out, and what is lost by it.";
   about.sources = {{"mass balance of a gradation", "P' = 100·P/P_s", SourceStanding::computed}};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &scalped_percent);
-  method.required({"passing", "P", "percent smaller at the size asked for"}, &Inputs::passing,
-                  unit::percent, AllowedRange::between(0, 100));
+  DescribedScalpedPercent method(std::move(about), &scalped_percent);
+  method.required({"passing", "P", "percent smaller at the size asked for"},
+                  &ScalpedPercentInputs::passing, unit::percent, AllowedRange::between(0, 100));
   method.required({"passing_at_scalp", "P_s", "percent smaller at the size of scalping"},
-                  &Inputs::passing_at_scalp, unit::percent, AllowedRange::positive_to(100));
-  method.output({"percent", "P'", "percent smaller afterwards"}, &Result::percent, unit::percent);
-  method.output({"loss", "", "share of the mass taken out"}, &Result::loss, unit::percent);
+                  &ScalpedPercentInputs::passing_at_scalp, unit::percent,
+                  AllowedRange::positive_to(100));
+  method.output({"percent", "P'", "percent smaller afterwards"}, &ScalpedPercentResult::percent,
+                unit::percent);
+  method.output({"loss", "", "share of the mass taken out"}, &ScalpedPercentResult::loss,
+                unit::percent);
   return method;
 }
 
@@ -42,7 +43,7 @@ Expected<ScalpedPercentResult> scalped_percent(const ScalpedPercentInputs& input
 }
 
 const Method& scalped_percent_method() {
-  static const Described method = build();
+  static const DescribedScalpedPercent method = build_scalped_percent();
   return method;
 }
 

@@ -6,11 +6,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = ShareFromOneSieveInputs;
-using Result = ShareFromOneSieveResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedShareFromOneSieve = TypedMethod<ShareFromOneSieveInputs, ShareFromOneSieveResult>;
 
-Described build() {
+DescribedShareFromOneSieve build_share_from_one_sieve() {
   MethodDescription about;
   about.id = "share-from-one-sieve";
   about.title = "Two materials to one percent";
@@ -19,14 +17,15 @@ Described build() {
   about.sources = {
       {"mass balance of gradations", "f = (P_B − T)/(P_B − P_A)", SourceStanding::computed}};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &share_from_one_sieve);
-  method.required({"first", "P_A", "percent smaller of the first"}, &Inputs::first, unit::percent,
-                  AllowedRange::between(0, 100));
-  method.required({"second", "P_B", "percent smaller of the second"}, &Inputs::second,
+  DescribedShareFromOneSieve method(std::move(about), &share_from_one_sieve);
+  method.required({"first", "P_A", "percent smaller of the first"}, &ShareFromOneSieveInputs::first,
                   unit::percent, AllowedRange::between(0, 100));
-  method.required({"target", "T", "percent wanted"}, &Inputs::target, unit::percent,
-                  AllowedRange::between(0, 100));
-  method.output({"share", "f_A", "share of the first"}, &Result::share, unit::percent);
+  method.required({"second", "P_B", "percent smaller of the second"},
+                  &ShareFromOneSieveInputs::second, unit::percent, AllowedRange::between(0, 100));
+  method.required({"target", "T", "percent wanted"}, &ShareFromOneSieveInputs::target,
+                  unit::percent, AllowedRange::between(0, 100));
+  method.output({"share", "f_A", "share of the first"}, &ShareFromOneSieveResult::share,
+                unit::percent);
   return method;
 }
 
@@ -50,7 +49,7 @@ Expected<ShareFromOneSieveResult> share_from_one_sieve(const ShareFromOneSieveIn
 }
 
 const Method& share_from_one_sieve_method() {
-  static const Described method = build();
+  static const DescribedShareFromOneSieve method = build_share_from_one_sieve();
   return method;
 }
 

@@ -6,11 +6,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = SharesByVolumeInputs;
-using Result = SharesByVolumeResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedSharesByVolume = TypedMethod<SharesByVolumeInputs, SharesByVolumeResult>;
 
-Described build() {
+DescribedSharesByVolume build_shares_by_volume() {
   MethodDescription about;
   about.id = "shares-by-volume";
   about.title = "Shares of mass as shares of volume";
@@ -21,16 +19,18 @@ Described build() {
   about.sources = {
       {"mass balance; Asphalt Institute type rule", "1/G = Σ f/G", SourceStanding::memory}};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &shares_by_volume);
-  method.required_list({"shares", "f", "share of each material, by mass"}, &Inputs::shares,
-                       unit::percent, AllowedRange::between(0, 100));
-  method.required_list({"gravities", "G", "specific gravity of each"}, &Inputs::gravities,
-                       unit::number, AllowedRange::between(0.5, 8));
-  method.output({"first_share", "v1", "first, share of the volume"}, &Result::first_share,
+  DescribedSharesByVolume method(std::move(about), &shares_by_volume);
+  method.required_list({"shares", "f", "share of each material, by mass"},
+                       &SharesByVolumeInputs::shares, unit::percent, AllowedRange::between(0, 100));
+  method.required_list({"gravities", "G", "specific gravity of each"},
+                       &SharesByVolumeInputs::gravities, unit::number,
+                       AllowedRange::between(0.5, 8));
+  method.output({"first_share", "v1", "first, share of the volume"},
+                &SharesByVolumeResult::first_share, unit::percent);
+  method.output({"last_share", "", "last, share of the volume"}, &SharesByVolumeResult::last_share,
                 unit::percent);
-  method.output({"last_share", "", "last, share of the volume"}, &Result::last_share,
-                unit::percent);
-  method.output({"gravity", "G", "specific gravity of the blend"}, &Result::gravity, unit::number);
+  method.output({"gravity", "G", "specific gravity of the blend"}, &SharesByVolumeResult::gravity,
+                unit::number);
   return method;
 }
 
@@ -62,7 +62,7 @@ Expected<SharesByVolumeResult> shares_by_volume(const SharesByVolumeInputs& inpu
 }
 
 const Method& shares_by_volume_method() {
-  static const Described method = build();
+  static const DescribedSharesByVolume method = build_shares_by_volume();
   return method;
 }
 

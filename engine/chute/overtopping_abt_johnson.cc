@@ -9,23 +9,24 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = OvertoppingAbtJohnsonInputs;
-using Result = OvertoppingAbtJohnsonResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedOvertoppingAbtJohnson =
+    TypedSizingMethod<OvertoppingAbtJohnsonInputs, OvertoppingAbtJohnsonResult>;
 
-const char* const paper = "Abt and Johnson (1991), J. Hydraul. Eng. 117(8) (from memory; confirm)";
+const char* const paper_of_overtopping_abt_johnson =
+    "Abt and Johnson (1991), J. Hydraul. Eng. 117(8) (from memory; confirm)";
 const char* const tests = "NUREG/CR-4651 vol. 2 (1988), abstract";
 
 constexpr double rounded_over_angular = 1.4;
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<OvertoppingAbtJohnsonInputs, NotApplicable> overtopping_abt_johnson_from_zone(
+    const ZoneSetting& zone) {
+  OvertoppingAbtJohnsonInputs in;
   take_chute_flow(zone, in);
   in.angularity = zone.rock.angularity;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_overtopping_abt_johnson() {
   MethodDescription about;
   about.id = "overtopping-abt-johnson";
   about.title = "Abt and Johnson overtopping equation";
@@ -46,41 +47,47 @@ MethodDescription describe() {
   return about;
 }
 
-bool size_was_tested(const Inputs& in) {
+bool abt_johnson_tested_size(const OvertoppingAbtJohnsonInputs& in) {
   Steps unread;
   const auto result = overtopping_abt_johnson(in, unread);
   return result && PublishedRange{1, 6}.holds(result->d50_angular.inches());
 }
 
-void describe_inputs(Described& method) {
+void describe_overtopping_abt_johnson_inputs(DescribedOvertoppingAbtJohnson& method) {
   describe_chute_flow(method);
-  method.required({"slope", "S", "slope of the face"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(2));
+  method.required({"slope", "S", "slope of the face"}, &OvertoppingAbtJohnsonInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(2));
   method.defaulted({"movement_factor", "C_m",
                     "discharge of failure over that of no movement; 1 sizes for failure"},
-                   &Inputs::movement_factor, unit::number, AllowedRange::between(1, 3));
+                   &OvertoppingAbtJohnsonInputs::movement_factor, unit::number,
+                   AllowedRange::between(1, 3));
   method.defaulted({"concentration", "C_f", "how far the flow gathers; 1 for sheet flow"},
-                   &Inputs::concentration, unit::number, AllowedRange::between(1, 5));
-  method.choice({"angularity", "", "shape of the stones"}, &Inputs::angularity,
+                   &OvertoppingAbtJohnsonInputs::concentration, unit::number,
+                   AllowedRange::between(1, 5));
+  method.choice({"angularity", "", "shape of the stones"}, &OvertoppingAbtJohnsonInputs::angularity,
                 {{Angularity::angular, "angular", "crushed rock"},
                  {Angularity::rounded, "rounded", "1.4 times the size"}});
 }
 
-Described build() {
-  Described method(describe(), &overtopping_abt_johnson, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::chute});
-  describe_inputs(method);
+DescribedOvertoppingAbtJohnson build_overtopping_abt_johnson() {
+  DescribedOvertoppingAbtJohnson method(
+      describe_overtopping_abt_johnson(), &overtopping_abt_johnson,
+      &overtopping_abt_johnson_from_zone,
+      [](const OvertoppingAbtJohnsonResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::chute});
+  describe_overtopping_abt_johnson_inputs(method);
   method.output({"sizing_discharge", "q", "unit discharge with both factors"},
-                &Result::sizing_discharge, unit::square_foot_per_second);
+                &OvertoppingAbtJohnsonResult::sizing_discharge, unit::square_foot_per_second);
   method.output({"d50_at_failure", "D50", "angular rock that fails at the gathered q"},
-                &Result::d50_at_failure, unit::inch, LengthUse::rock);
-  method.output({"d50_angular", "D50", "angular rock that does not move"}, &Result::d50_angular,
+                &OvertoppingAbtJohnsonResult::d50_at_failure, unit::inch, LengthUse::rock);
+  method.output({"d50_angular", "D50", "angular rock that does not move"},
+                &OvertoppingAbtJohnsonResult::d50_angular, unit::inch, LengthUse::rock);
+  method.output({"d50", "D50", "required median size"}, &OvertoppingAbtJohnsonResult::d50,
                 unit::inch, LengthUse::rock);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::inch, LengthUse::rock);
-  method.limit({"Slope tested: 1 to 20 %", tests},
-               [](const Inputs& in) { return PublishedRange{0.01, 0.20}.holds(in.slope.ratio()); });
-  method.limit({"Median size tested: 1 to 6 in", tests}, size_was_tested);
+  method.limit({"Slope tested: 1 to 20 %", tests}, [](const OvertoppingAbtJohnsonInputs& in) {
+    return PublishedRange{0.01, 0.20}.holds(in.slope.ratio());
+  });
+  method.limit({"Median size tested: 1 to 6 in", tests}, abt_johnson_tested_size);
   return method;
 }
 
@@ -107,21 +114,22 @@ Expected<OvertoppingAbtJohnsonResult> overtopping_abt_johnson(
   steps.given("S", "slope of the face", measure(inputs.slope));
   steps.given("C_f", "how far the flow gathers", measure(inputs.concentration));
   steps.given("C_m", "discharge of failure over that of no movement",
-              measure(inputs.movement_factor), paper);
+              measure(inputs.movement_factor), paper_of_overtopping_abt_johnson);
   steps.computed("q", "unit discharge to size for", "C_m·C_f·q", measure(result.sizing_discharge));
   steps.computed_rock("D50", "note, not used: angular rock that fails at C_f·q",
-                      "5.23·S^0.43·q^0.56 (in, ft²/s)", result.d50_at_failure, paper);
+                      "5.23·S^0.43·q^0.56 (in, ft²/s)", result.d50_at_failure,
+                      paper_of_overtopping_abt_johnson);
   steps.computed_rock("D50", "angular rock that does not move", "5.23·S^0.43·q^0.56 (in, ft²/s)",
-                      result.d50_angular, paper);
+                      result.d50_angular, paper_of_overtopping_abt_johnson);
   if (rounded) {
     steps.computed_rock("D50", "required median size of rounded rock", "1.4·D50", result.d50,
-                        paper);
+                        paper_of_overtopping_abt_johnson);
   }
   return result;
 }
 
 const SizingMethod& overtopping_abt_johnson_method() {
-  static const Described method = build();
+  static const DescribedOvertoppingAbtJohnson method = build_overtopping_abt_johnson();
   return method;
 }
 

@@ -9,20 +9,20 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = OvertoppingKhanAhmadInputs;
-using Result = OvertoppingKhanAhmadResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedOvertoppingKhanAhmad =
+    TypedSizingMethod<OvertoppingKhanAhmadInputs, OvertoppingKhanAhmadResult>;
 
-const char* const paper = "Khan and Ahmad (2011) (from memory; confirm)";
+const char* const paper_of_overtopping_khan_ahmad = "Khan and Ahmad (2011) (from memory; confirm)";
 const char* const paper_abstract = "Khan and Ahmad (2011), abstract";
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<OvertoppingKhanAhmadInputs, NotApplicable> overtopping_khan_ahmad_from_zone(
+    const ZoneSetting& zone) {
+  OvertoppingKhanAhmadInputs in;
   take_chute_flow(zone, in);
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_overtopping_khan_ahmad() {
   MethodDescription about;
   about.id = "overtopping-khan-ahmad";
   about.title = "Khan and Ahmad overtopping equation";
@@ -39,35 +39,40 @@ MethodDescription describe() {
   return about;
 }
 
-bool size_was_tested(const Inputs& in) {
+bool khan_ahmad_tested_size(const OvertoppingKhanAhmadInputs& in) {
   Steps unread;
   const auto result = overtopping_khan_ahmad(in, unread);
   return result && PublishedRange{15, 278}.holds(result->d50.millimeters());
 }
 
-Described build() {
-  Described method(describe(), &overtopping_khan_ahmad, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::chute});
+DescribedOvertoppingKhanAhmad build_overtopping_khan_ahmad() {
+  DescribedOvertoppingKhanAhmad method(
+      describe_overtopping_khan_ahmad(), &overtopping_khan_ahmad, &overtopping_khan_ahmad_from_zone,
+      [](const OvertoppingKhanAhmadResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::chute});
   method.for_comparison_until_chosen(
       {"uniformity", "layer_thickness"},
       "the size hangs on how uniform the rock is and how thick its layer, which are defaults.");
   describe_chute_flow(method);
-  method.required({"slope", "S", "slope of the face"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(2));
-  method.defaulted({"uniformity", "Cu", "D60/D10"}, &Inputs::uniformity, unit::number,
-                   AllowedRange::between(1, 20));
+  method.required({"slope", "S", "slope of the face"}, &OvertoppingKhanAhmadInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(2));
+  method.defaulted({"uniformity", "Cu", "D60/D10"}, &OvertoppingKhanAhmadInputs::uniformity,
+                   unit::number, AllowedRange::between(1, 20));
   method.optional({"layer_thickness", "t", "layer thickness, when it is fixed"},
-                  &Inputs::layer_thickness, unit::foot, AllowedRange::positive_to(100),
-                  "thickness_in_sizes times D50");
+                  &OvertoppingKhanAhmadInputs::layer_thickness, unit::foot,
+                  AllowedRange::positive_to(100), "thickness_in_sizes times D50");
   method.defaulted({"thickness_in_sizes", "t/D50", "layer thickness where it is not fixed"},
-                   &Inputs::thickness_in_sizes, unit::number, AllowedRange::between(1, 10));
+                   &OvertoppingKhanAhmadInputs::thickness_in_sizes, unit::number,
+                   AllowedRange::between(1, 10));
   method.output({"layer_thickness", "t", "layer thickness the size belongs to"},
-                &Result::layer_thickness, unit::foot);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::meter, LengthUse::rock);
+                &OvertoppingKhanAhmadResult::layer_thickness, unit::foot);
+  method.output({"d50", "D50", "required median size"}, &OvertoppingKhanAhmadResult::d50,
+                unit::meter, LengthUse::rock);
   method.limit({"Slope tested: 1 to 40 %", paper_abstract},
-               [](const Inputs& in) { return PublishedRange{0.01, 0.40}.holds(in.slope.ratio()); });
-  method.limit({"Median size tested: 15 to 278 mm", paper_abstract}, size_was_tested);
+               [](const OvertoppingKhanAhmadInputs& in) {
+                 return PublishedRange{0.01, 0.40}.holds(in.slope.ratio());
+               });
+  method.limit({"Median size tested: 15 to 278 mm", paper_abstract}, khan_ahmad_tested_size);
   return method;
 }
 
@@ -91,7 +96,8 @@ Expected<OvertoppingKhanAhmadResult> overtopping_khan_ahmad(
     result.d50 = Length::meters(water_and_rock * std::pow(t, 0.58));
     steps.given("t", "layer thickness", measure(result.layer_thickness));
     steps.computed_rock("D50", "required median size",
-                        "0.66·t^0.58·S^0.22·Cu^−0.45·q^0.22 (m, m²/s)", result.d50, paper);
+                        "0.66·t^0.58·S^0.22·Cu^−0.45·q^0.22 (m, m²/s)", result.d50,
+                        paper_of_overtopping_khan_ahmad);
     return result;
   }
   const double layers = inputs.thickness_in_sizes.number();
@@ -100,13 +106,13 @@ Expected<OvertoppingKhanAhmadResult> overtopping_khan_ahmad(
   steps.given("t/D50", "layer thickness in median sizes", measure(inputs.thickness_in_sizes));
   steps.computed_rock("D50", "required median size",
                       "[0.66·(t/D50)^0.58·S^0.22·Cu^−0.45·q^0.22]^(1/0.42) (m, m²/s)", result.d50,
-                      paper);
+                      paper_of_overtopping_khan_ahmad);
   steps.computed("t", "layer thickness", "(t/D50)·D50", measure(result.layer_thickness));
   return result;
 }
 
 const SizingMethod& overtopping_khan_ahmad_method() {
-  static const Described method = build();
+  static const DescribedOvertoppingKhanAhmad method = build_overtopping_khan_ahmad();
   return method;
 }
 

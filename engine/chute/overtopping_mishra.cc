@@ -10,16 +10,13 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = OvertoppingMishraInputs;
-using Result = OvertoppingMishraResult;
-using Described = TypedSizingMethod<Inputs, Result>;
-
-constexpr double g = standard_gravity.feet_per_second_squared();
+using DescribedOvertoppingMishra =
+    TypedSizingMethod<OvertoppingMishraInputs, OvertoppingMishraResult>;
 
 const char* const guideline =
     "FHWA HEC-23 3rd ed. (2009), Design Guideline 5 (from memory; confirm)";
 
-Problems impossible_faces(const Inputs& in) {
+Problems impossible_faces(const OvertoppingMishraInputs& in) {
   const double alpha = angle_of(in.slope).radians();
   if (!(in.slope.ratio() < std::tan(in.angle_of_repose.radians()))) {
     return {face_too_steep()};
@@ -31,7 +28,7 @@ Problems impossible_faces(const Inputs& in) {
   return {};
 }
 
-double median_size(double q, const Inputs& in) {
+double median_size(double q, const OvertoppingMishraInputs& in) {
   const double S = in.slope.ratio();
   const double alpha = angle_of(in.slope).radians();
   const double tan_phi = std::tan(in.angle_of_repose.radians());
@@ -43,14 +40,15 @@ double median_size(double q, const Inputs& in) {
          std::pow(face, 1.11);
 }
 
-void flow_over_and_within(double q, const Inputs& in, Result& result) {
+void flow_over_and_within(double q, const OvertoppingMishraInputs& in,
+                          OvertoppingMishraResult& result) {
   const double S = in.slope.ratio();
   const double SG = in.specific_gravity.number();
   const double D50 = result.d50.feet();
   const double porosity = in.porosity.number();
 
   const double Vi =
-      2.48 * std::sqrt(g * D50) * std::pow(S, 0.58) / std::pow(in.uniformity.number(), 2.22);
+      2.48 * std::sqrt(g_us * D50) * std::pow(S, 0.58) / std::pow(in.uniformity.number(), 2.22);
   const double h = 0.06 * (SG - 1) * D50 * std::tan(in.angle_of_repose.radians()) / (0.97 * S);
   const double n = 0.0414 * std::pow(D50, 1.0 / 6.0);
   const double q1 = std::min(q, 1.486 / n * std::pow(h, 5.0 / 3.0) * std::sqrt(S));
@@ -67,7 +65,8 @@ void flow_over_and_within(double q, const Inputs& in, Result& result) {
   result.layer_thickness = std::max(2 * result.d50, result.depth_in_rock);
 }
 
-void explain(const Inputs& in, const Result& result, Steps& steps) {
+void explain(const OvertoppingMishraInputs& in, const OvertoppingMishraResult& result,
+             Steps& steps) {
   steps.given("S", "slope of the face, tan α", measure(in.slope));
   steps.given("Cu", "D60/D10", measure(in.uniformity));
   steps.given("γs/γw", "specific gravity of the rock", measure(in.specific_gravity));
@@ -96,18 +95,19 @@ void explain(const Inputs& in, const Result& result, Steps& steps) {
                  measure(result.layer_thickness), guideline);
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<OvertoppingMishraInputs, NotApplicable> overtopping_mishra_from_zone(
+    const ZoneSetting& zone) {
   if (zone.rock.angularity == Angularity::rounded) {
     return NotApplicable{"The tests were on angular rock, and this rock is rounded."};
   }
-  Inputs in;
+  OvertoppingMishraInputs in;
   take_chute_flow(zone, in);
   in.specific_gravity = zone.rock.specific_gravity;
   if (zone.rock.angle_of_repose) in.angle_of_repose = *zone.rock.angle_of_repose;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_overtopping_mishra() {
   MethodDescription about;
   about.id = "overtopping-mishra";
   about.title = "Overtopping with flow within the rock";
@@ -127,57 +127,65 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
+void describe_overtopping_mishra_inputs(DescribedOvertoppingMishra& method) {
   describe_chute_flow(method);
-  method.required({"slope", "S", "slope of the face, tan α"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(2));
-  method.defaulted({"uniformity", "Cu", "D60/D10"}, &Inputs::uniformity, unit::number,
-                   AllowedRange::between(1, 20));
+  method.required({"slope", "S", "slope of the face, tan α"}, &OvertoppingMishraInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(2));
+  method.defaulted({"uniformity", "Cu", "D60/D10"}, &OvertoppingMishraInputs::uniformity,
+                   unit::number, AllowedRange::between(1, 20));
   method.defaulted({"specific_gravity", "γs/γw", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &OvertoppingMishraInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
   method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock"},
-                   &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
-  method.defaulted({"porosity", "n_p", "porosity of the layer"}, &Inputs::porosity, unit::number,
-                   AllowedRange::between(0.1, 0.7));
+                   &OvertoppingMishraInputs::angle_of_repose, unit::degree,
+                   AllowedRange::between(20, 60));
+  method.defaulted({"porosity", "n_p", "porosity of the layer"}, &OvertoppingMishraInputs::porosity,
+                   unit::number, AllowedRange::between(0.1, 0.7));
 }
 
-void describe_outputs(Described& method) {
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
+void describe_overtopping_mishra_outputs(DescribedOvertoppingMishra& method) {
+  method.output({"d50", "D50", "required median size"}, &OvertoppingMishraResult::d50, unit::foot,
+                LengthUse::rock);
   method.output({"interstitial_velocity", "Vi", "velocity in the pores"},
-                &Result::interstitial_velocity, unit::foot_per_second);
+                &OvertoppingMishraResult::interstitial_velocity, unit::foot_per_second);
   method.output({"surface_depth", "h", "depth over the rock that it can carry"},
-                &Result::surface_depth, unit::foot);
-  method.output({"roughness", "n", "roughness of the surface"}, &Result::roughness, unit::number);
-  method.output({"surface_discharge", "q1", "discharge over the rock"}, &Result::surface_discharge,
-                unit::square_foot_per_second);
-  method.output({"interstitial_discharge", "q2", "discharge within the rock"},
-                &Result::interstitial_discharge, unit::square_foot_per_second);
-  method.output({"depth_in_rock", "y", "depth within the rock"}, &Result::depth_in_rock,
-                unit::foot);
-  method.output({"depth_over_size", "y/D50", "the same in median sizes"}, &Result::depth_over_size,
+                &OvertoppingMishraResult::surface_depth, unit::foot);
+  method.output({"roughness", "n", "roughness of the surface"}, &OvertoppingMishraResult::roughness,
                 unit::number);
+  method.output({"surface_discharge", "q1", "discharge over the rock"},
+                &OvertoppingMishraResult::surface_discharge, unit::square_foot_per_second);
+  method.output({"interstitial_discharge", "q2", "discharge within the rock"},
+                &OvertoppingMishraResult::interstitial_discharge, unit::square_foot_per_second);
+  method.output({"depth_in_rock", "y", "depth within the rock"},
+                &OvertoppingMishraResult::depth_in_rock, unit::foot);
+  method.output({"depth_over_size", "y/D50", "the same in median sizes"},
+                &OvertoppingMishraResult::depth_over_size, unit::number);
   method.output({"depth_all_in_rock", "y", "depth within the rock if all of q ran there"},
-                &Result::depth_all_in_rock, unit::foot);
-  method.output({"layer_thickness", "t", "layer thickness"}, &Result::layer_thickness, unit::foot);
+                &OvertoppingMishraResult::depth_all_in_rock, unit::foot);
+  method.output({"layer_thickness", "t", "layer thickness"},
+                &OvertoppingMishraResult::layer_thickness, unit::foot);
 }
 
-bool layer_can_hold_the_flow(const Inputs& in) {
+bool layer_can_hold_the_flow(const OvertoppingMishraInputs& in) {
   Steps unread;
   const auto result = overtopping_mishra(in, unread);
   return result && result->depth_over_size.number() < 4 + 1e-9;
 }
 
-Described build() {
-  Described method(describe(), &overtopping_mishra, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::chute});
+DescribedOvertoppingMishra build_overtopping_mishra() {
+  DescribedOvertoppingMishra method(
+      describe_overtopping_mishra(), &overtopping_mishra, &overtopping_mishra_from_zone,
+      [](const OvertoppingMishraResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::chute});
   method.for_comparison_until_chosen(
       {"uniformity", "porosity"},
       "the zone does not tell how uniform the rock is or its porosity.");
-  describe_inputs(method);
-  describe_outputs(method);
+  describe_overtopping_mishra_inputs(method);
+  describe_overtopping_mishra_outputs(method);
   method.limit({"Slope from 25 to 50 %; the tests were on 2H:1V", guideline},
-               [](const Inputs& in) { return PublishedRange{0.25, 0.50}.holds(in.slope.ratio()); });
+               [](const OvertoppingMishraInputs& in) {
+                 return PublishedRange{0.25, 0.50}.holds(in.slope.ratio());
+               });
   method.limit({"Depth within the rock at most 4·D50; else larger rock", guideline},
                layer_can_hold_the_flow);
   return method;
@@ -201,7 +209,7 @@ Expected<OvertoppingMishraResult> overtopping_mishra(const OvertoppingMishraInpu
 }
 
 const SizingMethod& overtopping_mishra_method() {
-  static const Described method = build();
+  static const DescribedOvertoppingMishra method = build_overtopping_mishra();
   return method;
 }
 

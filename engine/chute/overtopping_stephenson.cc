@@ -7,17 +7,15 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = OvertoppingStephensonInputs;
-using Result = OvertoppingStephensonResult;
-using Described = TypedSizingMethod<Inputs, Result>;
-
-constexpr double g = standard_gravity.meters_per_second_squared();
+using DescribedOvertoppingStephenson =
+    TypedSizingMethod<OvertoppingStephensonInputs, OvertoppingStephensonResult>;
 
 const char* const book =
     "Stephenson (1979), Rockfill in Hydraulic Engineering (from memory; confirm)";
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<OvertoppingStephensonInputs, NotApplicable> overtopping_stephenson_from_zone(
+    const ZoneSetting& zone) {
+  OvertoppingStephensonInputs in;
   take_chute_flow(zone, in);
   in.rock = zone.rock.angularity == Angularity::rounded ? StephensonRock::rounded
                                                         : StephensonRock::crushed;
@@ -26,7 +24,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_overtopping_stephenson() {
   MethodDescription about;
   about.id = "overtopping-stephenson";
   about.title = "Stephenson equation for steep rock faces";
@@ -44,36 +42,43 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
+void describe_overtopping_stephenson_inputs(DescribedOvertoppingStephenson& method) {
   describe_chute_flow(method);
-  method.required({"slope", "tan θ", "slope of the face"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(2));
-  method.choice({"rock", "C", "shape of the stones"}, &Inputs::rock,
+  method.required({"slope", "tan θ", "slope of the face"}, &OvertoppingStephensonInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(2));
+  method.choice({"rock", "C", "shape of the stones"}, &OvertoppingStephensonInputs::rock,
                 {{StephensonRock::crushed, "crushed", "crushed rock: C 0.27"},
                  {StephensonRock::rounded, "rounded", "rounded gravel and cobbles: C 0.22"}});
-  method.defaulted({"porosity", "n", "porosity of the layer"}, &Inputs::porosity, unit::number,
+  method.defaulted({"porosity", "n", "porosity of the layer"},
+                   &OvertoppingStephensonInputs::porosity, unit::number,
                    AllowedRange::between(0.1, 0.7));
   method.defaulted({"specific_gravity", "γs/γw", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &OvertoppingStephensonInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
   method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock"},
-                   &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
+                   &OvertoppingStephensonInputs::angle_of_repose, unit::degree,
+                   AllowedRange::between(20, 60));
   method.defaulted({"discharge_allowance", "", "allowance on the discharge, 1.2 to 1.8"},
-                   &Inputs::discharge_allowance, unit::number, AllowedRange::between(1, 3));
+                   &OvertoppingStephensonInputs::discharge_allowance, unit::number,
+                   AllowedRange::between(1, 3));
 }
 
-Described build() {
-  Described method(describe(), &overtopping_stephenson, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::chute});
+DescribedOvertoppingStephenson build_overtopping_stephenson() {
+  DescribedOvertoppingStephenson method(
+      describe_overtopping_stephenson(), &overtopping_stephenson, &overtopping_stephenson_from_zone,
+      [](const OvertoppingStephensonResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::chute});
   method.for_comparison_until_chosen({"porosity"}, "the zone does not tell the rock's porosity.");
-  describe_inputs(method);
-  method.output({"coefficient", "C", "coefficient of the rock"}, &Result::coefficient,
-                unit::number);
+  describe_overtopping_stephenson_inputs(method);
+  method.output({"coefficient", "C", "coefficient of the rock"},
+                &OvertoppingStephensonResult::coefficient, unit::number);
   method.output({"sizing_discharge", "q", "unit discharge with the allowance"},
-                &Result::sizing_discharge, unit::square_foot_per_second);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
-  method.limit({"Slope of 10 % or more", book},
-               [](const Inputs& in) { return in.slope.ratio() > 0.10 - 1e-9; });
+                &OvertoppingStephensonResult::sizing_discharge, unit::square_foot_per_second);
+  method.output({"d50", "D50", "required median size"}, &OvertoppingStephensonResult::d50,
+                unit::foot, LengthUse::rock);
+  method.limit({"Slope of 10 % or more", book}, [](const OvertoppingStephensonInputs& in) {
+    return in.slope.ratio() > 0.10 - 1e-9;
+  });
   return method;
 }
 
@@ -98,7 +103,7 @@ Expected<OvertoppingStephensonResult> overtopping_stephenson(
 
   const double held = (1 - n) * (SG - 1) * cos_theta * (tan_phi - tan_theta);
   const double D50 = std::pow(q * std::pow(tan_theta, 7.0 / 6.0) * std::pow(n, 1.0 / 6.0) /
-                                  (C * std::sqrt(g) * std::pow(held, 5.0 / 3.0)),
+                                  (C * std::sqrt(g_si) * std::pow(held, 5.0 / 3.0)),
                               2.0 / 3.0);
 
   result.d50 = Length::meters(D50);
@@ -117,7 +122,7 @@ Expected<OvertoppingStephensonResult> overtopping_stephenson(
 }
 
 const SizingMethod& overtopping_stephenson_method() {
-  static const Described method = build();
+  static const DescribedOvertoppingStephenson method = build_overtopping_stephenson();
   return method;
 }
 

@@ -9,11 +9,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = RockChuteInputs;
-using Result = RockChuteResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedRockChute = TypedSizingMethod<RockChuteInputs, RockChuteResult>;
 
-const char* const paper =
+const char* const paper_of_rock_chute =
     "Robinson, Rice and Kadavy (1998), Trans. ASAE 41(3):621–626, as quoted in training on NRCS "
     "practice 468";
 const char* const recalled =
@@ -27,7 +25,7 @@ double stable_size(double q, double S) {
   return std::pow(q * std::pow(S, 0.58) / 3.93e-2, 1 / 1.89);
 }
 
-void uniform_flow(double q, double S, Result& result) {
+void uniform_flow(double q, double S, RockChuteResult& result) {
   const double D50 = result.d50.inches();
   const double n = 0.047 * std::pow(D50 * S, 0.147);
   const double z = std::pow(n * q / (1.486 * std::sqrt(S)), 3.0 / 5.0);
@@ -36,36 +34,37 @@ void uniform_flow(double q, double S, Result& result) {
   result.velocity = Velocity::feet_per_second(q / z);
 }
 
-void explain(const Inputs& in, const Result& result, Steps& steps) {
+void explain(const RockChuteInputs& in, const RockChuteResult& result, Steps& steps) {
   const bool steep = in.slope.ratio() >= steep_from;
   steps.given("S", steep ? "slope of the chute: 10 % or more" : "slope of the chute: below 10 %",
               measure(in.slope));
   steps.computed_rock(
       "D50", "median size that just holds",
       steep ? "(q·S^0.58/3.93e−2)^(1/1.89) (in, ft²/s)" : "(q·S^1.5/4.75e−3)^(1/1.89) (in, ft²/s)",
-      result.d50_at_failure, paper);
-  steps.given("SF", "safety factor on that size, 1.2 or more", measure(in.safety_factor), paper);
+      result.d50_at_failure, paper_of_rock_chute);
+  steps.given("SF", "safety factor on that size, 1.2 or more", measure(in.safety_factor),
+              paper_of_rock_chute);
   steps.computed_rock("D50", "required median size", "SF·D50", result.d50);
   steps.computed("n", "roughness of that rock", "0.047·(D50·S)^0.147 (in)",
                  measure(result.roughness), recalled);
   steps.computed("z", "depth of uniform flow", "[n·q/(1.486·S^½)]^(3/5) (ft, ft²/s)",
-                 measure(result.depth), paper);
+                 measure(result.depth), paper_of_rock_chute);
   steps.computed("V", "velocity", "q/z", measure(result.velocity));
   steps.computed("t", "least layer thickness", "2·D50", measure(result.layer_thickness), recalled);
   steps.computed("L", "length of the level apron at its foot", "15·D50",
                  measure(result.apron_length), recalled);
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<RockChuteInputs, NotApplicable> rock_chute_from_zone(const ZoneSetting& zone) {
   if (zone.rock.angularity == Angularity::rounded) {
     return NotApplicable{"The equation is for angular rock, and this rock is rounded."};
   }
-  Inputs in;
+  RockChuteInputs in;
   take_chute_flow(zone, in);
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_rock_chute() {
   MethodDescription about;
   about.id = "rock-chute";
   about.title = "Rock chute equation";
@@ -88,41 +87,46 @@ MethodDescription describe() {
   return about;
 }
 
-bool size_was_tested(const Inputs& in) {
+bool rock_chute_size_was_tested(const RockChuteInputs& in) {
   const auto result = rock_chute(in);
   return result && PublishedRange{15, 278}.holds(result->d50_at_failure.millimeters());
 }
 
-Described build() {
-  Described method(describe(), &rock_chute, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::chute});
+DescribedRockChute build_rock_chute() {
+  DescribedRockChute method(
+      describe_rock_chute(), &rock_chute, &rock_chute_from_zone,
+      [](const RockChuteResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::chute});
   method.without_steps(&rock_chute);
   describe_chute_flow(method);
-  method.required({"slope", "S", "slope of the chute"}, &Inputs::slope, unit::rise_per_run,
+  method.required({"slope", "S", "slope of the chute"}, &RockChuteInputs::slope, unit::rise_per_run,
                   AllowedRange::positive_to(2));
   method.defaulted({"safety_factor", "SF", "multiplies the size that just holds"},
-                   &Inputs::safety_factor, unit::number, AllowedRange::between(1, 5));
+                   &RockChuteInputs::safety_factor, unit::number, AllowedRange::between(1, 5));
   method.safety_margin("safety_factor", 1);
   method.output({"unit_discharge", "q", "discharge for each unit of width"},
-                &Result::unit_discharge, unit::square_foot_per_second);
-  method.output({"d50_at_failure", "D50", "median size that just holds"}, &Result::d50_at_failure,
-                unit::inch, LengthUse::rock);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::inch, LengthUse::rock);
-  method.output({"roughness", "n", "Manning's n of that rock"}, &Result::roughness, unit::number);
-  method.output({"depth", "z", "depth of uniform flow"}, &Result::depth, unit::foot);
-  method.output({"velocity", "V", "velocity there"}, &Result::velocity, unit::foot_per_second);
-  method.output({"layer_thickness", "t", "least layer thickness"}, &Result::layer_thickness,
+                &RockChuteResult::unit_discharge, unit::square_foot_per_second);
+  method.output({"d50_at_failure", "D50", "median size that just holds"},
+                &RockChuteResult::d50_at_failure, unit::inch, LengthUse::rock);
+  method.output({"d50", "D50", "required median size"}, &RockChuteResult::d50, unit::inch,
+                LengthUse::rock);
+  method.output({"roughness", "n", "Manning's n of that rock"}, &RockChuteResult::roughness,
+                unit::number);
+  method.output({"depth", "z", "depth of uniform flow"}, &RockChuteResult::depth, unit::foot);
+  method.output({"velocity", "V", "velocity there"}, &RockChuteResult::velocity,
+                unit::foot_per_second);
+  method.output({"layer_thickness", "t", "least layer thickness"},
+                &RockChuteResult::layer_thickness, unit::foot);
+  method.output({"apron_length", "L", "level apron at the foot"}, &RockChuteResult::apron_length,
                 unit::foot);
-  method.output({"apron_length", "L", "level apron at the foot"}, &Result::apron_length,
-                unit::foot);
-  method.limit({"Slope from 2 to 40 %", paper},
-               [](const Inputs& in) { return PublishedRange{0.02, 0.40}.holds(in.slope.ratio()); });
+  method.limit({"Slope from 2 to 40 %", paper_of_rock_chute}, [](const RockChuteInputs& in) {
+    return PublishedRange{0.02, 0.40}.holds(in.slope.ratio());
+  });
   method.limit({"Median size tested: 15 to 278 mm (0.6 to 11 in)",
                 "Robinson et al. (1997), ASAE paper 972062, abstract"},
-               size_was_tested);
-  method.limit({"Safety factor at least 1.2", paper},
-               [](const Inputs& in) { return in.safety_factor.number() > 1.2 - 1e-9; });
+               rock_chute_size_was_tested);
+  method.limit({"Safety factor at least 1.2", paper_of_rock_chute},
+               [](const RockChuteInputs& in) { return in.safety_factor.number() > 1.2 - 1e-9; });
   return method;
 }
 
@@ -154,7 +158,7 @@ Expected<RockChuteResult> rock_chute(const RockChuteInputs& inputs, Steps& steps
 }
 
 const SizingMethod& rock_chute_method() {
-  static const Described method = build();
+  static const DescribedRockChute method = build_rock_chute();
   return method;
 }
 

@@ -7,28 +7,29 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = SpillwayCriticalFlowInputs;
-using Result = SpillwayCriticalFlowResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedSpillwayCriticalFlow =
+    TypedMethod<SpillwayCriticalFlowInputs, SpillwayCriticalFlowResult>;
 
 const char* const hec22 = "FHWA HEC-22 3rd ed. (2009) §8.4.4.4";
 
-Problem missing(const char* key, const char* what) {
+Problem missing_of_spillway(const char* key, const char* what) {
   return {"missing-input", what, "", std::string("/") + key,
           "discharge, or both head and coefficient"};
 }
 
-Expected<Discharge> crest_discharge(const Inputs& in, Steps& steps) {
+Expected<Discharge> crest_discharge(const SpillwayCriticalFlowInputs& in, Steps& steps) {
   if (in.discharge) {
     steps.given("Q", "discharge over the crest", measure(*in.discharge));
     return *in.discharge;
   }
   Problems problems;
   if (!in.head) {
-    problems.push_back(missing("head", "Neither discharge nor head over the crest is known."));
+    problems.push_back(
+        missing_of_spillway("head", "Neither discharge nor head over the crest is known."));
   }
   if (!in.coefficient) {
-    problems.push_back(missing("coefficient", "The discharge coefficient Csp is not known."));
+    problems.push_back(
+        missing_of_spillway("coefficient", "The discharge coefficient Csp is not known."));
   }
   if (!problems.empty()) return problems;
   const double Csp = in.coefficient->number();
@@ -42,7 +43,8 @@ Expected<Discharge> crest_discharge(const Inputs& in, Steps& steps) {
   return Q;
 }
 
-void explain(const Inputs& in, const Result& result, Steps& steps) {
+void explain(const SpillwayCriticalFlowInputs& in, const SpillwayCriticalFlowResult& result,
+             Steps& steps) {
   steps.given("b", "bottom width of the crest", measure(in.width));
   steps.computed("Q/b", "discharge for each unit of width", "", measure(result.unit_discharge));
   steps.computed("Vc", "critical velocity", "2.14·(Q/b)^0.33 (m/s, m²/s)",
@@ -59,7 +61,7 @@ void explain(const Inputs& in, const Result& result, Steps& steps) {
               measure(*in.face_slope));
 }
 
-MethodDescription describe() {
+MethodDescription describe_spillway_critical_flow() {
   MethodDescription about;
   about.id = "spillway-critical-flow";
   about.title = "Emergency spillway: critical velocity and slope";
@@ -76,30 +78,33 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &spillway_critical_flow);
-  method.optional({"discharge", "Q", "discharge over the crest"}, &Inputs::discharge,
-                  unit::cubic_meter_per_second, AllowedRange::positive_to(1e5),
-                  "from head and coefficient");
-  method.optional({"head", "Hp", "head over the crest"}, &Inputs::head, unit::meter,
-                  AllowedRange::positive_to(30), "needed where the discharge is not given");
-  method.optional({"coefficient", "Csp", "discharge coefficient, SI, from Fig. 8-18"},
-                  &Inputs::coefficient, unit::number, AllowedRange::between(0.5, 3),
+DescribedSpillwayCriticalFlow build_spillway_critical_flow() {
+  DescribedSpillwayCriticalFlow method(describe_spillway_critical_flow(), &spillway_critical_flow);
+  method.optional({"discharge", "Q", "discharge over the crest"},
+                  &SpillwayCriticalFlowInputs::discharge, unit::cubic_meter_per_second,
+                  AllowedRange::positive_to(1e5), "from head and coefficient");
+  method.optional({"head", "Hp", "head over the crest"}, &SpillwayCriticalFlowInputs::head,
+                  unit::meter, AllowedRange::positive_to(30),
                   "needed where the discharge is not given");
-  method.required({"width", "b", "bottom width of the crest"}, &Inputs::width, unit::meter,
-                  AllowedRange::positive_to(1e4));
-  method.defaulted({"roughness", "n", "Manning's n: 0.040 turf, 0.015 paved"}, &Inputs::roughness,
-                   unit::number, AllowedRange::between(0.005, 0.5));
-  method.optional({"face_slope", "S", "slope of the face below the crest"}, &Inputs::face_slope,
-                  unit::rise_per_run, AllowedRange::positive_to(2), "not compared");
-  method.output({"discharge", "Q", "discharge over the crest"}, &Result::discharge,
-                unit::cubic_meter_per_second);
+  method.optional({"coefficient", "Csp", "discharge coefficient, SI, from Fig. 8-18"},
+                  &SpillwayCriticalFlowInputs::coefficient, unit::number,
+                  AllowedRange::between(0.5, 3), "needed where the discharge is not given");
+  method.required({"width", "b", "bottom width of the crest"}, &SpillwayCriticalFlowInputs::width,
+                  unit::meter, AllowedRange::positive_to(1e4));
+  method.defaulted({"roughness", "n", "Manning's n: 0.040 turf, 0.015 paved"},
+                   &SpillwayCriticalFlowInputs::roughness, unit::number,
+                   AllowedRange::between(0.005, 0.5));
+  method.optional({"face_slope", "S", "slope of the face below the crest"},
+                  &SpillwayCriticalFlowInputs::face_slope, unit::rise_per_run,
+                  AllowedRange::positive_to(2), "not compared");
+  method.output({"discharge", "Q", "discharge over the crest"},
+                &SpillwayCriticalFlowResult::discharge, unit::cubic_meter_per_second);
   method.output({"unit_discharge", "Q/b", "discharge for each unit of width"},
-                &Result::unit_discharge, unit::square_meter_per_second);
-  method.output({"critical_velocity", "Vc", "critical velocity"}, &Result::critical_velocity,
-                unit::meter_per_second);
-  method.output({"critical_slope", "Sc", "critical slope"}, &Result::critical_slope,
-                unit::rise_per_run);
+                &SpillwayCriticalFlowResult::unit_discharge, unit::square_meter_per_second);
+  method.output({"critical_velocity", "Vc", "critical velocity"},
+                &SpillwayCriticalFlowResult::critical_velocity, unit::meter_per_second);
+  method.output({"critical_slope", "Sc", "critical slope"},
+                &SpillwayCriticalFlowResult::critical_slope, unit::rise_per_run);
   return method;
 }
 
@@ -126,7 +131,7 @@ Expected<SpillwayCriticalFlowResult> spillway_critical_flow(
 }
 
 const Method& spillway_critical_flow_method() {
-  static const Described method = build();
+  static const DescribedSpillwayCriticalFlow method = build_spillway_critical_flow();
   return method;
 }
 

@@ -9,30 +9,31 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = SpillwayFaceRockInputs;
-using Result = SpillwayFaceRockResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedSpillwayFaceRock = TypedSizingMethod<SpillwayFaceRockInputs, SpillwayFaceRockResult>;
 
-const char* const usdcm = "USDCM Vol. 2, Storage (from memory; confirm)";
+const char* const usdcm_of_spillway_face_rock = "USDCM Vol. 2, Storage (from memory; confirm)";
 
 constexpr double no_movement = 1.35;
 
-Expected<UnitDischarge> face_discharge(const Inputs& in, Steps& steps) {
+Expected<UnitDischarge> face_discharge(const SpillwayFaceRockInputs& in, Steps& steps) {
   if (!in.crest_head) return unit_discharge_of(in, steps);
   const UnitDischarge q = crest_unit_discharge(in.crest_coefficient, *in.crest_head);
   steps.given("H", "head over the crest", measure(*in.crest_head));
-  steps.given("C", "weir coefficient, ft units", measure(in.crest_coefficient), usdcm);
-  steps.computed("q", "discharge for each unit of width", "C·H^1.5 (ft, ft²/s)", measure(q), usdcm);
+  steps.given("C", "weir coefficient, ft units", measure(in.crest_coefficient),
+              usdcm_of_spillway_face_rock);
+  steps.computed("q", "discharge for each unit of width", "C·H^1.5 (ft, ft²/s)", measure(q),
+                 usdcm_of_spillway_face_rock);
   return q;
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<SpillwayFaceRockInputs, NotApplicable> spillway_face_rock_from_zone(
+    const ZoneSetting& zone) {
+  SpillwayFaceRockInputs in;
   take_chute_flow(zone, in);
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_spillway_face_rock() {
   MethodDescription about;
   about.id = "spillway-face-rock";
   about.title = "Emergency spillway face rock";
@@ -51,30 +52,37 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &spillway_face_rock, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::chute});
+DescribedSpillwayFaceRock build_spillway_face_rock() {
+  DescribedSpillwayFaceRock method(
+      describe_spillway_face_rock(), &spillway_face_rock, &spillway_face_rock_from_zone,
+      [](const SpillwayFaceRockResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::chute});
   method.for_comparison_until_chosen(
       {"concentration"}, "whether the chute is an emergency spillway is for the designer to say.");
-  method.optional({"crest_head", "H", "head over the crest"}, &Inputs::crest_head, unit::foot,
-                  AllowedRange::positive_to(50), "unit discharge as given");
+  method.optional({"crest_head", "H", "head over the crest"}, &SpillwayFaceRockInputs::crest_head,
+                  unit::foot, AllowedRange::positive_to(50), "unit discharge as given");
   method.defaulted({"crest_coefficient", "C", "weir coefficient, ft units"},
-                   &Inputs::crest_coefficient, unit::number, AllowedRange::between(1.5, 4.5));
+                   &SpillwayFaceRockInputs::crest_coefficient, unit::number,
+                   AllowedRange::between(1.5, 4.5));
   describe_chute_flow(method);
-  method.required({"slope", "S", "slope of the face"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(2));
-  method.defaulted({"concentration", "Cf", "how far the flow gathers"}, &Inputs::concentration,
-                   unit::number, AllowedRange::between(1, 5));
+  method.required({"slope", "S", "slope of the face"}, &SpillwayFaceRockInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(2));
+  method.defaulted({"concentration", "Cf", "how far the flow gathers"},
+                   &SpillwayFaceRockInputs::concentration, unit::number,
+                   AllowedRange::between(1, 5));
   method.output({"unit_discharge", "q", "discharge for each unit of width"},
-                &Result::unit_discharge, unit::square_foot_per_second);
+                &SpillwayFaceRockResult::unit_discharge, unit::square_foot_per_second);
   method.output({"sizing_discharge", "1.35·Cf·q", "unit discharge to size for"},
-                &Result::sizing_discharge, unit::square_foot_per_second);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::inch, LengthUse::rock);
+                &SpillwayFaceRockResult::sizing_discharge, unit::square_foot_per_second);
+  method.output({"d50", "D50", "required median size"}, &SpillwayFaceRockResult::d50, unit::inch,
+                LengthUse::rock);
   method.limit({"Slope tested: 1 to 20 %", "NUREG/CR-4651 vol. 2 (1988), abstract"},
-               [](const Inputs& in) { return PublishedRange{0.01, 0.20}.holds(in.slope.ratio()); });
-  method.limit({"Concentration factor at least 2", usdcm},
-               [](const Inputs& in) { return in.concentration.number() > 2 - 1e-9; });
+               [](const SpillwayFaceRockInputs& in) {
+                 return PublishedRange{0.01, 0.20}.holds(in.slope.ratio());
+               });
+  method.limit(
+      {"Concentration factor at least 2", usdcm_of_spillway_face_rock},
+      [](const SpillwayFaceRockInputs& in) { return in.concentration.number() > 2 - 1e-9; });
   return method;
 }
 
@@ -90,16 +98,17 @@ Expected<SpillwayFaceRockResult> spillway_face_rock(const SpillwayFaceRockInputs
   result.sizing_discharge = no_movement * inputs.concentration.number() * *q;
   result.d50 = abt_johnson_size(result.sizing_discharge, inputs.slope);
   steps.given("S", "slope of the face", measure(inputs.slope));
-  steps.given("Cf", "how far the flow gathers", measure(inputs.concentration), usdcm);
+  steps.given("Cf", "how far the flow gathers", measure(inputs.concentration),
+              usdcm_of_spillway_face_rock);
   steps.computed("q", "unit discharge to size for", "1.35·Cf·q", measure(result.sizing_discharge),
-                 usdcm);
+                 usdcm_of_spillway_face_rock);
   steps.computed_rock("D50", "required median size", "5.23·S^0.43·(1.35·Cf·q)^0.56 (in, ft²/s)",
-                      result.d50, usdcm);
+                      result.d50, usdcm_of_spillway_face_rock);
   return result;
 }
 
 const SizingMethod& spillway_face_rock_method() {
-  static const Described method = build();
+  static const DescribedSpillwayFaceRock method = build_spillway_face_rock();
   return method;
 }
 

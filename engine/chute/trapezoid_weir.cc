@@ -6,13 +6,11 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = TrapezoidWeirInputs;
-using Result = TrapezoidWeirResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedTrapezoidWeir = TypedMethod<TrapezoidWeirInputs, TrapezoidWeirResult>;
 
-const char* const usdcm = "USDCM Vol. 2, Storage (from memory; confirm)";
+const char* const usdcm_of_trapezoid_weir = "USDCM Vol. 2, Storage (from memory; confirm)";
 
-MethodDescription describe() {
+MethodDescription describe_trapezoid_weir() {
   MethodDescription about;
   about.id = "trapezoid-weir";
   about.title = "Broad trapezoidal crest";
@@ -28,23 +26,25 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &trapezoid_weir);
-  method.required({"length", "L", "length of the level crest, across the flow"}, &Inputs::length,
-                  unit::foot, AllowedRange::positive_to(1e5));
-  method.required({"head", "H", "head over the crest"}, &Inputs::head, unit::foot,
+DescribedTrapezoidWeir build_trapezoid_weir() {
+  DescribedTrapezoidWeir method(describe_trapezoid_weir(), &trapezoid_weir);
+  method.required({"length", "L", "length of the level crest, across the flow"},
+                  &TrapezoidWeirInputs::length, unit::foot, AllowedRange::positive_to(1e5));
+  method.required({"head", "H", "head over the crest"}, &TrapezoidWeirInputs::head, unit::foot,
                   AllowedRange::positive_to(100));
   method.defaulted({"side_slope", "Z", "horizontal for 1 vertical at the ends"},
-                   &Inputs::side_slope, unit::number, AllowedRange::between(0, 50));
-  method.defaulted({"coefficient", "C", "weir coefficient, ft units"}, &Inputs::coefficient,
-                   unit::number, AllowedRange::between(1.5, 4.5));
-  method.output({"rectangle", "", "over the level crest"}, &Result::rectangle,
+                   &TrapezoidWeirInputs::side_slope, unit::number, AllowedRange::between(0, 50));
+  method.defaulted({"coefficient", "C", "weir coefficient, ft units"},
+                   &TrapezoidWeirInputs::coefficient, unit::number,
+                   AllowedRange::between(1.5, 4.5));
+  method.output({"rectangle", "", "over the level crest"}, &TrapezoidWeirResult::rectangle,
                 unit::cubic_foot_per_second);
-  method.output({"sides", "", "over both sloping ends"}, &Result::sides,
+  method.output({"sides", "", "over both sloping ends"}, &TrapezoidWeirResult::sides,
                 unit::cubic_foot_per_second);
-  method.output({"discharge", "Q", "discharge"}, &Result::discharge, unit::cubic_foot_per_second);
+  method.output({"discharge", "Q", "discharge"}, &TrapezoidWeirResult::discharge,
+                unit::cubic_foot_per_second);
   method.output({"unit_discharge", "q", "over each unit of the level crest"},
-                &Result::unit_discharge, unit::square_foot_per_second);
+                &TrapezoidWeirResult::unit_discharge, unit::square_foot_per_second);
   return method;
 }
 
@@ -68,19 +68,20 @@ Expected<TrapezoidWeirResult> trapezoid_weir(const TrapezoidWeirInputs& inputs, 
   steps.given("L", "length of the level crest", measure(inputs.length));
   steps.given("H", "head over it", measure(inputs.head));
   steps.given("Z", "side slope of the ends", measure(inputs.side_slope));
-  steps.given("C", "weir coefficient, ft units", measure(inputs.coefficient), usdcm);
+  steps.given("C", "weir coefficient, ft units", measure(inputs.coefficient),
+              usdcm_of_trapezoid_weir);
   steps.computed("", "over the level crest", "C·L·H^1.5 (ft, ft³/s)", measure(result.rectangle),
-                 usdcm);
+                 usdcm_of_trapezoid_weir);
   steps.computed("", "over both sloping ends", "(4/5)·C·Z·H^2.5 (ft, ft³/s)", measure(result.sides),
-                 usdcm);
+                 usdcm_of_trapezoid_weir);
   steps.computed("Q", "discharge", "both together", measure(result.discharge));
   steps.computed("q", "over each unit of the level crest", "C·H^1.5 (ft, ft²/s)",
-                 measure(result.unit_discharge), usdcm);
+                 measure(result.unit_discharge), usdcm_of_trapezoid_weir);
   return result;
 }
 
 const Method& trapezoid_weir_method() {
-  static const Described method = build();
+  static const DescribedTrapezoidWeir method = build_trapezoid_weir();
   return method;
 }
 

@@ -7,10 +7,8 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = BareSoilShearInputs;
-using Result = BareSoilShearResult;
-
-const char* const hec15 = "FHWA HEC-15 3rd ed. (2005) ch. 4 (from memory; confirm)";
+const char* const hec15_of_bare_soil_shear =
+    "FHWA HEC-15 3rd ed. (2005) ch. 4 (from memory; confirm)";
 
 /// Finer soil than this, in mm, has the least permissible shear and roughness.
 constexpr double coarse_from_mm = 1.3;
@@ -42,25 +40,25 @@ Problem missing(const char* key, const char* what) {
   return {"missing-input", what, "", std::string("/") + key, ""};
 }
 
-Expected<Result> without_cohesion(const Inputs& in, Steps& steps) {
+Expected<BareSoilShearResult> without_cohesion(const BareSoilShearInputs& in, Steps& steps) {
   if (!in.d75) return missing("d75", "Soil without cohesion needs its grain size D75.");
   const double D75 = in.d75->millimeters();
   const bool coarse = D75 >= coarse_from_mm;
-  Result result;
+  BareSoilShearResult result;
   result.permissible_shear = Stress::pascals(coarse ? 0.75 * D75 : 1.0);
   result.roughness =
       Dimensionless::number(coarse ? 0.015 * std::pow(D75, 1.0 / 6.0) : fine_roughness);
   steps.given_rock("D75", "grain size of which 75 % is finer", *in.d75);
   steps.computed("τp", "permissible shear of the soil",
                  coarse ? "0.75·D75 (N/m², mm)" : "1.0 N/m², D75 below 1.3 mm",
-                 measure(result.permissible_shear), hec15);
+                 measure(result.permissible_shear), hec15_of_bare_soil_shear);
   steps.computed("ns", "roughness of the soil",
                  coarse ? "0.015·D75^(1/6) (mm)" : "0.016, D75 below 1.3 mm",
-                 measure(result.roughness), hec15);
+                 measure(result.roughness), hec15_of_bare_soil_shear);
   return result;
 }
 
-Problems missing_of_cohesive(const Inputs& in) {
+Problems missing_of_cohesive(const BareSoilShearInputs& in) {
   Problems problems;
   if (!in.plasticity_index) {
     problems.push_back(missing("plasticity_index", "Cohesive soil needs its plasticity index."));
@@ -77,7 +75,7 @@ Problems missing_of_cohesive(const Inputs& in) {
   return problems;
 }
 
-Expected<Result> cohesive(const Inputs& in, Steps& steps) {
+Expected<BareSoilShearResult> cohesive(const BareSoilShearInputs& in, Steps& steps) {
   const Problems problems = missing_of_cohesive(in);
   if (!problems.empty()) return problems;
   const double PI = in.plasticity_index->number();
@@ -85,15 +83,15 @@ Expected<Result> cohesive(const Inputs& in, Steps& steps) {
   for (const auto& c : published) {
     if (c.soil != in.soil || c.above_20 != (PI > 20)) continue;
     const double tau = (c.c1 * PI * PI + c.c2 * PI + c.c3) * std::pow(c.c4 + c.c5 * e, 2) * c.c6;
-    Result result;
+    BareSoilShearResult result;
     result.permissible_shear = Stress::pascals(tau);
     result.roughness = Dimensionless::number(fine_roughness);
     steps.given("PI", "plasticity index", measure(*in.plasticity_index));
     steps.given("e", "void ratio", measure(*in.void_ratio));
     steps.computed("τp", "permissible shear of the soil",
                    "(c1·PI² + c2·PI + c3)·(c4 + c5·e)²·c6, c1 to c6 by soil group (N/m²)",
-                   measure(result.permissible_shear), hec15);
-    steps.given("ns", "roughness of the soil", measure(result.roughness), hec15);
+                   measure(result.permissible_shear), hec15_of_bare_soil_shear);
+    steps.given("ns", "roughness of the soil", measure(result.roughness), hec15_of_bare_soil_shear);
     return result;
   }
   return Problem{"no-coefficients",
@@ -101,7 +99,7 @@ Expected<Result> cohesive(const Inputs& in, Steps& steps) {
                  "/plasticity_index", "fat clay (ch) above 20"};
 }
 
-MethodDescription describe() {
+MethodDescription describe_bare_soil_shear() {
   MethodDescription about;
   about.id = "bare-soil-shear";
   about.title = "Permissible shear of bare soil";
@@ -115,12 +113,14 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &bare_soil_shear);
+TypedMethod<BareSoilShearInputs, BareSoilShearResult> build_bare_soil_shear() {
+  TypedMethod<BareSoilShearInputs, BareSoilShearResult> method(describe_bare_soil_shear(),
+                                                               &bare_soil_shear);
   describe_cover_soil(method);
   method.output({"permissible_shear", "τp", "permissible shear of the soil"},
-                &Result::permissible_shear, unit::pascal);
-  method.output({"roughness", "ns", "roughness of the soil"}, &Result::roughness, unit::number);
+                &BareSoilShearResult::permissible_shear, unit::pascal);
+  method.output({"roughness", "ns", "roughness of the soil"}, &BareSoilShearResult::roughness,
+                unit::number);
   return method;
 }
 
@@ -132,7 +132,8 @@ Expected<BareSoilShearResult> bare_soil_shear(const BareSoilShearInputs& inputs,
 }
 
 const Method& bare_soil_shear_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BareSoilShearInputs, BareSoilShearResult> method =
+      build_bare_soil_shear();
   return method;
 }
 

@@ -2,14 +2,13 @@
 
 #include <cmath>
 
+#include "engine/quantity/rounding.h"
+
 namespace proofstone {
 
 namespace {
 
-using Inputs = BlanketAnchorsInputs;
-using Result = BlanketAnchorsResult;
-
-const char* const practice = "common practice";
+const char* const practice_of_blanket_anchors = "common practice";
 const char* const guideline =
     "Installation guideline of a blanket maker, Colorado DRMS record 911390 p. 24";
 
@@ -26,10 +25,7 @@ double wanted_density(AnchorPlace place) {
   return 3.5;
 }
 
-/// A count that is whole but for rounding is not one more.
-double whole(double number) { return std::ceil(number - 1e-9); }
-
-MethodDescription describe() {
+MethodDescription describe_blanket_anchors() {
   MethodDescription about;
   about.id = "blanket-anchors";
   about.title = "Stakes and staples of a blanket";
@@ -38,45 +34,51 @@ MethodDescription describe() {
       "whether "
       "the grid is as dense as usual.";
   about.group = MethodGroup::cover;
-  about.sources = {{practice, "densities by slope and flow; the grid is arithmetic",
-                    SourceStanding::common_practice},
-                   {guideline, "fasteners 1 to 3 ft apart in the bottom of anchor trenches",
-                    SourceStanding::published}};
+  about.sources = {
+      {practice_of_blanket_anchors, "densities by slope and flow; the grid is arithmetic",
+       SourceStanding::common_practice},
+      {guideline, "fasteners 1 to 3 ft apart in the bottom of anchor trenches",
+       SourceStanding::published}};
   about.cautions = {
       "The maker's own pattern stands before these densities.",
       "A stake holds in the soil below the topsoil: in loose topsoil alone it pulls out."};
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &blanket_anchors);
-  method.required({"area", "A", "area that is covered, along the ground"}, &Inputs::area,
-                  unit::square_foot, AllowedRange::positive_to(1e8));
-  method.required({"spacing", "g", "spacing of the grid"}, &Inputs::spacing, unit::foot,
-                  AllowedRange::between(0.25, 20));
-  method.optional({"perimeter", "L", "length of edges held in trenches"}, &Inputs::perimeter,
-                  unit::foot, AllowedRange::between(0, 1e6), "no edges counted");
-  method.optional({"edge_spacing", "s", "spacing along the edges"}, &Inputs::edge_spacing,
-                  unit::foot, AllowedRange::between(0.25, 20), "the spacing of the grid");
+TypedMethod<BlanketAnchorsInputs, BlanketAnchorsResult> build_blanket_anchors() {
+  TypedMethod<BlanketAnchorsInputs, BlanketAnchorsResult> method(describe_blanket_anchors(),
+                                                                 &blanket_anchors);
+  method.required({"area", "A", "area that is covered, along the ground"},
+                  &BlanketAnchorsInputs::area, unit::square_foot, AllowedRange::positive_to(1e8));
+  method.required({"spacing", "g", "spacing of the grid"}, &BlanketAnchorsInputs::spacing,
+                  unit::foot, AllowedRange::between(0.25, 20));
+  method.optional({"perimeter", "L", "length of edges held in trenches"},
+                  &BlanketAnchorsInputs::perimeter, unit::foot, AllowedRange::between(0, 1e6),
+                  "no edges counted");
+  method.optional({"edge_spacing", "s", "spacing along the edges"},
+                  &BlanketAnchorsInputs::edge_spacing, unit::foot, AllowedRange::between(0.25, 20),
+                  "the spacing of the grid");
   using Option = ChoiceOption<AnchorPlace>;
-  method.choice({"place", "", "where the blanket lies"}, &Inputs::place,
+  method.choice({"place", "", "where the blanket lies"}, &BlanketAnchorsInputs::place,
                 {Option{AnchorPlace::gentle_slope, "gentle-slope", "3H:1V or flatter"},
                  Option{AnchorPlace::steep_slope, "steep-slope", "steeper than 3H:1V"},
                  Option{AnchorPlace::channel, "channel", "in a channel or high flow"}});
-  method.output({"per_square_yard", "ρ", "for each square yard"}, &Result::per_square_yard,
-                unit::number);
+  method.output({"per_square_yard", "ρ", "for each square yard"},
+                &BlanketAnchorsResult::per_square_yard, unit::number);
   method.output({"wanted_per_square_yard", "ρ_w", "usual for each square yard"},
-                &Result::wanted_per_square_yard, unit::number);
-  method.output({"wanted_spacing", "g_w", "grid as dense as usual"}, &Result::wanted_spacing,
-                unit::foot);
-  method.output({"in_field", "N_f", "in the field"}, &Result::in_field, unit::number);
-  method.output({"along_edges", "N_e", "along the edges"}, &Result::along_edges, unit::number);
-  method.output({"total", "N", "in all"}, &Result::total, unit::number);
-  method.limit({"Grid at least as dense as usual", practice}, [](const Inputs& in) {
-    const double yards = in.spacing.feet() / 3;
-    return 1 / (yards * yards) >= wanted_density(in.place) - 1e-9;
-  });
-  method.limit({"Edges held every 1 to 3 ft", guideline}, [](const Inputs& in) {
+                &BlanketAnchorsResult::wanted_per_square_yard, unit::number);
+  method.output({"wanted_spacing", "g_w", "grid as dense as usual"},
+                &BlanketAnchorsResult::wanted_spacing, unit::foot);
+  method.output({"in_field", "N_f", "in the field"}, &BlanketAnchorsResult::in_field, unit::number);
+  method.output({"along_edges", "N_e", "along the edges"}, &BlanketAnchorsResult::along_edges,
+                unit::number);
+  method.output({"total", "N", "in all"}, &BlanketAnchorsResult::total, unit::number);
+  method.limit({"Grid at least as dense as usual", practice_of_blanket_anchors},
+               [](const BlanketAnchorsInputs& in) {
+                 const double yards = in.spacing.feet() / 3;
+                 return 1 / (yards * yards) >= wanted_density(in.place) - 1e-9;
+               });
+  method.limit({"Edges held every 1 to 3 ft", guideline}, [](const BlanketAnchorsInputs& in) {
     const double feet = in.edge_spacing.value_or(in.spacing).feet();
     return !in.perimeter || (feet > 1 - 1e-9 && feet < 3 + 1e-9);
   });
@@ -91,20 +93,20 @@ Expected<BlanketAnchorsResult> blanket_anchors(const BlanketAnchorsInputs& input
   const double rho = 9 / (g * g);
   const double wanted = wanted_density(inputs.place);
 
-  Result result;
+  BlanketAnchorsResult result;
   result.per_square_yard = Dimensionless::number(rho);
   result.wanted_per_square_yard = Dimensionless::number(wanted);
   result.wanted_spacing = Length::feet(std::sqrt(9 / wanted));
-  result.in_field = Dimensionless::number(whole(A * rho));
+  result.in_field = Dimensionless::number(rounded_up(A * rho));
   steps.given("A", "area that is covered", measure(inputs.area));
   steps.given("g", "spacing of the grid", measure(inputs.spacing));
   steps.computed("ρ", "for each square yard", "9/g² (g in ft)", measure(result.per_square_yard));
   steps.given("ρ_w", "usual for each square yard", measure(result.wanted_per_square_yard),
-              practice);
+              practice_of_blanket_anchors);
   steps.computed("N_f", "in the field", "A·ρ, rounded up", measure(result.in_field));
   if (inputs.perimeter) {
     const Length spacing = inputs.edge_spacing.value_or(inputs.spacing);
-    result.along_edges = Dimensionless::number(whole(*inputs.perimeter / spacing) + 1);
+    result.along_edges = Dimensionless::number(rounded_up(*inputs.perimeter / spacing) + 1);
     steps.given("L", "length of edges held in trenches", measure(*inputs.perimeter));
     steps.given("s", "spacing along the edges", measure(spacing));
     steps.computed("N_e", "along the edges", "L/s + 1", measure(result.along_edges));
@@ -115,7 +117,8 @@ Expected<BlanketAnchorsResult> blanket_anchors(const BlanketAnchorsInputs& input
 }
 
 const Method& blanket_anchors_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BlanketAnchorsInputs, BlanketAnchorsResult> method =
+      build_blanket_anchors();
   return method;
 }
 

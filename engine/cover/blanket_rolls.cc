@@ -3,19 +3,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/quantity/rounding.h"
+
 namespace proofstone {
 
 namespace {
 
-using Inputs = BlanketRollsInputs;
-using Result = BlanketRollsResult;
+const char* const practice_of_blanket_rolls = "common practice";
 
-const char* const practice = "common practice";
-
-/// A count that is whole but for rounding is not one more.
-double whole(double number) { return std::ceil(number - 1e-9); }
-
-MethodDescription describe() {
+MethodDescription describe_blanket_rolls() {
   MethodDescription about;
   about.id = "blanket-rolls";
   about.title = "Rolls of a blanket on a bank";
@@ -24,7 +20,7 @@ MethodDescription describe() {
       "takes.";
   about.group = MethodGroup::cover;
   about.sources = {{"computed", "geometry of strips with overlaps", SourceStanding::computed},
-                   {practice, "overlap of 12 in at ends and 4 to 6 in at sides",
+                   {practice_of_blanket_rolls, "overlap of 12 in at ends and 4 to 6 in at sides",
                     SourceStanding::common_practice}};
   about.cautions = {
       "On a stream bank the upstream piece laps over the downstream one and the upper strip over "
@@ -33,44 +29,47 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &blanket_rolls);
-  method.required({"height", "h", "height of the covered slope"}, &Inputs::height, unit::foot,
-                  AllowedRange::positive_to(500));
-  method.required({"side_slope", "z", "horizontal for 1 vertical"}, &Inputs::side_slope,
+TypedMethod<BlanketRollsInputs, BlanketRollsResult> build_blanket_rolls() {
+  TypedMethod<BlanketRollsInputs, BlanketRollsResult> method(describe_blanket_rolls(),
+                                                             &blanket_rolls);
+  method.required({"height", "h", "height of the covered slope"}, &BlanketRollsInputs::height,
+                  unit::foot, AllowedRange::positive_to(500));
+  method.required({"side_slope", "z", "horizontal for 1 vertical"}, &BlanketRollsInputs::side_slope,
                   unit::number, AllowedRange::between(0.25, 50));
-  method.required({"length", "L", "length along the stream"}, &Inputs::length, unit::foot,
-                  AllowedRange::positive_to(1e6));
+  method.required({"length", "L", "length along the stream"}, &BlanketRollsInputs::length,
+                  unit::foot, AllowedRange::positive_to(1e6));
   method.defaulted({"in_trenches", "e", "more that the trenches take up, down the slope"},
-                   &Inputs::in_trenches, unit::foot, AllowedRange::between(0, 20));
-  method.required({"roll_width", "W", "width of a roll"}, &Inputs::roll_width, unit::foot,
-                  AllowedRange::positive_to(40));
-  method.required({"roll_length", "R", "length of a roll"}, &Inputs::roll_length, unit::foot,
-                  AllowedRange::positive_to(2000));
-  method.defaulted({"side_overlap", "o_s", "overlap at the sides"}, &Inputs::side_overlap,
+                   &BlanketRollsInputs::in_trenches, unit::foot, AllowedRange::between(0, 20));
+  method.required({"roll_width", "W", "width of a roll"}, &BlanketRollsInputs::roll_width,
+                  unit::foot, AllowedRange::positive_to(40));
+  method.required({"roll_length", "R", "length of a roll"}, &BlanketRollsInputs::roll_length,
+                  unit::foot, AllowedRange::positive_to(2000));
+  method.defaulted({"side_overlap", "o_s", "overlap at the sides"},
+                   &BlanketRollsInputs::side_overlap, unit::inch, AllowedRange::between(0, 120));
+  method.defaulted({"end_overlap", "o_e", "overlap at the ends"}, &BlanketRollsInputs::end_overlap,
                    unit::inch, AllowedRange::between(0, 120));
-  method.defaulted({"end_overlap", "o_e", "overlap at the ends"}, &Inputs::end_overlap, unit::inch,
-                   AllowedRange::between(0, 120));
   using Option = ChoiceOption<RollDirection>;
-  method.choice({"direction", "", "which way the rolls run"}, &Inputs::direction,
+  method.choice({"direction", "", "which way the rolls run"}, &BlanketRollsInputs::direction,
                 {Option{RollDirection::along_stream, "along-stream", "with the water"},
                  Option{RollDirection::down_slope, "down-slope", "from top to toe"}});
-  method.output({"slope_length", "ℓ", "length of the slope"}, &Result::slope_length, unit::foot);
-  method.output({"roll_area", "A_r", "area of a roll"}, &Result::roll_area, unit::square_foot);
-  method.output({"roll_covers", "A_c", "area a roll covers within its overlaps"},
-                &Result::roll_covers, unit::square_foot);
-  method.output({"area", "A", "area to cover, with the trenches"}, &Result::area,
+  method.output({"slope_length", "ℓ", "length of the slope"}, &BlanketRollsResult::slope_length,
+                unit::foot);
+  method.output({"roll_area", "A_r", "area of a roll"}, &BlanketRollsResult::roll_area,
                 unit::square_foot);
-  method.output({"strips", "n", "strips side by side"}, &Result::strips, unit::number);
-  method.output({"rolls", "N", "rolls"}, &Result::rolls, unit::number);
-  method.limit({"Overlap of at least 12 in at ends and 4 in at sides", practice},
-               [](const Inputs& in) {
+  method.output({"roll_covers", "A_c", "area a roll covers within its overlaps"},
+                &BlanketRollsResult::roll_covers, unit::square_foot);
+  method.output({"area", "A", "area to cover, with the trenches"}, &BlanketRollsResult::area,
+                unit::square_foot);
+  method.output({"strips", "n", "strips side by side"}, &BlanketRollsResult::strips, unit::number);
+  method.output({"rolls", "N", "rolls"}, &BlanketRollsResult::rolls, unit::number);
+  method.limit({"Overlap of at least 12 in at ends and 4 in at sides", practice_of_blanket_rolls},
+               [](const BlanketRollsInputs& in) {
                  return in.end_overlap.inches() > 12 - 1e-9 && in.side_overlap.inches() > 4 - 1e-9;
                });
   return method;
 }
 
-void explain(const Inputs& in, const Result& result, Steps& steps) {
+void explain(const BlanketRollsInputs& in, const BlanketRollsResult& result, Steps& steps) {
   steps.given("h", "height of the covered slope", measure(in.height));
   steps.given("z", "horizontal for 1 vertical", measure(in.side_slope));
   steps.computed("ℓ", "length of the slope", "h·√(1 + z²)", measure(result.slope_length));
@@ -99,7 +98,7 @@ Expected<BlanketRollsResult> blanket_rolls(const BlanketRollsInputs& inputs, Ste
                    W > 0 ? "/end_overlap" : "/side_overlap", "less than the roll"};
   }
   const double z = inputs.side_slope.number();
-  Result result;
+  BlanketRollsResult result;
   result.slope_length = inputs.height * std::sqrt(1 + z * z);
   const double down = (result.slope_length + inputs.in_trenches).meters();
   const double along = inputs.length.meters();
@@ -109,15 +108,15 @@ Expected<BlanketRollsResult> blanket_rolls(const BlanketRollsInputs& inputs, Ste
   const bool with_water = inputs.direction == RollDirection::along_stream;
   const double across = (with_water ? down : along) - inputs.side_overlap.meters();
   const double lengthwise = (with_water ? along : down) - inputs.end_overlap.meters();
-  const double strips = std::max(1.0, whole(across / W));
+  const double strips = std::max(1.0, rounded_up(across / W));
   result.strips = Dimensionless::number(strips);
-  result.rolls = Dimensionless::number(std::max(1.0, whole(strips * lengthwise / R)));
+  result.rolls = Dimensionless::number(std::max(1.0, rounded_up(strips * lengthwise / R)));
   explain(inputs, result, steps);
   return result;
 }
 
 const Method& blanket_rolls_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BlanketRollsInputs, BlanketRollsResult> method = build_blanket_rolls();
   return method;
 }
 

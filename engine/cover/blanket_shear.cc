@@ -6,12 +6,10 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = BlanketShearInputs;
-using Result = BlanketShearResult;
+const char* const hec15_of_blanket_shear =
+    "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
 
-const char* const hec15 = "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
-
-MethodDescription describe() {
+MethodDescription describe_blanket_shear() {
   MethodDescription about;
   about.id = "blanket-shear";
   about.title = "Shear of a blanket: by its seed bed and by the table";
@@ -30,36 +28,40 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &blanket_shear);
+TypedMethod<BlanketShearInputs, BlanketShearResult> build_blanket_shear() {
+  TypedMethod<BlanketShearInputs, BlanketShearResult> method(describe_blanket_shear(),
+                                                             &blanket_shear);
   method.required({"tested_shear", "τl", "applied shear with 12.5 mm of soil loss in the test"},
-                  &Inputs::tested_shear, unit::pound_per_square_foot,
+                  &BlanketShearInputs::tested_shear, unit::pound_per_square_foot,
                   AllowedRange::positive_to(40));
-  method.required({"soil_shear", "τp,soil", "permissible shear of the soil"}, &Inputs::soil_shear,
-                  unit::pound_per_square_foot, AllowedRange::positive_to(5));
+  method.required({"soil_shear", "τp,soil", "permissible shear of the soil"},
+                  &BlanketShearInputs::soil_shear, unit::pound_per_square_foot,
+                  AllowedRange::positive_to(5));
   method.optional({"tabulated_shear", "τ_tab", "permissible shear tabulated for the type"},
-                  &Inputs::tabulated_shear, unit::pound_per_square_foot,
+                  &BlanketShearInputs::tabulated_shear, unit::pound_per_square_foot,
                   AllowedRange::positive_to(40), "the tested shear");
-  method.optional({"applied_shear", "τd", "shear of the flow"}, &Inputs::applied_shear,
+  method.optional({"applied_shear", "τd", "shear of the flow"}, &BlanketShearInputs::applied_shear,
                   unit::pound_per_square_foot, AllowedRange::between(0, 100),
                   "only the permissible shear");
   using Option = ChoiceOption<BlanketFactor>;
-  method.choice({"factor", "α", "units of the published factor"}, &Inputs::factor,
+  method.choice({"factor", "α", "units of the published factor"}, &BlanketShearInputs::factor,
                 {Option{BlanketFactor::si, "si", "6.5 N/m²"},
                  Option{BlanketFactor::us, "us", "0.14 lb/ft²"}});
   method.output({"permissible_shear", "τp", "permissible shear of blanket and seed bed"},
-                &Result::permissible_shear, unit::pound_per_square_foot);
+                &BlanketShearResult::permissible_shear, unit::pound_per_square_foot);
   method.output({"tabulated_shear", "τ_tab", "permissible shear of the table"},
-                &Result::tabulated_shear, unit::pound_per_square_foot);
-  method.output({"share", "τp/τ_tab", "the formula over the table"}, &Result::share, unit::number);
+                &BlanketShearResult::tabulated_shear, unit::pound_per_square_foot);
+  method.output({"share", "τp/τ_tab", "the formula over the table"}, &BlanketShearResult::share,
+                unit::number);
   method.output({"effective_shear", "τe", "shear that reaches the soil at τd"},
-                &Result::effective_shear, unit::pound_per_square_foot);
-  method.limit(
-      {"Shear of the flow at most that of blanket and seed bed", hec15}, [](const Inputs& in) {
-        Steps unread;
-        const auto result = blanket_shear(in, unread);
-        return result && (!in.applied_shear || *in.applied_shear <= result->permissible_shear);
-      });
+                &BlanketShearResult::effective_shear, unit::pound_per_square_foot);
+  method.limit({"Shear of the flow at most that of blanket and seed bed", hec15_of_blanket_shear},
+               [](const BlanketShearInputs& in) {
+                 Steps unread;
+                 const auto result = blanket_shear(in, unread);
+                 return result &&
+                        (!in.applied_shear || *in.applied_shear <= result->permissible_shear);
+               });
   return method;
 }
 
@@ -70,7 +72,7 @@ Expected<BlanketShearResult> blanket_shear(const BlanketShearInputs& inputs, Ste
   const ShearThroughProduct product{
       inputs.tested_shear, si ? Stress::pascals(6.5) : Stress::pounds_per_square_foot(0.14)};
 
-  Result result;
+  BlanketShearResult result;
   result.permissible_shear = product.permissible(inputs.soil_shear);
   result.tabulated_shear = inputs.tabulated_shear.value_or(inputs.tested_shear);
   result.share = Dimensionless::number(result.permissible_shear / result.tabulated_shear);
@@ -80,20 +82,20 @@ Expected<BlanketShearResult> blanket_shear(const BlanketShearInputs& inputs, Ste
   steps.computed(
       "τp", "permissible shear of blanket and seed bed",
       si ? "(τl/α)·(τp,soil + α/4.3), α = 6.5 N/m²" : "(τl/α)·(τp,soil + α/4.3), α = 0.14 lb/ft²",
-      measure(result.permissible_shear), hec15);
+      measure(result.permissible_shear), hec15_of_blanket_shear);
   steps.given("τ_tab", "permissible shear of the table", measure(result.tabulated_shear));
   steps.computed("τp/τ_tab", "the formula over the table", "", measure(result.share));
   if (inputs.applied_shear) {
     result.effective_shear = product.effective(*inputs.applied_shear);
     steps.given("τd", "shear of the flow", measure(*inputs.applied_shear));
     steps.computed("τe", "shear that reaches the soil", "(τd − τl/4.3)·(α/τl), not below 0",
-                   measure(result.effective_shear), hec15);
+                   measure(result.effective_shear), hec15_of_blanket_shear);
   }
   return result;
 }
 
 const Method& blanket_shear_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BlanketShearInputs, BlanketShearResult> method = build_blanket_shear();
   return method;
 }
 

@@ -6,18 +6,16 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LiningLimitsInputs;
-using Result = LiningLimitsResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedLiningLimits = TypedMethod<LiningLimitsInputs, LiningLimitsResult>;
 
 const char* const fischenich =
     "Fischenich (2001), ERDC TN-EMRRP-SR-29, Table 2 (rows from memory; confirm)";
 
-const LiningLimit& row_of(const Inputs& in) {
+const LiningLimit& row_of(const LiningLimitsInputs& in) {
   return lining_limit_rows()[static_cast<std::size_t>(in.lining)];
 }
 
-MethodDescription describe() {
+MethodDescription describe_lining_limits() {
   MethodDescription about;
   about.id = "lining-limits";
   about.title = "Shear and velocity that linings bear";
@@ -38,42 +36,45 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
+void describe_lining_limits_inputs(DescribedLiningLimits& method) {
   std::vector<ChoiceOption<int>> options;
   for (std::size_t i = 0; i < lining_limit_rows().size(); ++i) {
     const LiningLimit& row = lining_limit_rows()[i];
     options.push_back({static_cast<int>(i), row.key, row.name});
   }
-  method.choice({"lining", "", "the lining"}, &Inputs::lining, options);
-  method.optional({"applied_shear", "τ", "shear of the flow on it"}, &Inputs::applied_shear,
-                  unit::pound_per_square_foot, AllowedRange::between(0, 100), "not compared");
-  method.optional({"applied_velocity", "V", "velocity of the flow"}, &Inputs::applied_velocity,
-                  unit::foot_per_second, AllowedRange::between(0, 100), "not compared");
+  method.choice({"lining", "", "the lining"}, &LiningLimitsInputs::lining, options);
+  method.optional({"applied_shear", "τ", "shear of the flow on it"},
+                  &LiningLimitsInputs::applied_shear, unit::pound_per_square_foot,
+                  AllowedRange::between(0, 100), "not compared");
+  method.optional({"applied_velocity", "V", "velocity of the flow"},
+                  &LiningLimitsInputs::applied_velocity, unit::foot_per_second,
+                  AllowedRange::between(0, 100), "not compared");
 }
 
-void describe_limits(Described& method) {
-  method.limit({"Shear of the flow at most the careful figure", fischenich}, [](const Inputs& in) {
-    return !in.applied_shear ||
-           in.applied_shear->pounds_per_square_foot() < row_of(in).shear_low + 1e-9;
-  });
+void describe_limits(DescribedLiningLimits& method) {
+  method.limit({"Shear of the flow at most the careful figure", fischenich},
+               [](const LiningLimitsInputs& in) {
+                 return !in.applied_shear ||
+                        in.applied_shear->pounds_per_square_foot() < row_of(in).shear_low + 1e-9;
+               });
   method.limit({"Velocity of the flow at most the careful figure", fischenich},
-               [](const Inputs& in) {
+               [](const LiningLimitsInputs& in) {
                  return !in.applied_velocity ||
                         in.applied_velocity->feet_per_second() < row_of(in).velocity_low + 1e-9;
                });
 }
 
-Described build() {
-  Described method(describe(), &lining_limits);
-  describe_inputs(method);
-  method.output({"shear_low", "τ", "permissible shear, the careful figure"}, &Result::shear_low,
-                unit::pound_per_square_foot);
-  method.output({"shear_high", "τ", "permissible shear, the bold figure"}, &Result::shear_high,
-                unit::pound_per_square_foot);
+DescribedLiningLimits build_lining_limits() {
+  DescribedLiningLimits method(describe_lining_limits(), &lining_limits);
+  describe_lining_limits_inputs(method);
+  method.output({"shear_low", "τ", "permissible shear, the careful figure"},
+                &LiningLimitsResult::shear_low, unit::pound_per_square_foot);
+  method.output({"shear_high", "τ", "permissible shear, the bold figure"},
+                &LiningLimitsResult::shear_high, unit::pound_per_square_foot);
   method.output({"velocity_low", "V", "permissible velocity, the careful figure"},
-                &Result::velocity_low, unit::foot_per_second);
+                &LiningLimitsResult::velocity_low, unit::foot_per_second);
   method.output({"velocity_high", "V", "permissible velocity, the bold figure"},
-                &Result::velocity_high, unit::foot_per_second);
+                &LiningLimitsResult::velocity_high, unit::foot_per_second);
   describe_limits(method);
   return method;
 }
@@ -139,7 +140,7 @@ Expected<LiningLimitsResult> lining_limits(const LiningLimitsInputs& inputs, Ste
 }
 
 const Method& lining_limits_method() {
-  static const Described method = build();
+  static const DescribedLiningLimits method = build_lining_limits();
   return method;
 }
 

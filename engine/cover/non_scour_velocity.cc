@@ -6,9 +6,6 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = NonScourVelocityInputs;
-using Result = NonScourVelocityResult;
-
 const char* const hds6 = "FHWA HDS 6, Table 3.5";
 
 constexpr double depths_ft[] = {1.3, 3.3, 6.6, 9.8};
@@ -28,7 +25,7 @@ double on_the_line(const double (&row)[columns], double depth) {
   return row[right - 1] + share * (row[right] - row[right - 1]);
 }
 
-MethodDescription describe() {
+MethodDescription describe_non_scour_velocity() {
   MethodDescription about;
   about.id = "non-scour-velocity";
   about.title = "Velocity that does not scour a bed";
@@ -42,9 +39,10 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &non_scour_velocity);
-  method.choice({"material", "", "the material"}, &Inputs::material,
+TypedMethod<NonScourVelocityInputs, NonScourVelocityResult> build_non_scour_velocity() {
+  TypedMethod<NonScourVelocityInputs, NonScourVelocityResult> method(describe_non_scour_velocity(),
+                                                                     &non_scour_velocity);
+  method.choice({"material", "", "the material"}, &NonScourVelocityInputs::material,
                 {{ScourMaterial::boulders, "boulders", "above 256 mm"},
                  {ScourMaterial::large_cobbles, "large-cobbles", "128–256 mm"},
                  {ScourMaterial::small_cobbles, "small-cobbles", "64–128 mm"},
@@ -60,10 +58,10 @@ TypedMethod<Inputs, Result> build() {
                  {ScourMaterial::heavy_sandy_loam, "heavy-sandy-loam", "heavy sandy loam"},
                  {ScourMaterial::light_sandy_loam, "light-sandy-loam", "light sandy loam"},
                  {ScourMaterial::settled_loess, "settled-loess", "settled loess"}});
-  method.required({"mean_depth", "d", "mean depth"}, &Inputs::mean_depth, unit::foot,
-                  AllowedRange::positive_to(200));
-  method.output({"velocity", "V", "velocity that does not scour"}, &Result::velocity,
-                unit::foot_per_second);
+  method.required({"mean_depth", "d", "mean depth"}, &NonScourVelocityInputs::mean_depth,
+                  unit::foot, AllowedRange::positive_to(200));
+  method.output({"velocity", "V", "velocity that does not scour"},
+                &NonScourVelocityResult::velocity, unit::foot_per_second);
   return method;
 }
 
@@ -87,7 +85,8 @@ Expected<NonScourVelocityResult> non_scour_velocity(const NonScourVelocityInputs
 }
 
 const Method& non_scour_velocity_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<NonScourVelocityInputs, NonScourVelocityResult> method =
+      build_non_scour_velocity();
   return method;
 }
 

@@ -8,13 +8,13 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = RolledProductRoughnessInputs;
-using Result = RolledProductRoughnessResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedRolledProductRoughness =
+    TypedMethod<RolledProductRoughnessInputs, RolledProductRoughnessResult>;
 
-const char* const hec15 = "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
+const char* const hec15_of_rolled_product_roughness =
+    "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
 
-MethodDescription describe() {
+MethodDescription describe_rolled_product_roughness() {
   MethodDescription about;
   about.id = "rolled-product-roughness";
   about.title = "Roughness of a blanket or mat";
@@ -25,28 +25,36 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
+void describe_rolled_product_roughness_inputs(DescribedRolledProductRoughness& method) {
   method.required({"roughness_lower", "n_lower", "n at half the middle shear"},
-                  &Inputs::roughness_lower, unit::number, AllowedRange::between(0.005, 0.5));
-  method.required({"roughness_middle", "n_mid", "n at the middle shear"}, &Inputs::roughness_middle,
-                  unit::number, AllowedRange::between(0.005, 0.5));
+                  &RolledProductRoughnessInputs::roughness_lower, unit::number,
+                  AllowedRange::between(0.005, 0.5));
+  method.required({"roughness_middle", "n_mid", "n at the middle shear"},
+                  &RolledProductRoughnessInputs::roughness_middle, unit::number,
+                  AllowedRange::between(0.005, 0.5));
   method.required({"roughness_upper", "n_upper", "n at twice the middle shear"},
-                  &Inputs::roughness_upper, unit::number, AllowedRange::between(0.005, 0.5));
-  method.required({"middle_shear", "τ_mid", "middle shear of the tests"}, &Inputs::middle_shear,
-                  unit::pascal, AllowedRange::positive_to(2000));
-  method.required({"shear", "τo", "mean shear of the flow"}, &Inputs::shear, unit::pascal,
-                  AllowedRange::positive_to(5000));
+                  &RolledProductRoughnessInputs::roughness_upper, unit::number,
+                  AllowedRange::between(0.005, 0.5));
+  method.required({"middle_shear", "τ_mid", "middle shear of the tests"},
+                  &RolledProductRoughnessInputs::middle_shear, unit::pascal,
+                  AllowedRange::positive_to(2000));
+  method.required({"shear", "τo", "mean shear of the flow"}, &RolledProductRoughnessInputs::shear,
+                  unit::pascal, AllowedRange::positive_to(5000));
 }
 
-Described build() {
-  Described method(describe(), &rolled_product_roughness);
-  describe_inputs(method);
-  method.output({"a", "a", "coefficient, N/m²"}, &Result::a, unit::number);
-  method.output({"b", "b", "exponent"}, &Result::b, unit::number);
-  method.output({"roughness", "n", "roughness at that shear"}, &Result::roughness, unit::number);
-  method.limit(
-      {"Shear between half and twice the middle shear of the tests", hec15},
-      [](const Inputs& in) { return PublishedRange{0.5, 2}.holds(in.shear / in.middle_shear); });
+DescribedRolledProductRoughness build_rolled_product_roughness() {
+  DescribedRolledProductRoughness method(describe_rolled_product_roughness(),
+                                         &rolled_product_roughness);
+  describe_rolled_product_roughness_inputs(method);
+  method.output({"a", "a", "coefficient, N/m²"}, &RolledProductRoughnessResult::a, unit::number);
+  method.output({"b", "b", "exponent"}, &RolledProductRoughnessResult::b, unit::number);
+  method.output({"roughness", "n", "roughness at that shear"},
+                &RolledProductRoughnessResult::roughness, unit::number);
+  method.limit({"Shear between half and twice the middle shear of the tests",
+                hec15_of_rolled_product_roughness},
+               [](const RolledProductRoughnessInputs& in) {
+                 return PublishedRange{0.5, 2}.holds(in.shear / in.middle_shear);
+               });
   return method;
 }
 
@@ -77,15 +85,17 @@ Expected<RolledProductRoughnessResult> rolled_product_roughness(
   steps.given("n_upper", "n at twice the middle shear", measure(inputs.roughness_upper));
   steps.given("τ_mid", "middle shear of the tests", measure(inputs.middle_shear));
   steps.computed("b", "exponent", "−√[ln(n_lower/n_mid)·ln(n_mid/n_upper)]/0.693",
-                 measure(result.b), hec15);
-  steps.computed("a", "coefficient", "n_mid/τ_mid^b (N/m²)", measure(result.a), hec15);
+                 measure(result.b), hec15_of_rolled_product_roughness);
+  steps.computed("a", "coefficient", "n_mid/τ_mid^b (N/m²)", measure(result.a),
+                 hec15_of_rolled_product_roughness);
   steps.given("τo", "mean shear of the flow", measure(inputs.shear));
-  steps.computed("n", "roughness at that shear", "a·τo^b", measure(result.roughness), hec15);
+  steps.computed("n", "roughness at that shear", "a·τo^b", measure(result.roughness),
+                 hec15_of_rolled_product_roughness);
   return result;
 }
 
 const Method& rolled_product_roughness_method() {
-  static const Described method = build();
+  static const DescribedRolledProductRoughness method = build_rolled_product_roughness();
   return method;
 }
 

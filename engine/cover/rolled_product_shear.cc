@@ -6,14 +6,12 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = RolledProductShearInputs;
-using Result = RolledProductShearResult;
-
-const char* const hec15 = "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
+const char* const hec15_of_rolled_product_shear =
+    "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
 
 constexpr Stress alpha = Stress::pascals(6.5);
 
-MethodDescription describe() {
+MethodDescription describe_rolled_product_shear() {
   MethodDescription about;
   about.id = "rolled-product-shear";
   about.title = "Blanket or mat on bare soil";
@@ -31,24 +29,29 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &rolled_product_shear);
+TypedMethod<RolledProductShearInputs, RolledProductShearResult> build_rolled_product_shear() {
+  TypedMethod<RolledProductShearInputs, RolledProductShearResult> method(
+      describe_rolled_product_shear(), &rolled_product_shear);
   method.required({"tested_shear", "τl", "applied shear with 12.5 mm of soil loss in the test"},
-                  &Inputs::tested_shear, unit::pascal, AllowedRange::positive_to(2000));
-  method.optional({"applied_shear", "τd", "shear of the flow"}, &Inputs::applied_shear,
-                  unit::pascal, AllowedRange::between(0, 5000), "only the permissible shear");
+                  &RolledProductShearInputs::tested_shear, unit::pascal,
+                  AllowedRange::positive_to(2000));
+  method.optional({"applied_shear", "τd", "shear of the flow"},
+                  &RolledProductShearInputs::applied_shear, unit::pascal,
+                  AllowedRange::between(0, 5000), "only the permissible shear");
   describe_cover_soil(method);
-  method.output({"soil_shear", "τp,soil", "permissible shear of the soil"}, &Result::soil_shear,
-                unit::pascal);
+  method.output({"soil_shear", "τp,soil", "permissible shear of the soil"},
+                &RolledProductShearResult::soil_shear, unit::pascal);
   method.output({"permissible_shear", "τp", "permissible shear of product and soil"},
-                &Result::permissible_shear, unit::pascal);
+                &RolledProductShearResult::permissible_shear, unit::pascal);
   method.output({"effective_shear", "τe", "shear that reaches the soil at τd"},
-                &Result::effective_shear, unit::pascal);
-  method.limit({"Permissible shear at least the shear of the flow", hec15}, [](const Inputs& in) {
-    Steps unread;
-    const auto result = rolled_product_shear(in, unread);
-    return result && (!in.applied_shear || *in.applied_shear <= result->permissible_shear);
-  });
+                &RolledProductShearResult::effective_shear, unit::pascal);
+  method.limit({"Permissible shear at least the shear of the flow", hec15_of_rolled_product_shear},
+               [](const RolledProductShearInputs& in) {
+                 Steps unread;
+                 const auto result = rolled_product_shear(in, unread);
+                 return result &&
+                        (!in.applied_shear || *in.applied_shear <= result->permissible_shear);
+               });
   return method;
 }
 
@@ -67,18 +70,19 @@ Expected<RolledProductShearResult> rolled_product_shear(const RolledProductShear
               measure(inputs.tested_shear));
   steps.computed("τp", "permissible shear of product and soil",
                  "(τl/α)·(τp,soil + α/4.3), α = 6.5 N/m²", measure(result.permissible_shear),
-                 hec15);
+                 hec15_of_rolled_product_shear);
   if (inputs.applied_shear) {
     result.effective_shear = product.effective(*inputs.applied_shear);
     steps.given("τd", "shear of the flow", measure(*inputs.applied_shear));
     steps.computed("τe", "shear that reaches the soil", "(τd − τl/4.3)·(α/τl), not below 0",
-                   measure(result.effective_shear), hec15);
+                   measure(result.effective_shear), hec15_of_rolled_product_shear);
   }
   return result;
 }
 
 const Method& rolled_product_shear_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<RolledProductShearInputs, RolledProductShearResult> method =
+      build_rolled_product_shear();
   return method;
 }
 

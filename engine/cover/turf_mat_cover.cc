@@ -4,13 +4,12 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = TurfMatCoverInputs;
-using Result = TurfMatCoverResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedTurfMatCover = TypedMethod<TurfMatCoverInputs, TurfMatCoverResult>;
 
-const char* const hec15 = "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
+const char* const hec15_of_turf_mat_cover =
+    "FHWA HEC-15 3rd ed. (2005) ch. 5 (from memory; confirm)";
 
-MethodDescription describe() {
+MethodDescription describe_turf_mat_cover() {
   MethodDescription about;
   about.id = "turf-mat-cover";
   about.title = "Cover factor of a turf-reinforcement mat";
@@ -23,15 +22,16 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &turf_mat_cover);
+DescribedTurfMatCover build_turf_mat_cover() {
+  DescribedTurfMatCover method(describe_turf_mat_cover(), &turf_mat_cover);
   method.required({"grass_shear", "τp,veg", "permissible shear of the grass alone in the test"},
-                  &Inputs::grass_shear, unit::pascal, AllowedRange::positive_to(2000));
+                  &TurfMatCoverInputs::grass_shear, unit::pascal, AllowedRange::positive_to(2000));
   method.required({"mat_shear", "τp,mat", "permissible shear of grass and mat in the test"},
-                  &Inputs::mat_shear, unit::pascal, AllowedRange::positive_to(5000));
+                  &TurfMatCoverInputs::mat_shear, unit::pascal, AllowedRange::positive_to(5000));
   method.required({"grass_cover", "Cf,veg", "cover factor of the grass in the test"},
-                  &Inputs::grass_cover, unit::number, AllowedRange::positive_to(1));
-  method.output({"cover", "Cf", "cover factor with the mat"}, &Result::cover, unit::number);
+                  &TurfMatCoverInputs::grass_cover, unit::number, AllowedRange::positive_to(1));
+  method.output({"cover", "Cf", "cover factor with the mat"}, &TurfMatCoverResult::cover,
+                unit::number);
   return method;
 }
 
@@ -49,12 +49,12 @@ Expected<TurfMatCoverResult> turf_mat_cover(const TurfMatCoverInputs& inputs, St
   steps.given("τp,mat", "grass and mat", measure(inputs.mat_shear));
   steps.given("Cf,veg", "cover factor of the grass", measure(inputs.grass_cover));
   steps.computed("Cf", "cover factor with the mat", "1 − (τp,veg/τp,mat)·(1 − Cf,veg)",
-                 measure(result.cover), hec15);
+                 measure(result.cover), hec15_of_turf_mat_cover);
   return result;
 }
 
 const Method& turf_mat_cover_method() {
-  static const Described method = build();
+  static const DescribedTurfMatCover method = build_turf_mat_cover();
   return method;
 }
 

@@ -4,9 +4,6 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = VegetatedVelocityInputs;
-using Result = VegetatedVelocityResult;
-
 const char* const tp61 =
     "SCS-TP-61, Handbook of Channel Design for Soil and Water Conservation, as "
     "a reprint has it";
@@ -29,7 +26,7 @@ constexpr ListedVelocity listed[] = {{GrassSpecies::bermudagrass, 0.05, 8, 6},
                                      {GrassSpecies::lespedeza_lovegrass_group, 0.05, 3.5, 2.5},
                                      {GrassSpecies::annuals, 0.05, 3.5, 2.5}};
 
-MethodDescription describe() {
+MethodDescription describe_vegetated_velocity() {
   MethodDescription about;
   about.id = "vegetated-velocity";
   about.title = "Velocity that grass bears";
@@ -46,9 +43,10 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &vegetated_velocity);
-  method.choice({"species", "", "the plants"}, &Inputs::species,
+TypedMethod<VegetatedVelocityInputs, VegetatedVelocityResult> build_vegetated_velocity() {
+  TypedMethod<VegetatedVelocityInputs, VegetatedVelocityResult> method(
+      describe_vegetated_velocity(), &vegetated_velocity);
+  method.choice({"species", "", "the plants"}, &VegetatedVelocityInputs::species,
                 {{GrassSpecies::bermudagrass, "bermudagrass", "bermudagrass"},
                  {GrassSpecies::bluegrass_brome_grama, "bluegrass-brome-grama",
                   "bluegrass, smooth brome, blue grama"},
@@ -56,12 +54,12 @@ TypedMethod<Inputs, Result> build() {
                  {GrassSpecies::lespedeza_lovegrass_group, "lespedeza-lovegrass-group",
                   "lespedeza, weeping lovegrass, alfalfa, red fescue"},
                  {GrassSpecies::annuals, "annuals", "annuals, for a season"}});
-  method.choice({"soil", "", "the soil under them"}, &Inputs::soil,
+  method.choice({"soil", "", "the soil under them"}, &VegetatedVelocityInputs::soil,
                 {{SoilErodibility::resistant, "resistant", "erosion-resistant"},
                  {SoilErodibility::easily_eroded, "easily-eroded", "easily eroded"}});
-  method.required({"slope", "S", "slope of the channel"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
-  method.output({"velocity", "V", "permissible velocity"}, &Result::velocity,
+  method.required({"slope", "S", "slope of the channel"}, &VegetatedVelocityInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
+  method.output({"velocity", "V", "permissible velocity"}, &VegetatedVelocityResult::velocity,
                 unit::foot_per_second);
   return method;
 }
@@ -86,7 +84,8 @@ Expected<VegetatedVelocityResult> vegetated_velocity(const VegetatedVelocityInpu
 }
 
 const Method& vegetated_velocity_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<VegetatedVelocityInputs, VegetatedVelocityResult> method =
+      build_vegetated_velocity();
   return method;
 }
 

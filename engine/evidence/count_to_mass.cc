@@ -10,7 +10,7 @@
 namespace proofstone {
 namespace {
 
-TypedMethod<CountToMassInputs, CountToMassResult> make_method() {
+TypedMethod<CountToMassInputs, CountToMassResult> build_count_to_mass() {
   MethodDescription about;
   about.id = "count-to-mass";
   about.title = "Stone count to percent by mass";
@@ -98,7 +98,7 @@ Expected<CountToMassResult> count_to_mass(const CountToMassInputs& in, Steps& st
 }
 
 const Method& count_to_mass_method() {
-  static const auto method = make_method();
+  static const auto method = build_count_to_mass();
   return method;
 }
 

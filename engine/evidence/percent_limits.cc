@@ -9,7 +9,7 @@
 namespace proofstone {
 namespace {
 
-TypedMethod<PercentLimitsInputs, PercentLimitsResult> make_method() {
+TypedMethod<PercentLimitsInputs, PercentLimitsResult> build_percent_limits() {
   MethodDescription about;
   about.id = "percent-limits";
   about.title = "Confidence limits of a percent smaller";
@@ -73,7 +73,7 @@ Expected<PercentLimitsResult> percent_limits(const PercentLimitsInputs& in, Step
 }
 
 const Method& percent_limits_method() {
-  static const auto method = make_method();
+  static const auto method = build_percent_limits();
   return method;
 }
 

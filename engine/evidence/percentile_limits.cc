@@ -10,7 +10,7 @@
 namespace proofstone {
 namespace {
 
-TypedMethod<PercentileLimitsInputs, PercentileLimitsResult> make_method() {
+TypedMethod<PercentileLimitsInputs, PercentileLimitsResult> build_percentile_limits() {
   MethodDescription about;
   about.id = "percentile-limits";
   about.title = "Confidence limits of a size at a percent";
@@ -97,7 +97,7 @@ Expected<PercentileLimitsResult> percentile_limits(const PercentileLimitsInputs&
 }
 
 const Method& percentile_limits_method() {
-  static const auto method = make_method();
+  static const auto method = build_percentile_limits();
   return method;
 }
 

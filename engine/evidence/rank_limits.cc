@@ -30,7 +30,7 @@ int last_whole(int most, Holds holds) {
   return low;
 }
 
-TypedMethod<RankLimitsInputs, RankLimitsResult> make_method() {
+TypedMethod<RankLimitsInputs, RankLimitsResult> build_rank_limits() {
   MethodDescription about;
   about.id = "rank-limits";
   about.title = "Confidence limits of a size by rank";
@@ -91,7 +91,7 @@ Expected<RankLimitsResult> rank_limits(const RankLimitsInputs& in, Steps& steps)
 }
 
 const Method& rank_limits_method() {
-  static const auto method = make_method();
+  static const auto method = build_rank_limits();
   return method;
 }
 

@@ -161,7 +161,7 @@ Expected<TableResult> test_table(const TableInputs& in, Steps& steps) {
                      Dimensionless::number(test->chance)};
 }
 
-TypedMethod<TableInputs, TableResult> make_method() {
+TypedMethod<TableInputs, TableResult> build_same_rock() {
   MethodDescription about;
   about.id = "same-rock";
   about.title = "χ² comparison of counts";
@@ -254,7 +254,7 @@ Expected<SameRock> same_rock(const std::vector<MeasuredGradation>& looks, double
 }
 
 const Method& same_rock_method() {
-  static const auto method = make_method();
+  static const auto method = build_same_rock();
   return method;
 }
 

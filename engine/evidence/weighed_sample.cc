@@ -14,7 +14,7 @@ namespace {
 /// so the density drops out.
 constexpr Density any_density = Density::kilograms_per_cubic_meter(2650);
 
-TypedMethod<WeighedSampleInputs, WeighedSampleResult> make_method() {
+TypedMethod<WeighedSampleInputs, WeighedSampleResult> build_weighed_sample() {
   MethodDescription about;
   about.id = "weighed-sample";
   about.title = "Sample weighed in groups by stone mass";
@@ -95,7 +95,7 @@ Expected<WeighedSampleResult> weighed_sample(const WeighedSampleInputs& in, Step
 }
 
 const Method& weighed_sample_method() {
-  static const auto method = make_method();
+  static const auto method = build_weighed_sample();
   return method;
 }
 

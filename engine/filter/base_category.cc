@@ -7,13 +7,13 @@
 #include <cmath>
 
 #include "engine/filter/filter_bands.h"
+#include "engine/quantity/rounding.h"
 #include "engine/soil/soil_curve.h"
 
 namespace proofstone {
 namespace {
 
 constexpr Length millimeters(double value) { return Length::millimeters(value); }
-constexpr double rounding = 1e-9;
 const char* const procedure = "NRCS NEH 633 ch. 26 (from memory; confirm)";
 
 Problem does_not_reach(const std::string& what, const std::string& allowed) {

@@ -7,10 +7,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = CistinZiemsInputs;
-using Result = CistinZiemsResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<CistinZiemsInputs, CistinZiemsResult> build_cistin_ziems() {
   MethodDescription about;
   about.id = "cistin-ziems";
   about.title = "Cistin–Ziems chart";
@@ -19,15 +16,17 @@ TypedMethod<Inputs, Result> build() {
   about.sources = {
       {"FHWA HEC-23 vol. 2 (2009)", "Design Guideline 16, chart of A50", SourceStanding::memory}};
   about.cautions = {"Not known until the chart is digitised: the engine holds none of its points."};
-  TypedMethod<Inputs, Result> method(about, &cistin_ziems);
-  method.required({"base_d50", "d50B", "median of the soil"}, &Inputs::base_d50, unit::millimeter,
-                  AllowedRange::positive_to(1000), LengthUse::grain);
-  method.required({"base_uniformity", "Cu_B", "D60/D10 of the soil"}, &Inputs::base_uniformity,
-                  unit::number, AllowedRange::between(1, 1000));
+  TypedMethod<CistinZiemsInputs, CistinZiemsResult> method(about, &cistin_ziems);
+  method.required({"base_d50", "d50B", "median of the soil"}, &CistinZiemsInputs::base_d50,
+                  unit::millimeter, AllowedRange::positive_to(1000), LengthUse::grain);
+  method.required({"base_uniformity", "Cu_B", "D60/D10 of the soil"},
+                  &CistinZiemsInputs::base_uniformity, unit::number,
+                  AllowedRange::between(1, 1000));
   method.required({"filter_uniformity", "Cu_F", "D60/D10 of the filter"},
-                  &Inputs::filter_uniformity, unit::number, AllowedRange::between(1, 1000));
-  method.output({"ratio", "A50", "read from the chart"}, &Result::ratio, unit::number);
-  method.output({"most_d50", "D50F", "largest median of the filter"}, &Result::most_d50,
+                  &CistinZiemsInputs::filter_uniformity, unit::number,
+                  AllowedRange::between(1, 1000));
+  method.output({"ratio", "A50", "read from the chart"}, &CistinZiemsResult::ratio, unit::number);
+  method.output({"most_d50", "D50F", "largest median of the filter"}, &CistinZiemsResult::most_d50,
                 unit::millimeter, LengthUse::grain);
   return method;
 }
@@ -68,11 +67,11 @@ Expected<double> read_chart(const CistinZiemsChart& chart, double base, double f
   return low + row->share * (along(row->index + 1) - low);
 }
 
-Expected<Result> cistin_ziems(const Inputs& in, Steps& steps) {
+Expected<CistinZiemsResult> cistin_ziems(const CistinZiemsInputs& in, Steps& steps) {
   const auto ratio =
       read_chart(cistin_ziems_chart(), in.base_uniformity.number(), in.filter_uniformity.number());
   if (!ratio) return ratio.problems();
-  Result result;
+  CistinZiemsResult result;
   result.ratio = Dimensionless::number(*ratio);
   result.most_d50 = *ratio * in.base_d50;
   steps.computed("A50", "read from the chart", "by Cu_B and Cu_F", measure(*ratio));
@@ -81,7 +80,7 @@ Expected<Result> cistin_ziems(const Inputs& in, Steps& steps) {
 }
 
 const Method& cistin_ziems_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<CistinZiemsInputs, CistinZiemsResult> method = build_cistin_ziems();
   return method;
 }
 

@@ -3,10 +3,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = FilterBandInputs;
-using Result = FilterBandResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<FilterBandInputs, FilterBandResult> build_filter_band() {
   MethodDescription about;
   about.id = "filter-band";
   about.title = "Band of a filter by categories of base soils";
@@ -22,49 +19,57 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {"Fines of a filter must not be plastic.",
                     "A soil that was not tested for dispersion is taken as one that does not "
                     "disperse; test clays and silts."};
-  TypedMethod<Inputs, Result> method(about, &filter_band);
+  TypedMethod<FilterBandInputs, FilterBandResult> method(about, &filter_band);
   describe_gradation(method);
-  method.choice({"dispersion", "", "does the soil disperse"}, &Inputs::dispersion,
+  method.choice({"dispersion", "", "does the soil disperse"}, &FilterBandInputs::dispersion,
                 {ChoiceOption<Dispersion>{Dispersion::no, "no", "tested: no"},
                  {Dispersion::yes, "yes", "tested: yes"},
                  {Dispersion::not_tested, "not-tested", "not tested"}});
-  method.choice({"edition", "", "issue that gives the permeability criterion"}, &Inputs::edition,
+  method.choice({"edition", "", "issue that gives the permeability criterion"},
+                &FilterBandInputs::edition,
                 {ChoiceOption<FilterEdition>{FilterEdition::of_1994, "1994", "4·d15"},
                  {FilterEdition::of_2017, "2017", "5·d15"}});
   method.choice({"regrading", "", "is a soil with gravel regraded to what passes No. 4"},
-                &Inputs::regrading,
+                &FilterBandInputs::regrading,
                 {ChoiceOption<Regrading>{Regrading::by_rule, "by-rule", "always"},
                  {Regrading::never, "never",
                   "never: for gravel that is neither gap-graded nor broadly graded, with less than "
                   "15 % of fines"}});
   const auto grain = LengthUse::grain;
   const auto& mm = unit::millimeter;
-  method.output({"fines", "A", "passes No. 200 after regrading"}, &Result::fines, unit::percent);
-  method.output({"category", "", "of the base soil, 1 to 4"}, &Result::category, unit::number);
-  method.output({"base_d85", "d85", "of the regraded soil"}, &Result::base_d85, mm, grain);
-  method.output({"max_d15", "D15F", "largest (control point 1)"}, &Result::max_d15, mm, grain);
-  method.output({"permeable_d15", "D15F", "least to let the water out"}, &Result::permeable_d15, mm,
+  method.output({"fines", "A", "passes No. 200 after regrading"}, &FilterBandResult::fines,
+                unit::percent);
+  method.output({"category", "", "of the base soil, 1 to 4"}, &FilterBandResult::category,
+                unit::number);
+  method.output({"base_d85", "d85", "of the regraded soil"}, &FilterBandResult::base_d85, mm,
                 grain);
+  method.output({"max_d15", "D15F", "largest (control point 1)"}, &FilterBandResult::max_d15, mm,
+                grain);
+  method.output({"permeable_d15", "D15F", "least to let the water out"},
+                &FilterBandResult::permeable_d15, mm, grain);
   method.output({"min_d15", "D15F", "least in a band no wider than five (control point 2)"},
-                &Result::min_d15, mm, grain);
-  method.output({"max_d60", "D60F", "largest (control point 3)"}, &Result::max_d60, mm, grain);
-  method.output({"min_d60", "D60F", "least (control point 4)"}, &Result::min_d60, mm, grain);
-  method.output({"min_d5", "D5F", "least (control point 5)"}, &Result::min_d5, mm, grain);
-  method.output({"max_d100", "D100F", "largest (control point 6)"}, &Result::max_d100, mm, grain);
+                &FilterBandResult::min_d15, mm, grain);
+  method.output({"max_d60", "D60F", "largest (control point 3)"}, &FilterBandResult::max_d60, mm,
+                grain);
+  method.output({"min_d60", "D60F", "least (control point 4)"}, &FilterBandResult::min_d60, mm,
+                grain);
+  method.output({"min_d5", "D5F", "least (control point 5)"}, &FilterBandResult::min_d5, mm, grain);
+  method.output({"max_d100", "D100F", "largest (control point 6)"}, &FilterBandResult::max_d100, mm,
+                grain);
   method.output({"max_d90", "D90F", "largest, against segregation (control point 7)"},
-                &Result::max_d90, mm, grain);
+                &FilterBandResult::max_d90, mm, grain);
   return method;
 }
 
 }  // namespace
 
-Expected<Result> filter_band(const Inputs& in, Steps& steps) {
+Expected<FilterBandResult> filter_band(const FilterBandInputs& in, Steps& steps) {
   const auto curve = gradation_from(in);
   if (!curve) return curve.problems();
   const auto limits = filter_limits({curve->points(), curve->points()},
                                     {in.dispersion, in.edition, in.regrading}, steps);
   if (!limits) return limits.problems();
-  Result result;
+  FilterBandResult result;
   result.fines = Dimensionless::of(limits->fines, unit::percent);
   result.category = Dimensionless::number(limits->category);
   result.base_d85 = limits->base_d85;
@@ -80,7 +85,7 @@ Expected<Result> filter_band(const Inputs& in, Steps& steps) {
 }
 
 const Method& filter_band_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<FilterBandInputs, FilterBandResult> method = build_filter_band();
   return method;
 }
 

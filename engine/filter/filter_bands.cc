@@ -4,13 +4,13 @@
 #include <cmath>
 #include <optional>
 
+#include "engine/quantity/rounding.h"
 #include "engine/soil/soil_curve.h"
 
 namespace proofstone {
 namespace {
 
 constexpr std::size_t most_layers = 4;
-constexpr double rounding = 1e-9;
 
 bool serves(const LayerCurves& rock, const FilterLimits& limits) {
   const auto coarsest = rock.coarsest(15);

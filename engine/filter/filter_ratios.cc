@@ -3,17 +3,12 @@
 #include <fmt/format.h>
 
 #include "engine/method/typed_method.h"
+#include "engine/quantity/rounding.h"
 
 namespace proofstone {
 namespace {
 
-using Inputs = FilterRatiosInputs;
-using Result = FilterRatiosResult;
-
-/// A ratio that was only converted between units may miss its limit by this.
-constexpr double rounding = 1e-9;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<FilterRatiosInputs, FilterRatiosResult> build_filter_ratios() {
   MethodDescription about;
   about.id = "filter-ratios";
   about.title = "Filter ratios between two layers";
@@ -27,31 +22,34 @@ TypedMethod<Inputs, Result> build() {
       {"Horonjeff et al., Planning and Design of Airports", "p. 379, filters of subdrains",
        SourceStanding::published}};
   about.cautions = {"Of a band, take the coarsest D15 above with the finest d85 below."};
-  TypedMethod<Inputs, Result> method(about, &filter_ratios);
+  TypedMethod<FilterRatiosInputs, FilterRatiosResult> method(about, &filter_ratios);
   const auto size = AllowedRange::positive_to(5000);
   const auto grain = LengthUse::grain;
-  method.required({"upper_d15", "D15", "of the upper, coarser layer"}, &Inputs::upper_d15,
+  method.required({"upper_d15", "D15", "of the upper, coarser layer"},
+                  &FilterRatiosInputs::upper_d15, unit::millimeter, size, grain);
+  method.optional({"upper_d50", "D50", "of the upper layer"}, &FilterRatiosInputs::upper_d50,
+                  unit::millimeter, size, "the ratio of medians is not asked", grain);
+  method.required({"lower_d15", "d15", "of the lower, finer layer"}, &FilterRatiosInputs::lower_d15,
                   unit::millimeter, size, grain);
-  method.optional({"upper_d50", "D50", "of the upper layer"}, &Inputs::upper_d50, unit::millimeter,
-                  size, "the ratio of medians is not asked", grain);
-  method.required({"lower_d15", "d15", "of the lower, finer layer"}, &Inputs::lower_d15,
+  method.optional({"lower_d50", "d50", "of the lower layer"}, &FilterRatiosInputs::lower_d50,
+                  unit::millimeter, size, "the ratio of medians is not asked", grain);
+  method.required({"lower_d85", "d85", "of the lower layer"}, &FilterRatiosInputs::lower_d85,
                   unit::millimeter, size, grain);
-  method.optional({"lower_d50", "d50", "of the lower layer"}, &Inputs::lower_d50, unit::millimeter,
-                  size, "the ratio of medians is not asked", grain);
-  method.required({"lower_d85", "d85", "of the lower layer"}, &Inputs::lower_d85, unit::millimeter,
-                  size, grain);
-  method.choice({"form", "", "limits"}, &Inputs::form,
+  method.choice({"form", "", "limits"}, &FilterRatiosInputs::form,
                 {ChoiceOption<RatioForm>{RatioForm::highway, "highway",
                                          "D15/d85 < 5, D15/d15 > 5 and < 40, D50/d50 < 40"},
                  {RatioForm::airfield, "airfield", "D15/d85 ≤ 5, D15/d15 ≥ 5, D50/d50 ≤ 25"}});
-  method.output({"retention", "D15/d85", "retention ratio"}, &Result::retention, unit::number);
-  method.output({"permeability", "D15/d15", "permeability ratio"}, &Result::permeability,
+  method.output({"retention", "D15/d85", "retention ratio"}, &FilterRatiosResult::retention,
                 unit::number);
+  method.output({"permeability", "D15/d15", "permeability ratio"},
+                &FilterRatiosResult::permeability, unit::number);
   method.output({"median", "D50/d50", "ratio of medians; 0 where a size is not given"},
-                &Result::median, unit::number);
-  method.output({"margin", "", "limit of retention over the ratio"}, &Result::margin, unit::number);
-  method.output({"kept", "", "criteria that are kept"}, &Result::kept, unit::number);
-  method.output({"asked", "", "criteria that were asked"}, &Result::asked, unit::number);
+                &FilterRatiosResult::median, unit::number);
+  method.output({"margin", "", "limit of retention over the ratio"}, &FilterRatiosResult::margin,
+                unit::number);
+  method.output({"kept", "", "criteria that are kept"}, &FilterRatiosResult::kept, unit::number);
+  method.output({"asked", "", "criteria that were asked"}, &FilterRatiosResult::asked,
+                unit::number);
   return method;
 }
 
@@ -84,7 +82,7 @@ class Criteria {
 
 }  // namespace
 
-Expected<Result> filter_ratios(const Inputs& in, Steps& steps) {
+Expected<FilterRatiosResult> filter_ratios(const FilterRatiosInputs& in, Steps& steps) {
   if (in.lower_d85 < in.lower_d15) {
     return Problem{"out-of-order", "d85 of the lower layer is below its d15.", "", "/lower_d85",
                    "at least d15"};
@@ -102,7 +100,7 @@ Expected<Result> filter_ratios(const Inputs& in, Steps& steps) {
   steps.given_grain("d85", "of the lower layer", in.lower_d85);
   steps.computed("D15/d85", "retention", "", measure(retention), source);
   steps.computed("D15/d15", "permeability", "", measure(permeability), source);
-  Result result;
+  FilterRatiosResult result;
   result.median = Dimensionless::number(0);
   if (in.upper_d50 && in.lower_d50) {
     const double median = *in.upper_d50 / *in.lower_d50;
@@ -120,7 +118,7 @@ Expected<Result> filter_ratios(const Inputs& in, Steps& steps) {
 }
 
 const Method& filter_ratios_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<FilterRatiosInputs, FilterRatiosResult> method = build_filter_ratios();
   return method;
 }
 

@@ -7,10 +7,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = FilterThicknessInputs;
-using Result = FilterThicknessResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<FilterThicknessInputs, FilterThicknessResult> build_filter_thickness() {
   MethodDescription about;
   about.id = "filter-thickness";
   about.title = "Thickness of a filter layer";
@@ -24,23 +21,24 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "Thicker where the curves of filter and soil are less alike: HEC-11 goes to 15 "
       "in for a single layer, 8 in for each of several (from memory)."};
-  TypedMethod<Inputs, Result> method(about, &filter_thickness);
-  method.optional({"largest_grain", "D100", "largest grain of the layer"}, &Inputs::largest_grain,
-                  unit::inch, AllowedRange::positive_to(100), "not looked at", LengthUse::rock);
-  method.choice({"layers", "", "granular layers under the rock"}, &Inputs::layers,
+  TypedMethod<FilterThicknessInputs, FilterThicknessResult> method(about, &filter_thickness);
+  method.optional({"largest_grain", "D100", "largest grain of the layer"},
+                  &FilterThicknessInputs::largest_grain, unit::inch, AllowedRange::positive_to(100),
+                  "not looked at", LengthUse::rock);
+  method.choice({"layers", "", "granular layers under the rock"}, &FilterThicknessInputs::layers,
                 {ChoiceOption<FilterLayers>{FilterLayers::single, "single", "one"},
                  {FilterLayers::several, "several", "more than one"}});
-  method.choice({"placing", "", "where it is placed"}, &Inputs::placing,
+  method.choice({"placing", "", "where it is placed"}, &FilterThicknessInputs::placing,
                 {ChoiceOption<FilterPlacing>{FilterPlacing::dry, "dry", "above water"},
                  {FilterPlacing::under_water, "under-water", "through water"}});
-  method.output({"thickness", "t", "least thickness of the layer"}, &Result::thickness, unit::inch,
-                LengthUse::rock);
+  method.output({"thickness", "t", "least thickness of the layer"},
+                &FilterThicknessResult::thickness, unit::inch, LengthUse::rock);
   return method;
 }
 
 }  // namespace
 
-Expected<Result> filter_thickness(const Inputs& in, Steps& steps) {
+Expected<FilterThicknessResult> filter_thickness(const FilterThicknessInputs& in, Steps& steps) {
   const auto& sources = filter_thickness_method().description().sources;
   Length least = Length::inches(in.layers == FilterLayers::single ? 6 : 4);
   steps.given_rock("t", "least of such a layer, placed dry", least, sources.front().sentence());
@@ -53,11 +51,12 @@ Expected<Result> filter_thickness(const Inputs& in, Steps& steps) {
     least = 1.5 * least;
     steps.computed_rock("t", "placed under water", "1.5·t", least, sources.front().sentence());
   }
-  return Result{least};
+  return FilterThicknessResult{least};
 }
 
 const Method& filter_thickness_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<FilterThicknessInputs, FilterThicknessResult> method =
+      build_filter_thickness();
   return method;
 }
 

@@ -7,10 +7,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = FilterWindowInputs;
-using Result = FilterWindowResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<FilterWindowInputs, FilterWindowResult> build_filter_window() {
   MethodDescription about;
   about.id = "filter-window";
   about.title = "Sizes of a filter between soil and rock";
@@ -21,31 +18,36 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "The printed example slips twice: \"D50 < 2 mm\" stands where its own line gives 20 mm, and "
       "\"D15 > 20\" where the inequality gives less. What is recomputed stands here."};
-  TypedMethod<Inputs, Result> method(about, &filter_window);
+  TypedMethod<FilterWindowInputs, FilterWindowResult> method(about, &filter_window);
   const auto size = AllowedRange::positive_to(5000);
   const auto grain = LengthUse::grain;
-  method.required({"soil_d15", "d15", "of the soil"}, &Inputs::soil_d15, unit::millimeter, size,
-                  grain);
-  method.required({"soil_d50", "d50", "of the soil"}, &Inputs::soil_d50, unit::millimeter, size,
-                  grain);
-  method.required({"soil_d85", "d85", "of the soil"}, &Inputs::soil_d85, unit::millimeter, size,
-                  grain);
-  method.required({"rock_d15", "D15", "of the rock"}, &Inputs::rock_d15, unit::millimeter, size,
-                  grain);
-  method.required({"rock_d50", "D50", "of the rock"}, &Inputs::rock_d50, unit::millimeter, size,
-                  grain);
-  method.output({"least_d15", "D15F", "more than"}, &Result::least_d15, unit::millimeter, grain);
-  method.output({"most_d15", "D15F", "less than"}, &Result::most_d15, unit::millimeter, grain);
-  method.output({"least_d50", "D50F", "more than"}, &Result::least_d50, unit::millimeter, grain);
-  method.output({"most_d50", "D50F", "less than"}, &Result::most_d50, unit::millimeter, grain);
-  method.output({"least_d85", "D85F", "more than"}, &Result::least_d85, unit::millimeter, grain);
+  method.required({"soil_d15", "d15", "of the soil"}, &FilterWindowInputs::soil_d15,
+                  unit::millimeter, size, grain);
+  method.required({"soil_d50", "d50", "of the soil"}, &FilterWindowInputs::soil_d50,
+                  unit::millimeter, size, grain);
+  method.required({"soil_d85", "d85", "of the soil"}, &FilterWindowInputs::soil_d85,
+                  unit::millimeter, size, grain);
+  method.required({"rock_d15", "D15", "of the rock"}, &FilterWindowInputs::rock_d15,
+                  unit::millimeter, size, grain);
+  method.required({"rock_d50", "D50", "of the rock"}, &FilterWindowInputs::rock_d50,
+                  unit::millimeter, size, grain);
+  method.output({"least_d15", "D15F", "more than"}, &FilterWindowResult::least_d15,
+                unit::millimeter, grain);
+  method.output({"most_d15", "D15F", "less than"}, &FilterWindowResult::most_d15, unit::millimeter,
+                grain);
+  method.output({"least_d50", "D50F", "more than"}, &FilterWindowResult::least_d50,
+                unit::millimeter, grain);
+  method.output({"most_d50", "D50F", "less than"}, &FilterWindowResult::most_d50, unit::millimeter,
+                grain);
+  method.output({"least_d85", "D85F", "more than"}, &FilterWindowResult::least_d85,
+                unit::millimeter, grain);
   return method;
 }
 
 }  // namespace
 
-Expected<Result> filter_window(const Inputs& in, Steps& steps) {
-  Result result;
+Expected<FilterWindowResult> filter_window(const FilterWindowInputs& in, Steps& steps) {
+  FilterWindowResult result;
   result.least_d15 = std::max(5 * in.soil_d15, in.rock_d15 / 40);
   result.most_d15 = std::min({40 * in.soil_d15, 5 * in.soil_d85, in.rock_d15 / 5});
   result.least_d50 = in.rock_d50 / 40;
@@ -65,7 +67,7 @@ Expected<Result> filter_window(const Inputs& in, Steps& steps) {
 }
 
 const Method& filter_window_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<FilterWindowInputs, FilterWindowResult> method = build_filter_window();
   return method;
 }
 

@@ -9,58 +9,58 @@
 namespace proofstone {
 namespace {
 
-using Inputs = GeotextileFilterInputs;
-using Result = GeotextileFilterResult;
-
 const char* const m288 = "AASHTO M 288, as quoted in UFGS-02373";
 /// The No. 100 sieve (UFC 3-270-04, section 12.5).
 constexpr Length finest_opening = Length::millimeters(0.15);
 
 const char* const fhwa = "FHWA NHI-07-092; HEC-23 Design Guideline 16 (from memory; confirm)";
 
-void describe_soil(TypedMethod<Inputs, Result>& method) {
+void describe_soil(TypedMethod<GeotextileFilterInputs, GeotextileFilterResult>& method) {
   const auto size = AllowedRange::positive_to(1000);
-  method.required({"soil_d15", "d15", "of the soil"}, &Inputs::soil_d15, unit::millimeter, size,
-                  LengthUse::grain);
-  method.required({"soil_d85", "d85", "of the soil"}, &Inputs::soil_d85, unit::millimeter, size,
-                  LengthUse::grain);
-  method.optional({"uniformity", "Cu", "D60/D10 of the soil"}, &Inputs::uniformity, unit::number,
-                  AllowedRange::between(1, 1e5), "the factor B is taken as 1");
-  method.required({"fines", "F", "of the soil, passing No. 200"}, &Inputs::fines, unit::percent,
-                  AllowedRange::between(0, 100));
-  method.optional({"plasticity_index", "PI", "of the soil"}, &Inputs::plasticity_index,
-                  unit::number, AllowedRange::between(0, 400), "taken as not plastic");
+  method.required({"soil_d15", "d15", "of the soil"}, &GeotextileFilterInputs::soil_d15,
+                  unit::millimeter, size, LengthUse::grain);
+  method.required({"soil_d85", "d85", "of the soil"}, &GeotextileFilterInputs::soil_d85,
+                  unit::millimeter, size, LengthUse::grain);
+  method.optional({"uniformity", "Cu", "D60/D10 of the soil"}, &GeotextileFilterInputs::uniformity,
+                  unit::number, AllowedRange::between(1, 1e5), "the factor B is taken as 1");
+  method.required({"fines", "F", "of the soil, passing No. 200"}, &GeotextileFilterInputs::fines,
+                  unit::percent, AllowedRange::between(0, 100));
+  method.optional({"plasticity_index", "PI", "of the soil"},
+                  &GeotextileFilterInputs::plasticity_index, unit::number,
+                  AllowedRange::between(0, 400), "taken as not plastic");
   method.optional({"soil_conductivity", "K_s", "hydraulic conductivity of the soil"},
-                  &Inputs::soil_conductivity, unit::meter_per_second, AllowedRange::positive_to(10),
-                  "the default permittivity alone");
-  method.choice({"dispersion", "", "does the soil disperse"}, &Inputs::dispersion,
+                  &GeotextileFilterInputs::soil_conductivity, unit::meter_per_second,
+                  AllowedRange::positive_to(10), "the default permittivity alone");
+  method.choice({"dispersion", "", "does the soil disperse"}, &GeotextileFilterInputs::dispersion,
                 {ChoiceOption<Dispersion>{Dispersion::no, "no", "tested: no"},
                  {Dispersion::yes, "yes", "tested: yes"},
                  {Dispersion::not_tested, "not-tested", "not tested"}});
   method.choice(
-      {"gap", "", "is the soil gap-graded"}, &Inputs::gap,
-      {ChoiceOption<Inputs::Gap>{Inputs::Gap::no, "no", "no"}, {Inputs::Gap::yes, "yes", "yes"}});
+      {"gap", "", "is the soil gap-graded"}, &GeotextileFilterInputs::gap,
+      {ChoiceOption<GeotextileFilterInputs::Gap>{GeotextileFilterInputs::Gap::no, "no", "no"},
+       {GeotextileFilterInputs::Gap::yes, "yes", "yes"}});
 }
 
-void describe_fabric(TypedMethod<Inputs, Result>& method) {
-  method.optional({"fabric_thickness", "t_g", "thickness of the fabric"}, &Inputs::fabric_thickness,
-                  unit::millimeter, AllowedRange::positive_to(100),
-                  "the default permittivity alone", LengthUse::grain);
-  method.choice({"fabric", "", "kind of fabric"}, &Inputs::fabric,
+void describe_fabric(TypedMethod<GeotextileFilterInputs, GeotextileFilterResult>& method) {
+  method.optional({"fabric_thickness", "t_g", "thickness of the fabric"},
+                  &GeotextileFilterInputs::fabric_thickness, unit::millimeter,
+                  AllowedRange::positive_to(100), "the default permittivity alone",
+                  LengthUse::grain);
+  method.choice({"fabric", "", "kind of fabric"}, &GeotextileFilterInputs::fabric,
                 {ChoiceOption<Fabric>{Fabric::nonwoven, "nonwoven", "nonwoven"},
                  {Fabric::woven_monofilament, "woven-monofilament", "woven, monofilament"},
                  {Fabric::woven_slit_film, "woven-slit-film", "woven, slit film: not allowed"}});
-  method.choice({"attack", "", "water over and in it"}, &Inputs::attack,
+  method.choice({"attack", "", "water over and in it"}, &GeotextileFilterInputs::attack,
                 {ChoiceOption<FabricAttack>{FabricAttack::steady, "steady",
                                             "steady flow, a bedding layer over the fabric"},
                  {FabricAttack::dynamic, "dynamic",
                   "waves, reversing flow, or rock straight on the fabric"}});
-  method.choice({"risk", "", "what clogging would do"}, &Inputs::risk,
+  method.choice({"risk", "", "what clogging would do"}, &GeotextileFilterInputs::risk,
                 {ChoiceOption<SeepageRisk>{SeepageRisk::benign, "benign", "K_g ≥ K_s"},
                  {SeepageRisk::critical, "critical", "K_g ≥ 10·K_s"}});
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<GeotextileFilterInputs, GeotextileFilterResult> build_geotextile_filter() {
   MethodDescription about;
   about.id = "geotextile-filter";
   about.title = "Geotextile under rock";
@@ -89,33 +89,34 @@ TypedMethod<Inputs, Result> build() {
       "An opening is a largest average of rolls; permittivity and strength are least averages.",
       "Fabric lies loose, without stretching; overlap 1 ft dry and 3 ft under water, the upstream "
       "piece on top; key it in at toe and top; never push rock uphill across it (from memory)."};
-  TypedMethod<Inputs, Result> method(about, &geotextile_filter);
+  TypedMethod<GeotextileFilterInputs, GeotextileFilterResult> method(about, &geotextile_filter);
   describe_soil(method);
   describe_fabric(method);
   const auto grain = LengthUse::grain;
   const auto& mm = unit::millimeter;
-  method.output({"steady_opening", "O95", "largest, steady flow"}, &Result::steady_opening, mm,
-                grain);
-  method.output({"dynamic_opening", "O95", "largest, dynamic flow"}, &Result::dynamic_opening, mm,
-                grain);
-  method.output({"default_opening", "O95", "largest, default of M 288"}, &Result::default_opening,
-                mm, grain);
-  method.output({"most_opening", "O95", "largest: what governs"}, &Result::most_opening, mm, grain);
+  method.output({"steady_opening", "O95", "largest, steady flow"},
+                &GeotextileFilterResult::steady_opening, mm, grain);
+  method.output({"dynamic_opening", "O95", "largest, dynamic flow"},
+                &GeotextileFilterResult::dynamic_opening, mm, grain);
+  method.output({"default_opening", "O95", "largest, default of M 288"},
+                &GeotextileFilterResult::default_opening, mm, grain);
+  method.output({"most_opening", "O95", "largest: what governs"},
+                &GeotextileFilterResult::most_opening, mm, grain);
   method.output({"least_opening", "O95", "least, against clogging; 0 where nothing is asked"},
-                &Result::least_opening, mm, grain);
+                &GeotextileFilterResult::least_opening, mm, grain);
   method.output({"default_permittivity", "ψ", "least, default of M 288"},
-                &Result::default_permittivity, unit::per_second);
-  method.output({"least_permittivity", "ψ", "least: what governs"}, &Result::least_permittivity,
-                unit::per_second);
+                &GeotextileFilterResult::default_permittivity, unit::per_second);
+  method.output({"least_permittivity", "ψ", "least: what governs"},
+                &GeotextileFilterResult::least_permittivity, unit::per_second);
   method.output({"conflicts", "", "rules that ask for larger openings than hold the soil"},
-                &Result::conflicts, unit::number);
-  method.output({"exclusions", "", "reasons to prefer granular bedding"}, &Result::exclusions,
-                unit::number);
+                &GeotextileFilterResult::conflicts, unit::number);
+  method.output({"exclusions", "", "reasons to prefer granular bedding"},
+                &GeotextileFilterResult::exclusions, unit::number);
   return method;
 }
 
 /// B of AOS ≤ B·d85 under steady flow.
-double retention_factor(const Inputs& in) {
+double retention_factor(const GeotextileFilterInputs& in) {
   if (in.fines.in(unit::percent) >= 50) return in.fabric == Fabric::nonwoven ? 1.8 : 1;
   const double cu = in.uniformity ? in.uniformity->number() : 1;
   if (cu <= 2 || cu >= 8) return 1;
@@ -132,7 +133,7 @@ Default default_of(double fines) {
   return {Length::millimeters(0.22), Rate::per_second(0.1)};
 }
 
-void put_opening(const Inputs& in, Result& result, Steps& steps) {
+void put_opening(const GeotextileFilterInputs& in, GeotextileFilterResult& result, Steps& steps) {
   const double fines = in.fines.in(unit::percent);
   const double factor = retention_factor(in);
   const double plastic = in.plasticity_index ? in.plasticity_index->number() : 0;
@@ -156,7 +157,8 @@ void put_opening(const Inputs& in, Result& result, Steps& steps) {
                        result.most_opening);
 }
 
-void put_permittivity(const Inputs& in, Result& result, Steps& steps) {
+void put_permittivity(const GeotextileFilterInputs& in, GeotextileFilterResult& result,
+                      Steps& steps) {
   result.default_permittivity = default_of(in.fines.in(unit::percent)).permittivity;
   result.least_permittivity = result.default_permittivity;
   steps.given("ψ", "least by fines of the soil", measure(result.default_permittivity),
@@ -171,7 +173,7 @@ void put_permittivity(const Inputs& in, Result& result, Steps& steps) {
   result.least_permittivity = std::max(result.least_permittivity, needed);
 }
 
-void put_clogging(const Inputs& in, Result& result, Steps& steps) {
+void put_clogging(const GeotextileFilterInputs& in, GeotextileFilterResult& result, Steps& steps) {
   result.least_opening = Length::millimeters(0);
   if (in.uniformity && in.uniformity->number() > 3) {
     result.least_opening = 3 * in.soil_d15;
@@ -189,7 +191,7 @@ void put_clogging(const Inputs& in, Result& result, Steps& steps) {
 }
 
 /// A fabric that would have to be finer than fabrics under rock should be.
-void put_finest(Result& result) {
+void put_finest(GeotextileFilterResult& result) {
   if (result.most_opening >= finest_opening) return;
   result.conflict_words.push_back(fmt::format(
       "To hold the soil the opening must be {} mm or less, finer than the No. 100 sieve (0.15 mm), "
@@ -197,14 +199,14 @@ void put_finest(Result& result) {
       significant(result.most_opening.millimeters(), 3)));
 }
 
-void put_exclusions(const Inputs& in, Result& result) {
+void put_exclusions(const GeotextileFilterInputs& in, GeotextileFilterResult& result) {
   const double fines = in.fines.in(unit::percent);
   const double plastic = in.plasticity_index ? in.plasticity_index->number() : 0;
   auto& because = result.excluded_because;
   if (fines >= 50 && plastic <= 4) {
     because.push_back("The soil is a silt that does not cohere: default rules do not serve it.");
   }
-  if (in.gap == Inputs::Gap::yes) because.push_back("The soil is gap-graded.");
+  if (in.gap == GeotextileFilterInputs::Gap::yes) because.push_back("The soil is gap-graded.");
   if (in.dispersion == Dispersion::yes) {
     because.push_back("The soil disperses: lay 3 to 6 in of sand and design the fabric for that.");
   }
@@ -216,12 +218,12 @@ void put_exclusions(const Inputs& in, Result& result) {
 
 }  // namespace
 
-Expected<Result> geotextile_filter(const Inputs& in, Steps& steps) {
+Expected<GeotextileFilterResult> geotextile_filter(const GeotextileFilterInputs& in, Steps& steps) {
   if (in.soil_d85 < in.soil_d15) {
     return Problem{"out-of-order", "d85 of the soil is below its d15.", "", "/soil_d85",
                    "at least d15"};
   }
-  Result result;
+  GeotextileFilterResult result;
   put_opening(in, result, steps);
   put_permittivity(in, result, steps);
   put_clogging(in, result, steps);
@@ -233,7 +235,8 @@ Expected<Result> geotextile_filter(const Inputs& in, Steps& steps) {
 }
 
 const Method& geotextile_filter_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<GeotextileFilterInputs, GeotextileFilterResult> method =
+      build_geotextile_filter();
   return method;
 }
 

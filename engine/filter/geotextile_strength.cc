@@ -3,18 +3,15 @@
 #include <fmt/format.h>
 
 #include "engine/method/typed_method.h"
+#include "engine/quantity/rounding.h"
 
 namespace proofstone {
 namespace {
 
-using Inputs = GeotextileStrengthInputs;
-using Result = GeotextileStrengthResult;
-
 constexpr double heavy_stone = 100;  // kg
 constexpr double high_drop = 1;      // m
-constexpr double rounding = 1e-9;
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<GeotextileStrengthInputs, GeotextileStrengthResult> build_geotextile_strength() {
   MethodDescription about;
   about.id = "geotextile-strength";
   about.title = "Strength class of a geotextile";
@@ -27,20 +24,25 @@ TypedMethod<Inputs, Result> build() {
       "(common practice).",
       "At least half the strength must be left after 500 hours of ultraviolet light "
       "(from memory)."};
-  TypedMethod<Inputs, Result> method(about, &geotextile_strength);
-  method.required({"stone_mass", "M", "of the largest stones"}, &Inputs::stone_mass, unit::kilogram,
+  TypedMethod<GeotextileStrengthInputs, GeotextileStrengthResult> method(about,
+                                                                         &geotextile_strength);
+  method.required({"stone_mass", "M", "of the largest stones"},
+                  &GeotextileStrengthInputs::stone_mass, unit::kilogram,
                   AllowedRange::positive_to(50000));
-  method.defaulted({"drop_height", "h", "from which stones fall"}, &Inputs::drop_height, unit::foot,
+  method.defaulted({"drop_height", "h", "from which stones fall"},
+                   &GeotextileStrengthInputs::drop_height, unit::foot,
                    AllowedRange::between(0, 30));
-  method.choice({"fabric", "", "kind of fabric"}, &Inputs::fabric,
+  method.choice({"fabric", "", "kind of fabric"}, &GeotextileStrengthInputs::fabric,
                 {ChoiceOption<Fabric>{Fabric::nonwoven, "nonwoven", "nonwoven"},
                  {Fabric::woven_monofilament, "woven-monofilament", "woven, monofilament"},
                  {Fabric::woven_slit_film, "woven-slit-film", "woven, slit film: not allowed"}});
-  method.choice({"bedding", "", "a layer of bedding between fabric and rock"}, &Inputs::bedding,
-                {ChoiceOption<Inputs::Bedding>{Inputs::Bedding::no, "no", "rock on the fabric"},
-                 {Inputs::Bedding::yes, "yes", "bedding on the fabric"}});
-  method.output({"strength_class", "", "class needed; 1 is the strongest"}, &Result::strength_class,
-                unit::number);
+  method.choice({"bedding", "", "a layer of bedding between fabric and rock"},
+                &GeotextileStrengthInputs::bedding,
+                {ChoiceOption<GeotextileStrengthInputs::Bedding>{
+                     GeotextileStrengthInputs::Bedding::no, "no", "rock on the fabric"},
+                 {GeotextileStrengthInputs::Bedding::yes, "yes", "bedding on the fabric"}});
+  method.output({"strength_class", "", "class needed; 1 is the strongest"},
+                &GeotextileStrengthResult::strength_class, unit::number);
   return method;
 }
 
@@ -63,14 +65,15 @@ std::string strength_text(int strength_class, Fabric fabric) {
                      row.puncture.at(column));
 }
 
-Expected<Result> geotextile_strength(const Inputs& in, Steps& steps) {
+Expected<GeotextileStrengthResult> geotextile_strength(const GeotextileStrengthInputs& in,
+                                                       Steps& steps) {
   if (in.fabric == Fabric::woven_slit_film) {
     return Problem{"not-allowed", "Woven slit film is not allowed under permanent rock.", "",
                    "/fabric", "nonwoven, or woven of monofilament"};
   }
   const bool light = in.stone_mass.kilograms() <= heavy_stone * (1 + rounding);
   const bool gentle = in.drop_height.meters() <= high_drop * (1 + rounding);
-  const bool relaxed = in.bedding == Inputs::Bedding::yes || (light && gentle);
+  const bool relaxed = in.bedding == GeotextileStrengthInputs::Bedding::yes || (light && gentle);
   const int needed = in.fabric == Fabric::woven_monofilament || relaxed ? 2 : 1;
   steps.given("M", "mass of the largest stones", measure(in.stone_mass));
   steps.given("h", "drop", measure(in.drop_height));
@@ -78,11 +81,12 @@ Expected<Result> geotextile_strength(const Inputs& in, Steps& steps) {
                  "2 for woven monofilament, on bedding, or up to 100 kg dropped up to 1 m; else 1",
                  measure(static_cast<double>(needed)),
                  geotextile_strength_method().description().sources.front().sentence());
-  return Result{Dimensionless::number(needed)};
+  return GeotextileStrengthResult{Dimensionless::number(needed)};
 }
 
 const Method& geotextile_strength_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<GeotextileStrengthInputs, GeotextileStrengthResult> method =
+      build_geotextile_strength();
   return method;
 }
 

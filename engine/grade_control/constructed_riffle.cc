@@ -5,20 +5,20 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = ConstructedRiffleInputs;
-using Result = ConstructedRiffleResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedConstructedRiffle =
+    TypedSizingMethod<ConstructedRiffleInputs, ConstructedRiffleResult>;
 
 const char* const newbury =
     "Newbury and Gaboury (1993), Stream Analysis and Fish Habitat Design (from memory; confirm)";
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<ConstructedRiffleInputs, NotApplicable> constructed_riffle_from_zone(
+    const ZoneSetting& zone) {
+  ConstructedRiffleInputs in;
   if (zone.stated.depth) in.depth = *zone.stated.depth;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_constructed_riffle() {
   MethodDescription about;
   about.id = "constructed-riffle";
   about.title = "Constructed riffle rock";
@@ -35,24 +35,28 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &constructed_riffle, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.rock_diameter}; },
-                   {ZonePlace::drop});
-  method.required({"depth", "d", "depth of water over the face"}, &Inputs::depth, unit::meter,
-                  AllowedRange::positive_to(30));
-  method.required({"slope", "S", "slope of the downstream face"}, &Inputs::slope,
+DescribedConstructedRiffle build_constructed_riffle() {
+  DescribedConstructedRiffle method(
+      describe_constructed_riffle(), &constructed_riffle, &constructed_riffle_from_zone,
+      [](const ConstructedRiffleResult& result) { return RequiredSize{50, result.rock_diameter}; },
+      {ZonePlace::drop});
+  method.required({"depth", "d", "depth of water over the face"}, &ConstructedRiffleInputs::depth,
+                  unit::meter, AllowedRange::positive_to(30));
+  method.required({"slope", "S", "slope of the downstream face"}, &ConstructedRiffleInputs::slope,
                   unit::rise_per_run, AllowedRange::positive_to(0.5));
-  method.defaulted({"safety_factor", "SF", "multiplies the diameter"}, &Inputs::safety_factor,
-                   unit::number, AllowedRange::between(1, 5));
+  method.defaulted({"safety_factor", "SF", "multiplies the diameter"},
+                   &ConstructedRiffleInputs::safety_factor, unit::number,
+                   AllowedRange::between(1, 5));
   method.safety_margin("safety_factor", 1);
-  method.output({"tractive_force", "τ", "tractive force"}, &Result::tractive_force, unit::pascal);
-  method.output({"stable_size", "D", "diameter that is just moved"}, &Result::stable_size,
-                unit::centimeter, LengthUse::rock);
-  method.output({"rock_diameter", "D", "diameter of the riffle rock"}, &Result::rock_diameter,
-                unit::centimeter, LengthUse::rock);
-  method.limit({"Safety factor at least 1.5", newbury},
-               [](const Inputs& in) { return in.safety_factor.number() > 1.5 - 1e-9; });
+  method.output({"tractive_force", "τ", "tractive force"}, &ConstructedRiffleResult::tractive_force,
+                unit::pascal);
+  method.output({"stable_size", "D", "diameter that is just moved"},
+                &ConstructedRiffleResult::stable_size, unit::centimeter, LengthUse::rock);
+  method.output({"rock_diameter", "D", "diameter of the riffle rock"},
+                &ConstructedRiffleResult::rock_diameter, unit::centimeter, LengthUse::rock);
+  method.limit({"Safety factor at least 1.5", newbury}, [](const ConstructedRiffleInputs& in) {
+    return in.safety_factor.number() > 1.5 - 1e-9;
+  });
   return method;
 }
 
@@ -80,7 +84,7 @@ Expected<ConstructedRiffleResult> constructed_riffle(const ConstructedRiffleInpu
 }
 
 const SizingMethod& constructed_riffle_method() {
-  static const Described method = build();
+  static const DescribedConstructedRiffle method = build_constructed_riffle();
   return method;
 }
 

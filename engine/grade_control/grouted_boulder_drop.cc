@@ -9,11 +9,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = GroutedBoulderDropInputs;
-using Result = GroutedBoulderDropResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedGroutedBoulderDrop = TypedMethod<GroutedBoulderDropInputs, GroutedBoulderDropResult>;
 
-const char* const usdcm = "USDCM Vol. 2 (2001), p. HS-21";
+const char* const usdcm_of_grouted_boulder_drop = "USDCM Vol. 2 (2001), p. HS-21";
 const char* const table = "USDCM Vol. 2, Table HS-4 (later 9-4) (from memory; confirm)";
 const char* const simplified =
     "USDCM Vol. 2 (2017), Table 9-1, simplified design (from uncertain memory; confirm)";
@@ -26,7 +24,7 @@ constexpr BoulderRow boulders[] = {{5.00, 18}, {5.60, 24}, {6.40, 30}, {7.00, 36
 constexpr double table_end = 8.00;
 constexpr double largest_in = 48;
 
-MethodDescription describe() {
+MethodDescription describe_grouted_boulder_drop() {
   MethodDescription about;
   about.id = "grouted-boulder-drop";
   about.title = "Grouted sloping boulder drop";
@@ -47,40 +45,45 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_limits(Described& method) {
-  method.limit({"Drop at most 5 ft", usdcm}, [](const Inputs& in) {
-    return !in.drop_height || in.drop_height->feet() < 5 + 1e-9;
-  });
-  method.limit({"Unit discharge at most 35 ft²/s", simplified}, [](const Inputs& in) {
-    Steps unread;
-    const auto q = unit_discharge_of(in, unread);
-    return q && q->square_feet_per_second() < 35 + 1e-9;
-  });
+void describe_limits(DescribedGroutedBoulderDrop& method) {
+  method.limit({"Drop at most 5 ft", usdcm_of_grouted_boulder_drop},
+               [](const GroutedBoulderDropInputs& in) {
+                 return !in.drop_height || in.drop_height->feet() < 5 + 1e-9;
+               });
+  method.limit({"Unit discharge at most 35 ft²/s", simplified},
+               [](const GroutedBoulderDropInputs& in) {
+                 Steps unread;
+                 const auto q = unit_discharge_of(in, unread);
+                 return q && q->square_feet_per_second() < 35 + 1e-9;
+               });
   method.limit({"Face 4H:1V or flatter", simplified},
-               [](const Inputs& in) { return in.slope.ratio() < 0.25 + 1e-9; });
+               [](const GroutedBoulderDropInputs& in) { return in.slope.ratio() < 0.25 + 1e-9; });
 }
 
-Described build() {
-  Described method(describe(), &grouted_boulder_drop);
+DescribedGroutedBoulderDrop build_grouted_boulder_drop() {
+  DescribedGroutedBoulderDrop method(describe_grouted_boulder_drop(), &grouted_boulder_drop);
   describe_chute_flow(method);
-  method.required({"slope", "S", "slope of the face"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
-  method.optional({"drop_height", "", "height of the drop"}, &Inputs::drop_height, unit::foot,
-                  AllowedRange::positive_to(100), "its limit is not watched");
+  method.required({"slope", "S", "slope of the face"}, &GroutedBoulderDropInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
+  method.optional({"drop_height", "", "height of the drop"}, &GroutedBoulderDropInputs::drop_height,
+                  unit::foot, AllowedRange::positive_to(100), "its limit is not watched");
   method.defaulted({"specific_gravity", "Ss", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &GroutedBoulderDropInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
   method.output({"unit_discharge", "q", "discharge for each unit of width"},
-                &Result::unit_discharge, unit::square_foot_per_second);
-  method.output({"critical_depth", "yc", "critical depth over the crest"}, &Result::critical_depth,
-                unit::foot);
-  method.output({"critical_velocity", "Vc", "critical velocity"}, &Result::critical_velocity,
-                unit::foot_per_second);
-  method.output({"approach_depth", "Hmin", "least energy over the crest"}, &Result::approach_depth,
-                unit::foot);
-  method.output({"rock_parameter", "Rp", "Vc·S^0.17/(Ss−1)^0.66"}, &Result::rock_parameter,
-                unit::number);
-  method.output({"boulder", "", "nominal boulder"}, &Result::boulder, unit::inch, LengthUse::rock);
-  method.output({"grout", "", "thickness of the grout"}, &Result::grout, unit::inch);
+                &GroutedBoulderDropResult::unit_discharge, unit::square_foot_per_second);
+  method.output({"critical_depth", "yc", "critical depth over the crest"},
+                &GroutedBoulderDropResult::critical_depth, unit::foot);
+  method.output({"critical_velocity", "Vc", "critical velocity"},
+                &GroutedBoulderDropResult::critical_velocity, unit::foot_per_second);
+  method.output({"approach_depth", "Hmin", "least energy over the crest"},
+                &GroutedBoulderDropResult::approach_depth, unit::foot);
+  method.output({"rock_parameter", "Rp", "Vc·S^0.17/(Ss−1)^0.66"},
+                &GroutedBoulderDropResult::rock_parameter, unit::number);
+  method.output({"boulder", "", "nominal boulder"}, &GroutedBoulderDropResult::boulder, unit::inch,
+                LengthUse::rock);
+  method.output({"grout", "", "thickness of the grout"}, &GroutedBoulderDropResult::grout,
+                unit::inch);
   describe_limits(method);
   return method;
 }
@@ -124,12 +127,12 @@ Expected<GroutedBoulderDropResult> grouted_boulder_drop(const GroutedBoulderDrop
   result.grout = 0.5 * result.boulder;
   steps.given_rock("", "nominal boulder for that parameter", result.boulder, table);
   steps.computed("", "thickness of the grout from the subgrade", "half the nominal boulder",
-                 measure(result.grout), usdcm);
+                 measure(result.grout), usdcm_of_grouted_boulder_drop);
   return result;
 }
 
 const Method& grouted_boulder_drop_method() {
-  static const Described method = build();
+  static const DescribedGroutedBoulderDrop method = build_grouted_boulder_drop();
   return method;
 }
 

@@ -7,9 +7,8 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LooseRockDropTableInputs;
-using Result = LooseRockDropTableResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedLooseRockDropTable =
+    TypedSizingMethod<LooseRockDropTableInputs, LooseRockDropTableResult>;
 
 const char* const file =
     "Colorado Water Conservation Board, file 60182, printed pp. 8–9, Table 1, row 25 ft²/s";
@@ -32,9 +31,12 @@ const FaceRow* row_for(Slope slope) {
 }
 
 /// The table asks for the approach, which a zone on the face does not tell.
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting&) { return Inputs{}; }
+std::variant<LooseRockDropTableInputs, NotApplicable> loose_rock_drop_table_from_zone(
+    const ZoneSetting&) {
+  return LooseRockDropTableInputs{};
+}
 
-MethodDescription describe() {
+MethodDescription describe_loose_rock_drop_table() {
   MethodDescription about;
   about.id = "loose-rock-drop-table";
   about.title = "Loose-rock drop by table";
@@ -53,23 +55,29 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &loose_rock_drop_table, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::drop});
-  method.required({"normal_velocity", "Vn", "velocity of the approach"}, &Inputs::normal_velocity,
-                  unit::foot_per_second, AllowedRange::positive_to(60));
-  method.required({"normal_depth", "Yn", "depth of the approach"}, &Inputs::normal_depth,
-                  unit::foot, AllowedRange::positive_to(100));
-  method.required({"slope", "S", "slope of the face"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
+DescribedLooseRockDropTable build_loose_rock_drop_table() {
+  DescribedLooseRockDropTable method(
+      describe_loose_rock_drop_table(), &loose_rock_drop_table, &loose_rock_drop_table_from_zone,
+      [](const LooseRockDropTableResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::drop});
+  method.required({"normal_velocity", "Vn", "velocity of the approach"},
+                  &LooseRockDropTableInputs::normal_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60));
+  method.required({"normal_depth", "Yn", "depth of the approach"},
+                  &LooseRockDropTableInputs::normal_depth, unit::foot,
+                  AllowedRange::positive_to(100));
+  method.required({"slope", "S", "slope of the face"}, &LooseRockDropTableInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
   method.output({"unit_discharge", "q", "discharge for each unit of width"},
-                &Result::unit_discharge, unit::square_foot_per_second);
-  method.output({"d50", "d50", "median size of the type"}, &Result::d50, unit::inch,
-                LengthUse::rock);
-  method.output({"layer_thickness", "Dr", "rock layer"}, &Result::layer_thickness, unit::foot);
-  method.output({"apron_length", "LB", "apron at the foot"}, &Result::apron_length, unit::foot);
-  method.output({"crest_rise", "P", "rise of the crest wall"}, &Result::crest_rise, unit::foot);
+                &LooseRockDropTableResult::unit_discharge, unit::square_foot_per_second);
+  method.output({"d50", "d50", "median size of the type"}, &LooseRockDropTableResult::d50,
+                unit::inch, LengthUse::rock);
+  method.output({"layer_thickness", "Dr", "rock layer"}, &LooseRockDropTableResult::layer_thickness,
+                unit::foot);
+  method.output({"apron_length", "LB", "apron at the foot"},
+                &LooseRockDropTableResult::apron_length, unit::foot);
+  method.output({"crest_rise", "P", "rise of the crest wall"},
+                &LooseRockDropTableResult::crest_rise, unit::foot);
   return method;
 }
 
@@ -107,7 +115,7 @@ Expected<LooseRockDropTableResult> loose_rock_drop_table(const LooseRockDropTabl
 }
 
 const SizingMethod& loose_rock_drop_table_method() {
-  static const Described method = build();
+  static const DescribedLooseRockDropTable method = build_loose_rock_drop_table();
   return method;
 }
 

@@ -4,13 +4,11 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LowDropInputs;
-using Result = LowDropResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedLowDrop = TypedMethod<LowDropInputs, LowDropResult>;
 
-const char* const paper = "Rice and Kadavy, low drop structure, abstract";
+const char* const paper_of_low_drop = "Rice and Kadavy, low drop structure, abstract";
 
-MethodDescription describe() {
+MethodDescription describe_low_drop() {
   MethodDescription about;
   about.id = "low-drop";
   about.title = "Low drop with floor block and end sill";
@@ -24,19 +22,20 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &low_drop);
+DescribedLowDrop build_low_drop() {
+  DescribedLowDrop method(describe_low_drop(), &low_drop);
   describe_chute_flow(method);
-  method.required({"drop_height", "h", "height of the drop"}, &Inputs::drop_height, unit::foot,
-                  AllowedRange::positive_to(100));
-  method.output({"critical_depth", "dc", "critical depth"}, &Result::critical_depth, unit::foot);
+  method.required({"drop_height", "h", "height of the drop"}, &LowDropInputs::drop_height,
+                  unit::foot, AllowedRange::positive_to(100));
+  method.output({"critical_depth", "dc", "critical depth"}, &LowDropResult::critical_depth,
+                unit::foot);
   method.output({"drop_over_critical", "h/dc", "drop over critical depth"},
-                &Result::drop_over_critical, unit::number);
-  method.output({"block_height", "", "floor block, upstream face 1:2"}, &Result::block_height,
+                &LowDropResult::drop_over_critical, unit::number);
+  method.output({"block_height", "", "floor block, upstream face 1:2"},
+                &LowDropResult::block_height, unit::foot);
+  method.output({"sill_height", "", "end sill, upstream face 3:1"}, &LowDropResult::sill_height,
                 unit::foot);
-  method.output({"sill_height", "", "end sill, upstream face 3:1"}, &Result::sill_height,
-                unit::foot);
-  method.limit({"Drop at most the critical depth", paper}, [](const Inputs& in) {
+  method.limit({"Drop at most the critical depth", paper_of_low_drop}, [](const LowDropInputs& in) {
     Steps unread;
     const auto result = low_drop(in, unread);
     return result && result->drop_over_critical.number() < 1 + 1e-9;
@@ -58,14 +57,14 @@ Expected<LowDropResult> low_drop(const LowDropInputs& inputs, Steps& steps) {
   steps.computed("dc", "critical depth", "(q²/g)^⅓", measure(result.critical_depth));
   steps.given("h", "height of the drop", measure(inputs.drop_height));
   steps.computed("h/dc", "drop over critical depth, at most 1", "",
-                 measure(result.drop_over_critical), paper);
-  steps.computed("", "floor block", "0.5·dc", measure(result.block_height), paper);
-  steps.computed("", "end sill", "0.25·dc", measure(result.sill_height), paper);
+                 measure(result.drop_over_critical), paper_of_low_drop);
+  steps.computed("", "floor block", "0.5·dc", measure(result.block_height), paper_of_low_drop);
+  steps.computed("", "end sill", "0.25·dc", measure(result.sill_height), paper_of_low_drop);
   return result;
 }
 
 const Method& low_drop_method() {
-  static const Described method = build();
+  static const DescribedLowDrop method = build_low_drop();
   return method;
 }
 

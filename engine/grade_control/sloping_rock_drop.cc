@@ -10,15 +10,14 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = SlopingRockDropInputs;
-using Result = SlopingRockDropResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedSlopingRockDrop = TypedSizingMethod<SlopingRockDropInputs, SlopingRockDropResult>;
 
-const char* const usdcm = "Smith and Murray; USDCM, Major Drainage, eq. 5-4 (1984)";
+const char* const usdcm_of_sloping_rock_drop =
+    "Smith and Murray; USDCM, Major Drainage, eq. 5-4 (1984)";
 
 constexpr double published_constant = 4.5;
 
-Expected<Velocity> face_velocity(const Inputs& in, Steps& steps) {
+Expected<Velocity> face_velocity(const SlopingRockDropInputs& in, Steps& steps) {
   if (in.velocity) {
     steps.given("V", "velocity on the face", measure(*in.velocity));
     return *in.velocity;
@@ -28,15 +27,16 @@ Expected<Velocity> face_velocity(const Inputs& in, Steps& steps) {
   return critical_velocity(*q, steps);
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<SlopingRockDropInputs, NotApplicable> sloping_rock_drop_from_zone(
+    const ZoneSetting& zone) {
+  SlopingRockDropInputs in;
   take_chute_flow(zone, in);
   in.velocity = zone.stated.velocity;
   in.specific_gravity = zone.rock.specific_gravity;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_sloping_rock_drop() {
   MethodDescription about;
   about.id = "sloping-rock-drop";
   about.title = "Loose rock on a sloping drop";
@@ -58,33 +58,41 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
-  method.optional({"velocity", "V", "velocity on the face"}, &Inputs::velocity,
+void describe_sloping_rock_drop_inputs(DescribedSlopingRockDrop& method) {
+  method.optional({"velocity", "V", "velocity on the face"}, &SlopingRockDropInputs::velocity,
                   unit::foot_per_second, AllowedRange::positive_to(60), "critical velocity of q");
   describe_chute_flow(method);
-  method.required({"slope", "S", "slope of the face"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
+  method.required({"slope", "S", "slope of the face"}, &SlopingRockDropInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
   method.defaulted({"specific_gravity", "Ss", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.defaulted({"constant", "", "constant of the equation"}, &Inputs::constant, unit::number,
-                   AllowedRange::between(2, 8));
+                   &SlopingRockDropInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
+  method.defaulted({"constant", "", "constant of the equation"}, &SlopingRockDropInputs::constant,
+                   unit::number, AllowedRange::between(2, 8));
 }
 
-Described build() {
-  Described method(describe(), &sloping_rock_drop, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::drop});
-  describe_inputs(method);
-  method.output({"velocity", "V", "velocity used"}, &Result::velocity, unit::foot_per_second);
-  method.output({"type_parameter", "X", "V·S^0.17/(Ss−1)^0.66"}, &Result::type_parameter,
-                unit::number);
-  method.output({"d50", "d50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
-  method.output({"roughness", "n", "Manning's n of that rock, not grouted"}, &Result::roughness,
-                unit::number);
-  method.limit({"Specific gravity at least 2.50", usdcm},
-               [](const Inputs& in) { return in.specific_gravity.number() > 2.5 - 1e-9; });
-  method.limit({"The published constant 4.5 or less; a larger one gives smaller rock", usdcm},
-               [](const Inputs& in) { return in.constant.number() < published_constant + 1e-9; });
+DescribedSlopingRockDrop build_sloping_rock_drop() {
+  DescribedSlopingRockDrop method(
+      describe_sloping_rock_drop(), &sloping_rock_drop, &sloping_rock_drop_from_zone,
+      [](const SlopingRockDropResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::drop});
+  describe_sloping_rock_drop_inputs(method);
+  method.output({"velocity", "V", "velocity used"}, &SlopingRockDropResult::velocity,
+                unit::foot_per_second);
+  method.output({"type_parameter", "X", "V·S^0.17/(Ss−1)^0.66"},
+                &SlopingRockDropResult::type_parameter, unit::number);
+  method.output({"d50", "d50", "required median size"}, &SlopingRockDropResult::d50, unit::foot,
+                LengthUse::rock);
+  method.output({"roughness", "n", "Manning's n of that rock, not grouted"},
+                &SlopingRockDropResult::roughness, unit::number);
+  method.limit(
+      {"Specific gravity at least 2.50", usdcm_of_sloping_rock_drop},
+      [](const SlopingRockDropInputs& in) { return in.specific_gravity.number() > 2.5 - 1e-9; });
+  method.limit({"The published constant 4.5 or less; a larger one gives smaller rock",
+                usdcm_of_sloping_rock_drop},
+               [](const SlopingRockDropInputs& in) {
+                 return in.constant.number() < published_constant + 1e-9;
+               });
   return method;
 }
 
@@ -105,16 +113,18 @@ Expected<SlopingRockDropResult> sloping_rock_drop(const SlopingRockDropInputs& i
   steps.given("S", "slope of the face", measure(inputs.slope));
   steps.given("Ss", "specific gravity of the rock", measure(inputs.specific_gravity));
   steps.computed("X", "velocity and slope together", "V·S^0.17/(Ss−1)^0.66 (ft/s)",
-                 measure(result.type_parameter), usdcm);
-  steps.given("K", "constant of the equation", measure(inputs.constant), usdcm);
-  steps.computed_rock("d50", "required median size", "(X/K)² (ft)", result.d50, usdcm);
+                 measure(result.type_parameter), usdcm_of_sloping_rock_drop);
+  steps.given("K", "constant of the equation", measure(inputs.constant),
+              usdcm_of_sloping_rock_drop);
+  steps.computed_rock("d50", "required median size", "(X/K)² (ft)", result.d50,
+                      usdcm_of_sloping_rock_drop);
   steps.computed("n", "roughness of that rock, not grouted", "0.0395·d50^(1/6) (ft)",
-                 measure(result.roughness), usdcm);
+                 measure(result.roughness), usdcm_of_sloping_rock_drop);
   return result;
 }
 
 const SizingMethod& sloping_rock_drop_method() {
-  static const Described method = build();
+  static const DescribedSlopingRockDrop method = build_sloping_rock_drop();
   return method;
 }
 

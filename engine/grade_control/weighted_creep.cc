@@ -6,9 +6,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = WeightedCreepInputs;
-using Result = WeightedCreepResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedWeightedCreep = TypedMethod<WeightedCreepInputs, WeightedCreepResult>;
 
 const char* const lane = "Lane, weighted creep; USDCM Vol. 2";
 const char* const ratios = "Lane; USDCM Vol. 2, Table 9-3 (values from memory; confirm)";
@@ -43,7 +41,7 @@ double least_ratio(CreepSoil soil) {
   return 8.5;
 }
 
-MethodDescription describe() {
+MethodDescription describe_weighted_creep() {
   MethodDescription about;
   about.id = "weighted-creep";
   about.title = "Weighted creep under a drop";
@@ -59,15 +57,15 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &weighted_creep);
-  method.required({"horizontal", "ΣLh", "contact flatter than 45°"}, &Inputs::horizontal,
-                  unit::foot, AllowedRange::between(0, 1e5));
+DescribedWeightedCreep build_weighted_creep() {
+  DescribedWeightedCreep method(describe_weighted_creep(), &weighted_creep);
+  method.required({"horizontal", "ΣLh", "contact flatter than 45°"},
+                  &WeightedCreepInputs::horizontal, unit::foot, AllowedRange::between(0, 1e5));
   method.required({"vertical", "ΣLv", "contact steeper than 45°, both faces of a cut-off"},
-                  &Inputs::vertical, unit::foot, AllowedRange::between(0, 1e4));
-  method.required({"head", "Hs", "difference of the water levels"}, &Inputs::head, unit::foot,
-                  AllowedRange::positive_to(1000));
-  method.choice({"soil", "", "the ground under the drop"}, &Inputs::soil,
+                  &WeightedCreepInputs::vertical, unit::foot, AllowedRange::between(0, 1e4));
+  method.required({"head", "Hs", "difference of the water levels"}, &WeightedCreepInputs::head,
+                  unit::foot, AllowedRange::positive_to(1000));
+  method.choice({"soil", "", "the ground under the drop"}, &WeightedCreepInputs::soil,
                 {{CreepSoil::very_fine_sand_or_silt, "very-fine-sand-or-silt", "8.5"},
                  {CreepSoil::fine_sand, "fine-sand", "7.0"},
                  {CreepSoil::medium_sand, "medium-sand", "6.0"},
@@ -80,20 +78,23 @@ Described build() {
                  {CreepSoil::medium_clay, "medium-clay", "2.0"},
                  {CreepSoil::hard_clay, "hard-clay", "1.8"},
                  {CreepSoil::very_hard_clay, "very-hard-clay", "1.6"}});
-  method.output({"weighted_length", "", "weighted way of seepage"}, &Result::weighted_length,
-                unit::foot);
-  method.output({"creep_ratio", "Cw", "weighted creep ratio"}, &Result::creep_ratio, unit::number);
-  method.output({"least_ratio", "", "least ratio for the soil"}, &Result::least_ratio,
+  method.output({"weighted_length", "", "weighted way of seepage"},
+                &WeightedCreepResult::weighted_length, unit::foot);
+  method.output({"creep_ratio", "Cw", "weighted creep ratio"}, &WeightedCreepResult::creep_ratio,
                 unit::number);
-  method.output({"needed_length", "", "weighted length needed"}, &Result::needed_length,
-                unit::foot);
-  method.output({"missing_length", "", "weighted length missing"}, &Result::missing_length,
-                unit::foot);
-  method.limit({"Weighted creep ratio at least that of the soil", ratios}, [](const Inputs& in) {
-    Steps unread;
-    const auto result = weighted_creep(in, unread);
-    return result && result->creep_ratio.number() > result->least_ratio.number() - 1e-9;
-  });
+  method.output({"least_ratio", "", "least ratio for the soil"}, &WeightedCreepResult::least_ratio,
+                unit::number);
+  method.output({"needed_length", "", "weighted length needed"},
+                &WeightedCreepResult::needed_length, unit::foot);
+  method.output({"missing_length", "", "weighted length missing"},
+                &WeightedCreepResult::missing_length, unit::foot);
+  method.limit({"Weighted creep ratio at least that of the soil", ratios},
+               [](const WeightedCreepInputs& in) {
+                 Steps unread;
+                 const auto result = weighted_creep(in, unread);
+                 return result &&
+                        result->creep_ratio.number() > result->least_ratio.number() - 1e-9;
+               });
   return method;
 }
 
@@ -122,7 +123,7 @@ Expected<WeightedCreepResult> weighted_creep(const WeightedCreepInputs& inputs, 
 }
 
 const Method& weighted_creep_method() {
-  static const Described method = build();
+  static const DescribedWeightedCreep method = build_weighted_creep();
   return method;
 }
 

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "engine/hydraulics/section_problem.h"
+
 namespace proofstone {
 
 namespace {
@@ -108,11 +110,6 @@ double steepest(const std::vector<GroundPoint>& ground, double up_to) {
   return angle;
 }
 
-Problem problem(const std::string& code, const std::string& what, const std::string& where,
-                const std::string& allowed) {
-  return {code, what, "", where, allowed};
-}
-
 void explain(const BankGeometry& bank, Length water_level, Steps& steps) {
   steps.given("w", "water level", measure(water_level));
   steps.given("x_toe", "station of the toe", measure(bank.toe_station));
@@ -135,13 +132,13 @@ Expected<BankGeometry> bank_geometry(const Section& section, BankSide side,
                                      std::optional<Length> toe_station,
                                      std::optional<Length> top_station, Length water_level) {
   if (!std::isfinite(water_level.meters())) {
-    return problem("not-a-number", "The water level is not a finite number.", "water_level",
-                   "a finite length");
+    return section_problem("not-a-number", "The water level is not a finite number.", "water_level",
+                           "a finite length");
   }
   const Length toe = toe_station ? *toe_station : lowest_station(section, side);
   if (!(toe >= section.left_end() && toe <= section.right_end())) {
-    return problem("toe-outside", "The toe lies outside the surveyed section.", "toe_station",
-                   "a station inside the section");
+    return section_problem("toe-outside", "The toe lies outside the surveyed section.",
+                           "toe_station", "a station inside the section");
   }
   BankGeometry bank;
   bank.toe_station = toe;
@@ -149,31 +146,32 @@ Expected<BankGeometry> bank_geometry(const Section& section, BankSide side,
   bank.toe_depth = water_level - bank.toe_elevation;
   const double depth = bank.toe_depth.meters();
   if (!(depth > 0)) {
-    return problem("dry", "The toe of the bank stands above the water at this discharge.",
-                   "toe_station", "a toe below the water level");
+    return section_problem("dry", "The toe of the bank stands above the water at this discharge.",
+                           "toe_station", "a toe below the water level");
   }
   const std::vector<GroundPoint> ground = ground_from_toe(section, side, toe, bank.toe_elevation);
   std::size_t piece = 0;
   const auto water_line = reaches(ground, depth, piece);
   if (!water_line) {
-    return problem("overtopped",
-                   "The surveyed ground on this side ends below the water, so the bank has no "
-                   "water line.",
-                   "section", "a survey that goes on above the water level");
+    return section_problem(
+        "overtopped",
+        "The surveyed ground on this side ends below the water, so the bank has no "
+        "water line.",
+        "section", "a survey that goes on above the water level");
   }
   GroundPoint top = *water_line;
   if (top_station) {
     const double out =
         side == BankSide::left ? (toe - *top_station).meters() : (*top_station - toe).meters();
     if (!(out >= 0) || *top_station < section.left_end() || *top_station > section.right_end()) {
-      return problem("top-on-wrong-side",
-                     "The top of the zone does not lie on the bank's side of the toe.",
-                     "top_station", "a station between the toe and the end of the section");
+      return section_problem("top-on-wrong-side",
+                             "The top of the zone does not lie on the bank's side of the toe.",
+                             "top_station", "a station between the toe and the end of the section");
     }
     const double height = (section.ground_at(*top_station) - bank.toe_elevation).meters();
     if (!(height > 0)) {
-      return problem("bank-not-rising", "The top of the zone is not higher than its toe.",
-                     "top_station", "a station where the ground stands above the toe");
+      return section_problem("bank-not-rising", "The top of the zone is not higher than its toe.",
+                             "top_station", "a station where the ground stands above the toe");
     }
     if (out < top.out) top = {out, height};
   }

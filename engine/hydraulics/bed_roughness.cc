@@ -21,7 +21,7 @@ enum class Formula {
   ferguson,
 };
 
-struct Inputs {
+struct BedRoughnessInputs {
   Formula formula = Formula::limerinos;
   std::optional<Length> hydraulic_radius;
   std::optional<Length> depth;
@@ -31,7 +31,7 @@ struct Inputs {
   std::optional<Length> d90;
 };
 
-struct Result {
+struct BedRoughnessResult {
   Dimensionless roughness;
 };
 
@@ -45,7 +45,7 @@ struct Answer {
 const char* const from_memory = " (from memory; confirm)";
 
 /// n = 0.0926·R^(1/6)/(1.16 + 2·log₁₀(R/D84)), feet.
-Answer limerinos(const Inputs& in) {
+Answer limerinos(const BedRoughnessInputs& in) {
   const double r = in.hydraulic_radius->feet();
   const double d84 = in.d84->feet();
   const double below = 1.16 + 2 * std::log10(r / d84);
@@ -55,25 +55,25 @@ Answer limerinos(const Inputs& in) {
 }
 
 /// n = 0.39·S^0.38·R^−0.16, feet.
-Answer jarrett(const Inputs& in) {
+Answer jarrett(const BedRoughnessInputs& in) {
   return {0.39 * std::pow(in.slope->ratio(), 0.38) * std::pow(in.hydraulic_radius->feet(), -0.16),
           "0.39·S^0.38·R^−0.16, R in ft",
           std::string("Jarrett, J. Hydraul. Eng. 110 (1984)") + from_memory};
 }
 
-Answer strickler(const Inputs& in) {
+Answer strickler(const BedRoughnessInputs& in) {
   return {std::pow(in.d50->meters(), 1.0 / 6.0) / 21.1, "D50^(1/6)/21.1, D50 in m",
           std::string("Strickler, as textbooks give it") + from_memory};
 }
 
 /// n = K·D90(min)^(1/6), feet.
-Answer riprap(const Inputs& in, double k) {
+Answer riprap(const BedRoughnessInputs& in, double k) {
   return {k * std::pow(in.d90->feet(), 1.0 / 6.0), fmt::format("{:.3f}·D90^(1/6), D90 in ft", k),
           "WES Streambank Handbook (1997), App. A eq. A.2"};
 }
 
 /// n = 0.262·d^(1/6)/(2.25 + 5.23·log₁₀(d/D50)), feet.
-Answer blodgett(const Inputs& in) {
+Answer blodgett(const BedRoughnessInputs& in) {
   const double d = in.depth->feet();
   const double below = 2.25 + 5.23 * std::log10(d / in.d50->feet());
   return {below > 0 ? 0.262 * std::pow(d, 1.0 / 6.0) / below : -1,
@@ -82,7 +82,7 @@ Answer blodgett(const Inputs& in) {
 }
 
 /// U/u* = a₁·a₂·x/√(a₁² + a₂²·x^(5/3)), x = R/D84; n = R^(1/6)/(√g·U/u*), SI.
-Answer ferguson(const Inputs& in) {
+Answer ferguson(const BedRoughnessInputs& in) {
   constexpr double a1 = 6.5;
   constexpr double a2 = 2.5;
   const double r = in.hydraulic_radius->meters();
@@ -95,7 +95,7 @@ Answer ferguson(const Inputs& in) {
 }
 
 /// The inputs a formula asks for and does not have.
-Problems missing(const Inputs& in) {
+Problems missing(const BedRoughnessInputs& in) {
   Problems problems;
   const auto need = [&](bool there, const char* key, const char* what) {
     if (there) return;
@@ -131,7 +131,7 @@ Problems missing(const Inputs& in) {
   return problems;
 }
 
-Answer answer(const Inputs& in) {
+Answer answer(const BedRoughnessInputs& in) {
   switch (in.formula) {
     case Formula::limerinos:
       return limerinos(in);
@@ -153,7 +153,7 @@ Answer answer(const Inputs& in) {
   return {};
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<BedRoughnessResult> compute_bed_roughness(const BedRoughnessInputs& inputs, Steps& steps) {
   const Problems problems = missing(inputs);
   if (!problems.empty()) return problems;
   if (inputs.hydraulic_radius) {
@@ -170,7 +170,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
                    "The water is so shallow over these stones that the formula has no answer.", "",
                    "/formula", "ferguson, which is made for shallow water, or deeper water"};
   }
-  Result result;
+  BedRoughnessResult result;
   result.roughness = Dimensionless::number(found.n);
   steps.computed("n", "Manning's n", found.formula, measure(result.roughness), found.source);
   return result;
@@ -178,33 +178,33 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
 
 bool within(double value, double low, double high) { return value >= low && value <= high; }
 
-void describe_limits(TypedMethod<Inputs, Result>& method) {
+void describe_limits(TypedMethod<BedRoughnessInputs, BedRoughnessResult>& method) {
   method.limit({"Limerinos: hydraulic radius 1.02 to 10.9 ft and D84 0.062 to 2.45 ft",
                 "Limerinos, USGS WSP 1898-B (1970)"},
-               [](const Inputs& in) {
+               [](const BedRoughnessInputs& in) {
                  return in.formula != Formula::limerinos ||
                         (within(in.hydraulic_radius->feet(), 1.02, 10.9) &&
                          within(in.d84->feet(), 0.062, 2.45));
                });
   method.limit({"Jarrett: slope 0.002 to 0.04 and hydraulic radius 0.5 to 7 ft", "Jarrett (1984)"},
-               [](const Inputs& in) {
+               [](const BedRoughnessInputs& in) {
                  return in.formula != Formula::jarrett ||
                         (within(in.slope->ratio(), 0.002, 0.04) &&
                          within(in.hydraulic_radius->feet(), 0.5, 7));
                });
   method.limit({"Blodgett: depth over D50 from 1.5 to 185", "FHWA HEC-15 3rd ed. (2005) ch. 6"},
-               [](const Inputs& in) {
+               [](const BedRoughnessInputs& in) {
                  return in.formula != Formula::blodgett || within(*in.depth / *in.d50, 1.5, 185);
                });
   method.limit({"Ferguson: hydraulic radius below about four times D84", "Ferguson (2007)"},
-               [](const Inputs& in) {
+               [](const BedRoughnessInputs& in) {
                  return in.formula != Formula::ferguson || *in.hydraulic_radius / *in.d84 < 4;
                });
 }
 
-void describe_inputs(TypedMethod<Inputs, Result>& method) {
+void describe_bed_roughness_inputs(TypedMethod<BedRoughnessInputs, BedRoughnessResult>& method) {
   method.choice(
-      {"formula", "", "which formula"}, &Inputs::formula,
+      {"formula", "", "which formula"}, &BedRoughnessInputs::formula,
       {{Formula::limerinos, "limerinos", "gravel and boulder beds with little vegetation"},
        {Formula::jarrett, "jarrett", "steep mountain streams, by slope and hydraulic radius"},
        {Formula::strickler, "strickler", "flat gravel beds under deep water"},
@@ -216,21 +216,23 @@ void describe_inputs(TypedMethod<Inputs, Result>& method) {
        {Formula::blodgett, "blodgett", "rock linings by depth over stone"},
        {Formula::ferguson, "ferguson", "shallow water among large stones"}});
   const auto absent = "not known; a formula that needs it says so";
-  method.optional({"hydraulic_radius", "R", "hydraulic radius"}, &Inputs::hydraulic_radius,
+  method.optional({"hydraulic_radius", "R", "hydraulic radius"},
+                  &BedRoughnessInputs::hydraulic_radius, unit::foot, AllowedRange::positive_to(500),
+                  absent);
+  method.optional({"depth", "d", "mean depth, area over top width"}, &BedRoughnessInputs::depth,
                   unit::foot, AllowedRange::positive_to(500), absent);
-  method.optional({"depth", "d", "mean depth, area over top width"}, &Inputs::depth, unit::foot,
-                  AllowedRange::positive_to(500), absent);
-  method.optional({"slope", "S", "slope of the energy line"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1), absent);
-  method.optional({"d50", "D50", "median stone"}, &Inputs::d50, unit::foot,
+  method.optional({"slope", "S", "slope of the energy line"}, &BedRoughnessInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1), absent);
+  method.optional({"d50", "D50", "median stone"}, &BedRoughnessInputs::d50, unit::foot,
                   AllowedRange::positive_to(30), absent, LengthUse::rock);
-  method.optional({"d84", "D84", "size that 84 % of the bed are smaller than"}, &Inputs::d84,
+  method.optional({"d84", "D84", "size that 84 % of the bed are smaller than"},
+                  &BedRoughnessInputs::d84, unit::foot, AllowedRange::positive_to(30), absent,
+                  LengthUse::rock);
+  method.optional({"d90", "D90", "smallest D90 that the class allows"}, &BedRoughnessInputs::d90,
                   unit::foot, AllowedRange::positive_to(30), absent, LengthUse::rock);
-  method.optional({"d90", "D90", "smallest D90 that the class allows"}, &Inputs::d90, unit::foot,
-                  AllowedRange::positive_to(30), absent, LengthUse::rock);
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<BedRoughnessInputs, BedRoughnessResult> build_bed_roughness() {
   MethodDescription about;
   about.id = "bed-roughness";
   about.title = "Roughness of gravel and rock beds";
@@ -248,9 +250,9 @@ TypedMethod<Inputs, Result> build() {
       "rock with a low n and the freeboard with a high one.",
       "Two constants of Strickler's formula are in print that differ by 14 %; the larger one, "
       "1/21.1 in SI, is used here."};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  describe_inputs(method);
-  method.output({"roughness", "n", "Manning's n"}, &Result::roughness, unit::number);
+  TypedMethod<BedRoughnessInputs, BedRoughnessResult> method(about, &compute_bed_roughness);
+  describe_bed_roughness_inputs(method);
+  method.output({"roughness", "n", "Manning's n"}, &BedRoughnessResult::roughness, unit::number);
   describe_limits(method);
   return method;
 }
@@ -258,7 +260,7 @@ TypedMethod<Inputs, Result> build() {
 }  // namespace
 
 const Method& bed_roughness_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BedRoughnessInputs, BedRoughnessResult> method = build_bed_roughness();
   return method;
 }
 

@@ -9,14 +9,14 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs {
+struct BendGeometryInputs {
   std::vector<Length> eastings;
   std::vector<Length> northings;
   Length width;
   std::optional<Dimensionless> bend;
 };
 
-struct Result {
+struct BendGeometryResult {
   Length least_radius;
   Length mean_radius;
   Angle turn;
@@ -27,7 +27,7 @@ struct Result {
   Dimensionless bends;
 };
 
-Expected<Centreline> centreline_of(const Inputs& inputs) {
+Expected<Centreline> centreline_of(const BendGeometryInputs& inputs) {
   if (inputs.eastings.size() != inputs.northings.size()) {
     return Problem{"lists-differ", "There are not as many northings as eastings.", "", "/northings",
                    "one northing for each easting"};
@@ -39,7 +39,7 @@ Expected<Centreline> centreline_of(const Inputs& inputs) {
   return Centreline::make(std::move(points));
 }
 
-Expected<PlanBend> chosen(const std::vector<PlanBend>& bends, const Inputs& inputs) {
+Expected<PlanBend> chosen(const std::vector<PlanBend>& bends, const BendGeometryInputs& inputs) {
   if (bends.empty()) {
     return Problem{"no-bend", "The centreline has no bend sharper than ten widths.", "",
                    "/eastings", "a centreline with a bend, or no bend factor at all"};
@@ -57,7 +57,7 @@ Expected<PlanBend> chosen(const std::vector<PlanBend>& bends, const Inputs& inpu
   return bends[static_cast<std::size_t>(wanted) - 1];
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<BendGeometryResult> compute_bend_geometry(const BendGeometryInputs& inputs, Steps& steps) {
   const auto centreline = centreline_of(inputs);
   if (!centreline) return centreline.problems();
   const auto curve = curvature_along(*centreline, inputs.width);
@@ -65,7 +65,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   const std::vector<PlanBend> bends = bends_along(*curve, inputs.width);
   const auto bend = chosen(bends, inputs);
   if (!bend) return bend.problems();
-  Result result;
+  BendGeometryResult result;
   result.least_radius = bend->least_radius;
   result.mean_radius = bend->mean_radius;
   result.turn = bend->turn;
@@ -86,24 +86,26 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-void describe_outputs(TypedMethod<Inputs, Result>& method) {
+void describe_bend_geometry_outputs(TypedMethod<BendGeometryInputs, BendGeometryResult>& method) {
   method.output({"least_radius", "r_min", "least radius of the smoothed centreline"},
-                &Result::least_radius, unit::foot);
-  method.output({"mean_radius", "r_mean", "mean radius over the bend"}, &Result::mean_radius,
-                unit::foot);
-  method.output({"turn", "φ", "by how much the course turns"}, &Result::turn, unit::degree);
-  method.output({"begin", "s₁", "upstream tangent point, from the first point"}, &Result::begin,
-                unit::foot);
-  method.output({"end", "s₂", "downstream tangent point, from the first point"}, &Result::end,
-                unit::foot);
-  method.output({"radius_over_width", "r/W", "least radius over width"}, &Result::radius_over_width,
-                unit::number);
+                &BendGeometryResult::least_radius, unit::foot);
+  method.output({"mean_radius", "r_mean", "mean radius over the bend"},
+                &BendGeometryResult::mean_radius, unit::foot);
+  method.output({"turn", "φ", "by how much the course turns"}, &BendGeometryResult::turn,
+                unit::degree);
+  method.output({"begin", "s₁", "upstream tangent point, from the first point"},
+                &BendGeometryResult::begin, unit::foot);
+  method.output({"end", "s₂", "downstream tangent point, from the first point"},
+                &BendGeometryResult::end, unit::foot);
+  method.output({"radius_over_width", "r/W", "least radius over width"},
+                &BendGeometryResult::radius_over_width, unit::number);
   method.output({"outer_bank", "", "1 where the right bank is outside, −1 where the left bank is"},
-                &Result::outer_bank, unit::number);
-  method.output({"bends", "", "how many bends the centreline has"}, &Result::bends, unit::number);
+                &BendGeometryResult::outer_bank, unit::number);
+  method.output({"bends", "", "how many bends the centreline has"}, &BendGeometryResult::bends,
+                unit::number);
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<BendGeometryInputs, BendGeometryResult> build_bend_geometry() {
   MethodDescription about;
   about.id = "bend-geometry";
   about.title = "Bends of a centreline";
@@ -119,23 +121,23 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "A radius is no better than the points: digitise the centreline of the main channel at the "
       "design flow at least once a width through the bend."};
-  TypedMethod<Inputs, Result> method(about, &compute);
+  TypedMethod<BendGeometryInputs, BendGeometryResult> method(about, &compute_bend_geometry);
   method.required_list({"eastings", "x", "eastings of the centreline, from upstream"},
-                       &Inputs::eastings, unit::foot, AllowedRange::any());
-  method.required_list({"northings", "y", "northings of the same points"}, &Inputs::northings,
-                       unit::foot, AllowedRange::any());
+                       &BendGeometryInputs::eastings, unit::foot, AllowedRange::any());
+  method.required_list({"northings", "y", "northings of the same points"},
+                       &BendGeometryInputs::northings, unit::foot, AllowedRange::any());
   method.required({"width", "W", "width of the water in the main channel at the design flow"},
-                  &Inputs::width, unit::foot, AllowedRange::positive_to(1e5));
-  method.optional({"bend", "", "which bend, counted from upstream"}, &Inputs::bend, unit::number,
-                  AllowedRange::between(1, 10'000), "the sharpest");
-  describe_outputs(method);
+                  &BendGeometryInputs::width, unit::foot, AllowedRange::positive_to(1e5));
+  method.optional({"bend", "", "which bend, counted from upstream"}, &BendGeometryInputs::bend,
+                  unit::number, AllowedRange::between(1, 10'000), "the sharpest");
+  describe_bend_geometry_outputs(method);
   return method;
 }
 
 }  // namespace
 
 const Method& bend_geometry_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BendGeometryInputs, BendGeometryResult> method = build_bend_geometry();
   return method;
 }
 

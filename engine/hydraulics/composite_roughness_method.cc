@@ -6,11 +6,11 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs : SectionInputs {
+struct CompositeRoughnessInputs : SectionInputs {
   Length water_level;
 };
 
-struct Result {
+struct CompositeRoughnessResult {
   Dimensionless horton;
   Dimensionless pavlovskii;
   Dimensionless lotter;
@@ -20,14 +20,15 @@ Dimensionless whole_roughness(const Section& section, Length level, CompositeRou
   return flow_at_level(section, {}, level, composite).parts.front().roughness;
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<CompositeRoughnessResult> compute_composite_roughness(
+    const CompositeRoughnessInputs& inputs, Steps& steps) {
   const auto section = section_of(inputs);
   if (!section) return section.problems();
   if (!(inputs.water_level > section->lowest())) {
     return Problem{"dry", "The water level does not stand above the lowest ground.", "",
                    "/water_level", "a level above the lowest ground"};
   }
-  Result result;
+  CompositeRoughnessResult result;
   result.horton = whole_roughness(*section, inputs.water_level, CompositeRoughness::horton);
   result.pavlovskii = whole_roughness(*section, inputs.water_level, CompositeRoughness::pavlovskii);
   result.lotter = whole_roughness(*section, inputs.water_level, CompositeRoughness::lotter);
@@ -46,7 +47,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<CompositeRoughnessInputs, CompositeRoughnessResult> build_composite_roughness() {
   MethodDescription about;
   about.id = "composite-roughness";
   about.title = "Composite roughness";
@@ -58,23 +59,25 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "Over a flood plain Horton's and Pavlovskii's n halve the flow: divide the section at the "
       "bank tops instead."};
-  TypedMethod<Inputs, Result> method(about, &compute);
+  TypedMethod<CompositeRoughnessInputs, CompositeRoughnessResult> method(
+      about, &compute_composite_roughness);
   describe_ground(method);
-  method.required({"water_level", "w", "water level"}, &Inputs::water_level, unit::foot,
-                  AllowedRange::any());
-  method.output({"horton", "n_H", "composite roughness after Horton"}, &Result::horton,
-                unit::number);
-  method.output({"pavlovskii", "n_P", "composite roughness after Pavlovskii"}, &Result::pavlovskii,
-                unit::number);
-  method.output({"lotter", "n_L", "composite roughness after Lotter"}, &Result::lotter,
-                unit::number);
+  method.required({"water_level", "w", "water level"}, &CompositeRoughnessInputs::water_level,
+                  unit::foot, AllowedRange::any());
+  method.output({"horton", "n_H", "composite roughness after Horton"},
+                &CompositeRoughnessResult::horton, unit::number);
+  method.output({"pavlovskii", "n_P", "composite roughness after Pavlovskii"},
+                &CompositeRoughnessResult::pavlovskii, unit::number);
+  method.output({"lotter", "n_L", "composite roughness after Lotter"},
+                &CompositeRoughnessResult::lotter, unit::number);
   return method;
 }
 
 }  // namespace
 
 const Method& composite_roughness_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<CompositeRoughnessInputs, CompositeRoughnessResult> method =
+      build_composite_roughness();
   return method;
 }
 

@@ -8,11 +8,11 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs : SectionInputs {
+struct CriticalDepthInputs : SectionInputs {
   Discharge discharge;
 };
 
-struct Result {
+struct CriticalDepthResult {
   Length depth;
   Length specific_energy;
   Length water_level;
@@ -35,7 +35,8 @@ void explain(const std::vector<SectionFlow>& flows, Steps& steps) {
   }
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<CriticalDepthResult> compute_critical_depth(const CriticalDepthInputs& inputs,
+                                                     Steps& steps) {
   const auto section = section_of(inputs);
   if (!section) return section.problems();
   const auto flows = critical_flows(*section, inputs.divisions, inputs.discharge, inputs.composite);
@@ -46,7 +47,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   const auto by_depth = [](const SectionFlow& a, const SectionFlow& b) {
     return a.wet.deepest < b.wet.deepest;
   };
-  Result result;
+  CriticalDepthResult result;
   result.depth = flow.wet.deepest;
   result.specific_energy = flow.specific_energy();
   result.water_level = flow.water_level;
@@ -60,7 +61,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<CriticalDepthInputs, CriticalDepthResult> build_critical_depth() {
   MethodDescription about;
   about.id = "critical-depth";
   about.title = "Critical depth in a surveyed section";
@@ -74,33 +75,37 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "Where several critical depths are found, neither the plain nor the α Froude number is 1 at "
       "all of them: read the flow regime from the specific energy."};
-  TypedMethod<Inputs, Result> method(about, &compute);
+  TypedMethod<CriticalDepthInputs, CriticalDepthResult> method(about, &compute_critical_depth);
   describe_ground(method);
-  method.required({"discharge", "Q", "discharge"}, &Inputs::discharge, unit::cubic_foot_per_second,
-                  AllowedRange::positive_to(1e8));
+  method.required({"discharge", "Q", "discharge"}, &CriticalDepthInputs::discharge,
+                  unit::cubic_foot_per_second, AllowedRange::positive_to(1e8));
   describe_division(method);
   method.output({"depth", "y_c", "critical depth, of the least energy when there are several"},
-                &Result::depth, unit::foot);
-  method.output({"specific_energy", "E", "specific energy there"}, &Result::specific_energy,
+                &CriticalDepthResult::depth, unit::foot);
+  method.output({"specific_energy", "E", "specific energy there"},
+                &CriticalDepthResult::specific_energy, unit::foot);
+  method.output({"water_level", "w", "water level there"}, &CriticalDepthResult::water_level,
                 unit::foot);
-  method.output({"water_level", "w", "water level there"}, &Result::water_level, unit::foot);
-  method.output({"area", "A", "wet area there"}, &Result::area, unit::square_foot);
-  method.output({"top_width", "T", "top width there"}, &Result::top_width, unit::foot);
-  method.output({"velocity", "V", "mean velocity there"}, &Result::velocity, unit::foot_per_second);
-  method.output({"froude_number", "Fr", "Froude number there, with α"}, &Result::froude_number,
-                unit::number);
-  method.output({"levels_found", "", "how many critical depths there are"}, &Result::levels_found,
-                unit::number);
-  method.output({"shallowest_depth", "", "the shallowest of them"}, &Result::shallowest_depth,
+  method.output({"area", "A", "wet area there"}, &CriticalDepthResult::area, unit::square_foot);
+  method.output({"top_width", "T", "top width there"}, &CriticalDepthResult::top_width, unit::foot);
+  method.output({"velocity", "V", "mean velocity there"}, &CriticalDepthResult::velocity,
+                unit::foot_per_second);
+  method.output({"froude_number", "Fr", "Froude number there, with α"},
+                &CriticalDepthResult::froude_number, unit::number);
+  method.output({"levels_found", "", "how many critical depths there are"},
+                &CriticalDepthResult::levels_found, unit::number);
+  method.output({"shallowest_depth", "", "the shallowest of them"},
+                &CriticalDepthResult::shallowest_depth, unit::foot);
+  method.output({"deepest_depth", "", "the deepest of them"}, &CriticalDepthResult::deepest_depth,
                 unit::foot);
-  method.output({"deepest_depth", "", "the deepest of them"}, &Result::deepest_depth, unit::foot);
   return method;
 }
 
 }  // namespace
 
 const Method& critical_depth_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<CriticalDepthInputs, CriticalDepthResult> method =
+      build_critical_depth();
   return method;
 }
 

@@ -11,8 +11,6 @@ namespace proofstone {
 
 namespace {
 
-constexpr double g = standard_gravity.meters_per_second_squared();
-
 /// Σ of a power of n over the wetted perimeter, and its rate of change with the level.
 struct WeightedRoughness {
   double sum = 0;
@@ -209,8 +207,8 @@ SectionState DividedSection::state(double level) const {
     state.beta = 1 + (state.alpha - 1) / 3;  // Chow (1959), sec. 2-7, for a like velocity pattern
     alpha_growth = 0;
   }
-  state.criticality =
-      state.alpha * state.width / (g * area * area * area) - alpha_growth / (2 * g * area * area);
+  state.criticality = state.alpha * state.width / (g_si * area * area * area) -
+                      alpha_growth / (2 * g_si * area * area);
   return state;
 }
 

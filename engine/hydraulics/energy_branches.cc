@@ -2,12 +2,6 @@
 
 namespace proofstone {
 
-namespace {
-
-constexpr double g = standard_gravity.meters_per_second_squared();
-
-}  // namespace
-
 bool EnergyBranches::is_tranquil(double level) const {
   for (const EnergyBranch& branch : branches) {
     if (level < branch.high.level) return branch.rising;
@@ -17,7 +11,7 @@ bool EnergyBranches::is_tranquil(double level) const {
 
 double velocity_head(const SectionState& state, double discharge) {
   const double velocity = discharge / state.area;
-  return state.alpha * velocity * velocity / (2 * g);
+  return state.alpha * velocity * velocity / (2 * g_si);
 }
 
 double energy_level(const SectionState& state, double discharge) {
@@ -25,7 +19,7 @@ double energy_level(const SectionState& state, double discharge) {
 }
 
 double specific_force(const SectionState& state, double discharge) {
-  return state.beta * discharge * discharge / (g * state.area) + state.first_moment;
+  return state.beta * discharge * discharge / (g_si * state.area) + state.first_moment;
 }
 
 std::optional<EnergyBranches> energy_branches(const LevelTable& table, double discharge) {

@@ -8,7 +8,7 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs : TrapezoidalChannel {
+struct GraduallyVariedFlowInputs : TrapezoidalChannel {
   Slope bed_slope;
   Discharge discharge;
   Length known_depth;
@@ -18,7 +18,7 @@ struct Inputs : TrapezoidalChannel {
   FrictionMean friction = FrictionMean::average_conveyance;
 };
 
-struct Result {
+struct GraduallyVariedFlowResult {
   Length depth;
   Velocity velocity;
   Dimensionless froude_number;
@@ -28,10 +28,12 @@ struct Result {
 };
 
 /// Far above any depth asked for, so that the channel's own banks hold the water.
-Length bank_height(const Inputs& in) { return 10 * in.known_depth + Length::meters(30); }
+Length bank_height(const GraduallyVariedFlowInputs& in) {
+  return 10 * in.known_depth + Length::meters(30);
+}
 
 /// Two sections, the known depth at the downstream one in tranquil flow, else at the upstream one.
-Expected<Reach> reach_of(const Inputs& in) {
+Expected<Reach> reach_of(const GraduallyVariedFlowInputs& in) {
   const Length fall = in.bed_slope.ratio() * in.distance;
   auto upstream = trapezoidal_section(in, fall, bank_height(in));
   if (!upstream) return upstream.problems();
@@ -48,7 +50,8 @@ int zone_of(Length depth, Length normal, Length critical) {
   return 1 + (depth < normal ? 1 : 0) + (depth < critical ? 1 : 0);
 }
 
-Expected<WaterProfile> profile_of(const Inputs& in, const Reach& reach, bool tranquil) {
+Expected<WaterProfile> profile_of(const GraduallyVariedFlowInputs& in, const Reach& reach,
+                                  bool tranquil) {
   ProfileCase flow_case;
   flow_case.discharge = in.discharge;
   flow_case.friction = in.friction;
@@ -78,7 +81,8 @@ Problems problems_in(const WaterProfile& profile) {
   return {};
 }
 
-Expected<Result> compute(const Inputs& in, Steps& steps) {
+Expected<GraduallyVariedFlowResult> compute_gradually_varied_flow(
+    const GraduallyVariedFlowInputs& in, Steps& steps) {
   const auto reach = reach_of(in);
   if (!reach) return reach.problems();
   const Section& section = reach->sections().back().section;
@@ -88,7 +92,7 @@ Expected<Result> compute(const Inputs& in, Steps& steps) {
   if (!normal) return normal.problems();
   const auto solved_upstream = profile_of(in, *reach, true);
   if (!solved_upstream) return solved_upstream.problems();
-  Result result;
+  GraduallyVariedFlowResult result;
   result.normal_depth = normal->wet.deepest;
   result.critical_depth = solved_upstream->sections.back().critical_level - section.lowest();
 
@@ -117,7 +121,7 @@ Expected<Result> compute(const Inputs& in, Steps& steps) {
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<GraduallyVariedFlowInputs, GraduallyVariedFlowResult> build_gradually_varied_flow() {
   MethodDescription about;
   about.id = "gradually-varied-flow";
   about.title = "Gradually varied flow in a trapezoidal channel";
@@ -132,55 +136,66 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "One straight channel without bridges, bends or jumps; a surveyed reach needs its sections.",
       "Compare with twice the steps: where the depth moves, the steps were too few."};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  const auto width = static_cast<Length Inputs::*>(&TrapezoidalChannel::bottom_width);
-  const auto side = static_cast<Dimensionless Inputs::*>(&TrapezoidalChannel::side_slope);
-  const auto n = static_cast<Dimensionless Inputs::*>(&TrapezoidalChannel::roughness);
+  TypedMethod<GraduallyVariedFlowInputs, GraduallyVariedFlowResult> method(
+      about, &compute_gradually_varied_flow);
+  const auto width =
+      static_cast<Length GraduallyVariedFlowInputs::*>(&TrapezoidalChannel::bottom_width);
+  const auto side =
+      static_cast<Dimensionless GraduallyVariedFlowInputs::*>(&TrapezoidalChannel::side_slope);
+  const auto n =
+      static_cast<Dimensionless GraduallyVariedFlowInputs::*>(&TrapezoidalChannel::roughness);
   method.required({"bottom_width", "b", "width of the bed"}, width, unit::foot,
                   AllowedRange::positive_to(300'000));
   method.required({"side_slope", "z", "horizontal run of the sides for 1 up; 0 for walls"}, side,
                   unit::number, AllowedRange::between(0, 20));
   method.required({"roughness", "n", "Manning's n"}, n, unit::number,
                   AllowedRange::between(0.005, 0.5));
-  method.required({"bed_slope", "S0", "slope of the bed"}, &Inputs::bed_slope, unit::rise_per_run,
-                  AllowedRange::positive_to(0.5));
-  method.required({"discharge", "Q", "discharge"}, &Inputs::discharge, unit::cubic_foot_per_second,
-                  AllowedRange::positive_to(1e8));
-  method.required({"known_depth", "y0", "known depth"}, &Inputs::known_depth, unit::foot,
-                  AllowedRange::positive_to(300));
-  method.required({"distance", "x", "distance from the known depth"}, &Inputs::distance, unit::foot,
+  method.required({"bed_slope", "S0", "slope of the bed"}, &GraduallyVariedFlowInputs::bed_slope,
+                  unit::rise_per_run, AllowedRange::positive_to(0.5));
+  method.required({"discharge", "Q", "discharge"}, &GraduallyVariedFlowInputs::discharge,
+                  unit::cubic_foot_per_second, AllowedRange::positive_to(1e8));
+  method.required({"known_depth", "y0", "known depth"}, &GraduallyVariedFlowInputs::known_depth,
+                  unit::foot, AllowedRange::positive_to(300));
+  method.required({"distance", "x", "distance from the known depth"},
+                  &GraduallyVariedFlowInputs::distance, unit::foot,
                   AllowedRange::positive_to(300'000));
   method.defaulted({"energy_coefficient", "α", "energy coefficient of the velocity"},
-                   &Inputs::energy_coefficient, unit::number, AllowedRange::between(1, 10));
-  method.defaulted({"steps", "", "into how many steps the distance is cut"}, &Inputs::steps,
-                   unit::number, AllowedRange::between(1, 2000));
+                   &GraduallyVariedFlowInputs::energy_coefficient, unit::number,
+                   AllowedRange::between(1, 10));
+  method.defaulted({"steps", "", "into how many steps the distance is cut"},
+                   &GraduallyVariedFlowInputs::steps, unit::number, AllowedRange::between(1, 2000));
   method.choice({"friction", "", "how the slope of the energy line is averaged over a step"},
-                &Inputs::friction,
+                &GraduallyVariedFlowInputs::friction,
                 {ChoiceOption<FrictionMean>{FrictionMean::average_conveyance, "average-conveyance",
                                             "(2Q/(K1+K2))²"},
                  {FrictionMean::arithmetic, "arithmetic", "(S1+S2)/2"},
                  {FrictionMean::geometric, "geometric", "√(S1·S2)"},
                  {FrictionMean::harmonic, "harmonic", "2·S1·S2/(S1+S2)"}});
-  method.output({"depth", "y", "depth at the distance"}, &Result::depth, unit::foot);
-  method.output({"velocity", "V", "mean velocity there"}, &Result::velocity, unit::foot_per_second);
-  method.output({"froude_number", "Fr", "Froude number there, with α"}, &Result::froude_number,
-                unit::number);
-  method.output({"normal_depth", "yn", "normal depth"}, &Result::normal_depth, unit::foot);
-  method.output({"critical_depth", "yc", "critical depth"}, &Result::critical_depth, unit::foot);
+  method.output({"depth", "y", "depth at the distance"}, &GraduallyVariedFlowResult::depth,
+                unit::foot);
+  method.output({"velocity", "V", "mean velocity there"}, &GraduallyVariedFlowResult::velocity,
+                unit::foot_per_second);
+  method.output({"froude_number", "Fr", "Froude number there, with α"},
+                &GraduallyVariedFlowResult::froude_number, unit::number);
+  method.output({"normal_depth", "yn", "normal depth"}, &GraduallyVariedFlowResult::normal_depth,
+                unit::foot);
+  method.output({"critical_depth", "yc", "critical depth"},
+                &GraduallyVariedFlowResult::critical_depth, unit::foot);
   method.output({"zone", "",
                  "1 when the known depth stands above normal and critical depth, 2 between them, 3 "
                  "below both"},
-                &Result::zone, unit::number);
+                &GraduallyVariedFlowResult::zone, unit::number);
   method.limit({"Slope below about 10 %: steeper, depth must be measured square to the bed",
                 "common practice"},
-               [](const Inputs& in) { return in.bed_slope.ratio() < 0.10; });
+               [](const GraduallyVariedFlowInputs& in) { return in.bed_slope.ratio() < 0.10; });
   return method;
 }
 
 }  // namespace
 
 const Method& gradually_varied_flow_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<GraduallyVariedFlowInputs, GraduallyVariedFlowResult> method =
+      build_gradually_varied_flow();
   return method;
 }
 

@@ -10,12 +10,12 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs : TrapezoidalChannel {
+struct HydraulicJumpInputs : TrapezoidalChannel {
   Discharge discharge;
   Length depth_before;
 };
 
-struct Result {
+struct HydraulicJumpResult {
   Length depth_after;
   Length energy_lost;
   Dimensionless froude_before;
@@ -25,7 +25,7 @@ struct Result {
   Volume specific_force;
 };
 
-double froude_before(const Inputs& in) {
+double froude_before(const HydraulicJumpInputs& in) {
   const double y = in.depth_before.meters();
   const double b = in.bottom_width.meters();
   const double z = in.side_slope.number();
@@ -35,7 +35,7 @@ double froude_before(const Inputs& in) {
   return in.discharge.si() / area / std::sqrt(g * area / width);
 }
 
-Expected<Result> compute(const Inputs& in, Steps& steps) {
+Expected<HydraulicJumpResult> compute_hydraulic_jump(const HydraulicJumpInputs& in, Steps& steps) {
   // The roughness is of no account in a jump.
   const TrapezoidalChannel channel{in.bottom_width, in.side_slope, Dimensionless::number(0.03)};
   const auto section =
@@ -43,7 +43,7 @@ Expected<Result> compute(const Inputs& in, Steps& steps) {
   if (!section) return section.problems();
   const auto jump = hydraulic_jump(*section, in.discharge, in.depth_before);
   if (!jump) return jump.problems();
-  Result result;
+  HydraulicJumpResult result;
   result.depth_after = jump->after.wet.deepest;
   result.energy_lost = jump->energy_lost;
   result.froude_before = jump->before.froude_number;
@@ -64,7 +64,7 @@ Expected<Result> compute(const Inputs& in, Steps& steps) {
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<HydraulicJumpInputs, HydraulicJumpResult> build_hydraulic_jump() {
   MethodDescription about;
   about.id = "hydraulic-jump";
   about.title = "Hydraulic jump in a trapezoidal channel";
@@ -79,39 +79,43 @@ TypedMethod<Inputs, Result> build() {
       "jump "
       "may travel with the tailwater.",
       "Slope of the bed and friction in the jump are left out: for slopes below about 0.05."};
-  TypedMethod<Inputs, Result> method(about, &compute);
+  TypedMethod<HydraulicJumpInputs, HydraulicJumpResult> method(about, &compute_hydraulic_jump);
   method.required({"bottom_width", "b", "width of the bed"},
-                  static_cast<Length Inputs::*>(&TrapezoidalChannel::bottom_width), unit::foot,
-                  AllowedRange::positive_to(10'000));
-  method.required({"side_slope", "z", "horizontal run of the sides for 1 up; 0 for walls"},
-                  static_cast<Dimensionless Inputs::*>(&TrapezoidalChannel::side_slope),
-                  unit::number, AllowedRange::between(0, 20));
-  method.required({"discharge", "Q", "discharge"}, &Inputs::discharge, unit::cubic_foot_per_second,
-                  AllowedRange::positive_to(1e8));
-  method.required({"depth_before", "y1", "depth before the jump"}, &Inputs::depth_before,
-                  unit::foot, AllowedRange::positive_to(50));
-  method.output({"depth_after", "y2", "depth after the jump"}, &Result::depth_after, unit::foot);
-  method.output({"energy_lost", "ΔE", "energy lost in the jump"}, &Result::energy_lost, unit::foot);
-  method.output({"froude_before", "F1", "Froude number before the jump"}, &Result::froude_before,
-                unit::number);
-  method.output({"froude_after", "F2", "Froude number after the jump"}, &Result::froude_after,
-                unit::number);
-  method.output({"velocity_before", "V1", "velocity before the jump"}, &Result::velocity_before,
-                unit::foot_per_second);
-  method.output({"velocity_after", "V2", "velocity after the jump"}, &Result::velocity_after,
-                unit::foot_per_second);
-  method.output({"specific_force", "M", "specific force"}, &Result::specific_force,
+                  static_cast<Length HydraulicJumpInputs::*>(&TrapezoidalChannel::bottom_width),
+                  unit::foot, AllowedRange::positive_to(10'000));
+  method.required(
+      {"side_slope", "z", "horizontal run of the sides for 1 up; 0 for walls"},
+      static_cast<Dimensionless HydraulicJumpInputs::*>(&TrapezoidalChannel::side_slope),
+      unit::number, AllowedRange::between(0, 20));
+  method.required({"discharge", "Q", "discharge"}, &HydraulicJumpInputs::discharge,
+                  unit::cubic_foot_per_second, AllowedRange::positive_to(1e8));
+  method.required({"depth_before", "y1", "depth before the jump"},
+                  &HydraulicJumpInputs::depth_before, unit::foot, AllowedRange::positive_to(50));
+  method.output({"depth_after", "y2", "depth after the jump"}, &HydraulicJumpResult::depth_after,
+                unit::foot);
+  method.output({"energy_lost", "ΔE", "energy lost in the jump"}, &HydraulicJumpResult::energy_lost,
+                unit::foot);
+  method.output({"froude_before", "F1", "Froude number before the jump"},
+                &HydraulicJumpResult::froude_before, unit::number);
+  method.output({"froude_after", "F2", "Froude number after the jump"},
+                &HydraulicJumpResult::froude_after, unit::number);
+  method.output({"velocity_before", "V1", "velocity before the jump"},
+                &HydraulicJumpResult::velocity_before, unit::foot_per_second);
+  method.output({"velocity_after", "V2", "velocity after the jump"},
+                &HydraulicJumpResult::velocity_after, unit::foot_per_second);
+  method.output({"specific_force", "M", "specific force"}, &HydraulicJumpResult::specific_force,
                 unit::cubic_foot);
   method.limit({"F1 above 1.7: below it the jump is a train of waves without a roller",
                 "USBR classification of jumps (from memory; confirm)"},
-               [](const Inputs& in) { return froude_before(in) > 1.7; });
+               [](const HydraulicJumpInputs& in) { return froude_before(in) > 1.7; });
   return method;
 }
 
 }  // namespace
 
 const Method& hydraulic_jump_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<HydraulicJumpInputs, HydraulicJumpResult> method =
+      build_hydraulic_jump();
   return method;
 }
 

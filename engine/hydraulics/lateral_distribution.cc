@@ -6,6 +6,7 @@
 #include <cmath>
 #include <string>
 
+#include "engine/hydraulics/section_problem.h"
 #include "engine/hydraulics/tridiagonal.h"
 #include "engine/hydraulics/wet_pieces.h"
 
@@ -26,11 +27,6 @@ struct Column {
   double area() const { return width * depth; }
 };
 
-Problem problem(const std::string& code, const std::string& what, const std::string& where,
-                const std::string& allowed) {
-  return {code, what, "", where, allowed};
-}
-
 bool fits(const std::vector<double>& list, const Section& section) {
   const std::size_t points = section.points().size();
   return list.empty() || list.size() == points || list.size() + 1 == points;
@@ -40,9 +36,9 @@ Problems problems_of(const Section& section, const LateralWater& water) {
   Problems problems;
   const auto positive = [&](double value, const char* what, const char* where) {
     if (value > 0 && std::isfinite(value)) return;
-    problems.push_back(problem("not-positive",
-                               fmt::format("The {} is not a positive number.", what), where,
-                               "a number above 0"));
+    problems.push_back(section_problem("not-positive",
+                                       fmt::format("The {} is not a positive number.", what), where,
+                                       "a number above 0"));
   };
   positive(water.energy_slope.ratio(), "slope", "slope");
   positive(water.eddy_viscosity, "eddy viscosity", "eddy_viscosity");
@@ -51,17 +47,18 @@ Problems problems_of(const Section& section, const LateralWater& water) {
   for (const double f : water.friction_factors) positive(f, "friction factor", "friction_factors");
   if (!fits(water.friction_factors, section) || !fits(water.secondary_flow, section)) {
     problems.push_back(
-        problem("lists-differ", "There are not as many values as pieces of ground.",
-                fits(water.secondary_flow, section) ? "friction_factors" : "secondary_flow",
-                "one value for each point, valid up to the next point"));
+        section_problem("lists-differ", "There are not as many values as pieces of ground.",
+                        fits(water.secondary_flow, section) ? "friction_factors" : "secondary_flow",
+                        "one value for each point, valid up to the next point"));
   }
   if (water.cells < 10 || water.cells > 100'000) {
-    problems.push_back(problem("cells-out-of-range", "The number of cells is out of range.",
-                               "cells", "10 to 100,000"));
+    problems.push_back(section_problem("cells-out-of-range", "The number of cells is out of range.",
+                                       "cells", "10 to 100,000"));
   }
   if (!(water.water_level > section.lowest()) || !std::isfinite(water.water_level.meters())) {
-    problems.push_back(problem("dry", "The water level does not stand above the lowest ground.",
-                               "water_level", "a level above the lowest ground"));
+    problems.push_back(section_problem("dry",
+                                       "The water level does not stand above the lowest ground.",
+                                       "water_level", "a level above the lowest ground"));
   }
   return problems;
 }
@@ -209,11 +206,12 @@ Expected<LateralDistribution> lateral_distribution(const Section& section,
   for (std::size_t i = 0; i < volumes.size(); ++i) {
     const Column& v = volumes[i];
     if (!(squares[i] >= 0)) {
-      return problem("flows-backwards",
-                     fmt::format("With this secondary flow the water would run backwards at {:.4g} "
-                                 "m from the start of the stations.",
-                                 v.x),
-                     "secondary_flow", "a smaller share where the water is shallow");
+      return section_problem(
+          "flows-backwards",
+          fmt::format("With this secondary flow the water would run backwards at {:.4g} "
+                      "m from the start of the stations.",
+                      v.x),
+          "secondary_flow", "a smaller share where the water is shallow");
     }
     LateralCell cell;
     cell.station = Length::meters(v.x);

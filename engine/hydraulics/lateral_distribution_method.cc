@@ -10,7 +10,7 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs : SectionInputs {
+struct LateralDistributionInputs : SectionInputs {
   Length water_level;
   Slope slope;
   Length station;
@@ -22,7 +22,7 @@ struct Inputs : SectionInputs {
   Dimensionless cells = Dimensionless::number(1000);
 };
 
-struct Result {
+struct LateralDistributionResult {
   Velocity velocity;
   Stress shear;
   Length depth;
@@ -41,7 +41,8 @@ std::vector<double> numbers(const std::vector<Dimensionless>& values, std::size_
   return plain;
 }
 
-void explain(const Inputs& inputs, const LateralCell& here, const Result& result, Steps& steps) {
+void explain(const LateralDistributionInputs& inputs, const LateralCell& here,
+             const LateralDistributionResult& result, Steps& steps) {
   const std::string source = lateral_distribution_source().sentence();
   steps.given("w", "water level", measure(inputs.water_level));
   steps.given("S", "slope of the energy line", measure(inputs.slope));
@@ -59,7 +60,8 @@ void explain(const Inputs& inputs, const LateralCell& here, const Result& result
                  measure(result.force_ratio));
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<LateralDistributionResult> compute_lateral_distribution(
+    const LateralDistributionInputs& inputs, Steps& steps) {
   const auto section = section_of(inputs);
   if (!section) return section.problems();
   LateralWater water;
@@ -78,7 +80,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
     return Problem{"dry", "No water stands at this station.", "", "/station",
                    "a station under water"};
   }
-  Result result;
+  LateralDistributionResult result;
   result.velocity = here->velocity;
   result.shear = here->shear;
   result.depth = here->depth;
@@ -96,35 +98,39 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-void describe_inputs(TypedMethod<Inputs, Result>& method) {
+void describe_lateral_distribution_inputs(
+    TypedMethod<LateralDistributionInputs, LateralDistributionResult>& method) {
   describe_ground(method);
-  method.required({"water_level", "w", "water level"}, &Inputs::water_level, unit::foot,
-                  AllowedRange::any());
-  method.required({"slope", "S", "slope of the energy line"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
-  method.required({"station", "y", "station of the place"}, &Inputs::station, unit::foot,
-                  AllowedRange::any());
+  method.required({"water_level", "w", "water level"}, &LateralDistributionInputs::water_level,
+                  unit::foot, AllowedRange::any());
+  method.required({"slope", "S", "slope of the energy line"}, &LateralDistributionInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
+  method.required({"station", "y", "station of the place"}, &LateralDistributionInputs::station,
+                  unit::foot, AllowedRange::any());
   method.defaulted({"eddy_viscosity", "λ",
                     "eddy viscosity over depth and shear velocity: about 0.07 in wide channels, up "
                     "to 0.24 in narrow ones"},
-                   &Inputs::eddy_viscosity, unit::number, AllowedRange::between(0.001, 5));
+                   &LateralDistributionInputs::eddy_viscosity, unit::number,
+                   AllowedRange::between(0.001, 5));
   method.optional_list(
       {"friction_factors", "f", "Darcy friction factor of each piece of ground, or one for all"},
-      &Inputs::friction_factors, unit::number, AllowedRange::between(0.001, 10),
+      &LateralDistributionInputs::friction_factors, unit::number, AllowedRange::between(0.001, 10),
       "from roughness and depth");
   method.optional_list({"secondary_flow", "Γ/ρgHS",
                         "secondary flow of each piece of ground as a share of ρ·g·H·S, H the "
                         "greatest depth; or one for all"},
-                       &Inputs::secondary_flow, unit::number, AllowedRange::between(-1, 1), "none");
-  method.defaulted({"gravity", "g", "gravity"}, &Inputs::gravity, unit::meter_per_second_squared,
-                   AllowedRange::between(9.7, 9.9));
-  method.defaulted({"density", "ρ", "density of the water"}, &Inputs::density,
+                       &LateralDistributionInputs::secondary_flow, unit::number,
+                       AllowedRange::between(-1, 1), "none");
+  method.defaulted({"gravity", "g", "gravity"}, &LateralDistributionInputs::gravity,
+                   unit::meter_per_second_squared, AllowedRange::between(9.7, 9.9));
+  method.defaulted({"density", "ρ", "density of the water"}, &LateralDistributionInputs::density,
                    unit::kilogram_per_cubic_meter, AllowedRange::between(900, 1300));
-  method.defaulted({"cells", "", "about how many cells the wet width is cut into"}, &Inputs::cells,
-                   unit::number, AllowedRange::between(10, 100'000));
+  method.defaulted({"cells", "", "about how many cells the wet width is cut into"},
+                   &LateralDistributionInputs::cells, unit::number,
+                   AllowedRange::between(10, 100'000));
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<LateralDistributionInputs, LateralDistributionResult> build_lateral_distribution() {
   MethodDescription about;
   about.id = "lateral-distribution";
   about.title = "Lateral distribution of velocity and shear";
@@ -138,34 +144,36 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "For straight uniform reaches. The eddy viscosity and the secondary flow are calibrated "
       "values: see how much the answer moves between reasonable ones."};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  describe_inputs(method);
-  method.output({"velocity", "U", "depth-averaged velocity at the station"}, &Result::velocity,
-                unit::foot_per_second);
-  method.output({"shear", "τ", "shear on the ground there"}, &Result::shear,
+  TypedMethod<LateralDistributionInputs, LateralDistributionResult> method(
+      about, &compute_lateral_distribution);
+  describe_lateral_distribution_inputs(method);
+  method.output({"velocity", "U", "depth-averaged velocity at the station"},
+                &LateralDistributionResult::velocity, unit::foot_per_second);
+  method.output({"shear", "τ", "shear on the ground there"}, &LateralDistributionResult::shear,
                 unit::pound_per_square_foot);
-  method.output({"depth", "H", "depth there"}, &Result::depth, unit::foot);
+  method.output({"depth", "H", "depth there"}, &LateralDistributionResult::depth, unit::foot);
   method.output({"unit_discharge", "q", "discharge for each unit of width there"},
-                &Result::unit_discharge, unit::square_foot_per_second);
-  method.output({"froude_number", "Fr", "Froude number there"}, &Result::froude_number,
-                unit::number);
-  method.output({"fastest", "U_max", "greatest depth-averaged velocity"}, &Result::fastest,
-                unit::foot_per_second);
+                &LateralDistributionResult::unit_discharge, unit::square_foot_per_second);
+  method.output({"froude_number", "Fr", "Froude number there"},
+                &LateralDistributionResult::froude_number, unit::number);
+  method.output({"fastest", "U_max", "greatest depth-averaged velocity"},
+                &LateralDistributionResult::fastest, unit::foot_per_second);
   method.output({"greatest_shear", "τ_max", "greatest shear on the ground"},
-                &Result::greatest_shear, unit::pound_per_square_foot);
+                &LateralDistributionResult::greatest_shear, unit::pound_per_square_foot);
   method.output({"discharge", "Q", "discharge of the section at this level and slope"},
-                &Result::discharge, unit::cubic_foot_per_second);
+                &LateralDistributionResult::discharge, unit::cubic_foot_per_second);
   method.output({"force_ratio", "F/W",
                  "force of ground and walls over the pull of the water's weight; 1 where there is "
                  "no secondary flow"},
-                &Result::force_ratio, unit::number);
+                &LateralDistributionResult::force_ratio, unit::number);
   return method;
 }
 
 }  // namespace
 
 const Method& lateral_distribution_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<LateralDistributionInputs, LateralDistributionResult> method =
+      build_lateral_distribution();
   return method;
 }
 

@@ -6,12 +6,12 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs : SectionInputs {
+struct NormalDepthInputs : SectionInputs {
   Discharge discharge;
   Slope slope;
 };
 
-struct Result {
+struct NormalDepthResult {
   Length depth;
   Length water_level;
   Area area;
@@ -23,13 +23,13 @@ struct Result {
   Dimensionless levels_found;
 };
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<NormalDepthResult> compute_normal_depth(const NormalDepthInputs& inputs, Steps& steps) {
   const auto section = section_of(inputs);
   if (!section) return section.problems();
   const auto flow = normal_flow(*section, inputs.divisions, inputs.discharge, inputs.slope,
                                 inputs.composite, steps);
   if (!flow) return flow.problems();
-  Result result;
+  NormalDepthResult result;
   result.depth = flow->wet.deepest;
   result.water_level = flow->water_level;
   result.area = flow->wet.area;
@@ -42,7 +42,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<NormalDepthInputs, NormalDepthResult> build_normal_depth() {
   MethodDescription about;
   about.id = "normal-depth";
   about.title = "Normal depth in a surveyed section";
@@ -58,37 +58,38 @@ TypedMethod<Inputs, Result> build() {
       "from a profile calculation.",
       "When more than one level is found the lowest is given; divide the section at the bank tops "
       "first."};
-  TypedMethod<Inputs, Result> method(about, &compute);
+  TypedMethod<NormalDepthInputs, NormalDepthResult> method(about, &compute_normal_depth);
   describe_ground(method);
-  method.required({"discharge", "Q", "discharge"}, &Inputs::discharge, unit::cubic_foot_per_second,
-                  AllowedRange::positive_to(1e8));
-  method.required({"slope", "S", "slope of the bed and of the energy line"}, &Inputs::slope,
-                  unit::rise_per_run, AllowedRange::positive_to(1));
+  method.required({"discharge", "Q", "discharge"}, &NormalDepthInputs::discharge,
+                  unit::cubic_foot_per_second, AllowedRange::positive_to(1e8));
+  method.required({"slope", "S", "slope of the bed and of the energy line"},
+                  &NormalDepthInputs::slope, unit::rise_per_run, AllowedRange::positive_to(1));
   describe_division(method);
-  method.output({"depth", "d", "greatest depth"}, &Result::depth, unit::foot);
+  method.output({"depth", "d", "greatest depth"}, &NormalDepthResult::depth, unit::foot);
   method.output({"water_level", "w", "lowest water level that carries the discharge"},
-                &Result::water_level, unit::foot);
-  method.output({"area", "A", "wet area"}, &Result::area, unit::square_foot);
-  method.output({"wetted_perimeter", "P", "wetted perimeter"}, &Result::wetted_perimeter,
+                &NormalDepthResult::water_level, unit::foot);
+  method.output({"area", "A", "wet area"}, &NormalDepthResult::area, unit::square_foot);
+  method.output({"wetted_perimeter", "P", "wetted perimeter"}, &NormalDepthResult::wetted_perimeter,
                 unit::foot);
-  method.output({"top_width", "T", "top width"}, &Result::top_width, unit::foot);
-  method.output({"velocity", "V", "mean velocity"}, &Result::velocity, unit::foot_per_second);
-  method.output({"froude_number", "Fr", "Froude number, with α"}, &Result::froude_number,
+  method.output({"top_width", "T", "top width"}, &NormalDepthResult::top_width, unit::foot);
+  method.output({"velocity", "V", "mean velocity"}, &NormalDepthResult::velocity,
+                unit::foot_per_second);
+  method.output({"froude_number", "Fr", "Froude number, with α"}, &NormalDepthResult::froude_number,
                 unit::number);
-  method.output({"energy_coefficient", "α", "energy coefficient"}, &Result::energy_coefficient,
-                unit::number);
-  method.output({"levels_found", "", "how many levels carry the discharge"}, &Result::levels_found,
-                unit::number);
+  method.output({"energy_coefficient", "α", "energy coefficient"},
+                &NormalDepthResult::energy_coefficient, unit::number);
+  method.output({"levels_found", "", "how many levels carry the discharge"},
+                &NormalDepthResult::levels_found, unit::number);
   method.limit({"Slope below about 10 %: steeper, depth must be measured square to the bed",
                 "common practice"},
-               [](const Inputs& in) { return in.slope.ratio() < 0.10; });
+               [](const NormalDepthInputs& in) { return in.slope.ratio() < 0.10; });
   return method;
 }
 
 }  // namespace
 
 const Method& normal_depth_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<NormalDepthInputs, NormalDepthResult> method = build_normal_depth();
   return method;
 }
 

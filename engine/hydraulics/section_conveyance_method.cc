@@ -8,12 +8,12 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs : SectionInputs {
+struct SectionConveyanceInputs : SectionInputs {
   Length water_level;
   Slope slope;
 };
 
-struct Result {
+struct SectionConveyanceResult {
   Area area;
   Length wetted_perimeter;
   Length top_width;
@@ -35,7 +35,8 @@ double momentum_coefficient(const SectionFlow& flow) {
   return squares * flow.wet.area.si() / (flow.conveyance_si * flow.conveyance_si);
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<SectionConveyanceResult> compute_section_conveyance(const SectionConveyanceInputs& inputs,
+                                                             Steps& steps) {
   const auto section = section_of(inputs);
   if (!section) return section.problems();
   if (!(inputs.water_level > section->lowest())) {
@@ -51,7 +52,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   const double discharge = flow.conveyance_si * std::sqrt(inputs.slope.ratio());
   flow = carrying(std::move(flow), Discharge::cubic_meters_per_second(discharge));
 
-  Result result;
+  SectionConveyanceResult result;
   result.area = flow.wet.area;
   result.wetted_perimeter = flow.wet.wetted_perimeter;
   result.top_width = flow.wet.top_width;
@@ -74,7 +75,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<SectionConveyanceInputs, SectionConveyanceResult> build_section_conveyance() {
   MethodDescription about;
   about.id = "section-conveyance";
   about.title = "Conveyance of a surveyed section";
@@ -86,36 +87,40 @@ TypedMethod<Inputs, Result> build() {
       {"Chow, Open-Channel Hydraulics (1959)", "chs. 2, 5 and 6", SourceStanding::memory}};
   about.cautions = {
       "Low ground behind higher ground is taken to carry water; look whether it is connected."};
-  TypedMethod<Inputs, Result> method(about, &compute);
+  TypedMethod<SectionConveyanceInputs, SectionConveyanceResult> method(about,
+                                                                       &compute_section_conveyance);
   describe_ground(method);
-  method.required({"water_level", "w", "water level"}, &Inputs::water_level, unit::foot,
-                  AllowedRange::any());
-  method.required({"slope", "S", "slope of the energy line"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
+  method.required({"water_level", "w", "water level"}, &SectionConveyanceInputs::water_level,
+                  unit::foot, AllowedRange::any());
+  method.required({"slope", "S", "slope of the energy line"}, &SectionConveyanceInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
   describe_division(method);
-  method.output({"area", "A", "wet area"}, &Result::area, unit::square_foot);
-  method.output({"wetted_perimeter", "P", "wetted perimeter"}, &Result::wetted_perimeter,
-                unit::foot);
-  method.output({"top_width", "T", "top width"}, &Result::top_width, unit::foot);
+  method.output({"area", "A", "wet area"}, &SectionConveyanceResult::area, unit::square_foot);
+  method.output({"wetted_perimeter", "P", "wetted perimeter"},
+                &SectionConveyanceResult::wetted_perimeter, unit::foot);
+  method.output({"top_width", "T", "top width"}, &SectionConveyanceResult::top_width, unit::foot);
   method.output({"hydraulic_radius", "R", "hydraulic radius of the whole section"},
-                &Result::hydraulic_radius, unit::foot);
+                &SectionConveyanceResult::hydraulic_radius, unit::foot);
   method.output({"first_moment", "Az̄", "first moment of the wet area about the water surface"},
-                &Result::first_moment, unit::cubic_foot);
+                &SectionConveyanceResult::first_moment, unit::cubic_foot);
   method.output({"conveyance", "K", "conveyance; it has the unit of a discharge"},
-                &Result::conveyance, unit::cubic_foot_per_second);
-  method.output({"discharge", "Q", "discharge"}, &Result::discharge, unit::cubic_foot_per_second);
-  method.output({"velocity", "V", "mean velocity"}, &Result::velocity, unit::foot_per_second);
-  method.output({"energy_coefficient", "α", "energy coefficient"}, &Result::energy_coefficient,
-                unit::number);
+                &SectionConveyanceResult::conveyance, unit::cubic_foot_per_second);
+  method.output({"discharge", "Q", "discharge"}, &SectionConveyanceResult::discharge,
+                unit::cubic_foot_per_second);
+  method.output({"velocity", "V", "mean velocity"}, &SectionConveyanceResult::velocity,
+                unit::foot_per_second);
+  method.output({"energy_coefficient", "α", "energy coefficient"},
+                &SectionConveyanceResult::energy_coefficient, unit::number);
   method.output({"momentum_coefficient", "β", "momentum coefficient"},
-                &Result::momentum_coefficient, unit::number);
+                &SectionConveyanceResult::momentum_coefficient, unit::number);
   return method;
 }
 
 }  // namespace
 
 const Method& section_conveyance_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<SectionConveyanceInputs, SectionConveyanceResult> method =
+      build_section_conveyance();
   return method;
 }
 

@@ -13,8 +13,6 @@ namespace proofstone {
 
 namespace {
 
-constexpr double g = standard_gravity.meters_per_second_squared();
-
 std::string in_both_systems(Measure measure) {
   return fmt::format("{} ({})", display(measure, UnitSystem::us_customary).text,
                      display(measure, UnitSystem::si).text);
@@ -63,7 +61,7 @@ Length SectionFlow::hydraulic_radius() const {
 
 Length SectionFlow::specific_energy() const {
   const double v = mean_velocity().meters_per_second();
-  return wet.deepest + Length::meters(energy_coefficient.number() * v * v / (2 * g));
+  return wet.deepest + Length::meters(energy_coefficient.number() * v * v / (2 * g_si));
 }
 
 std::string_view composite_roughness_name(CompositeRoughness composite) {
@@ -95,7 +93,7 @@ SectionFlow carrying(SectionFlow flow, Discharge discharge) {
   const double hydraulic_depth = flow.wet.area.si() / flow.wet.top_width.si();
   flow.froude_number =
       Dimensionless::number(flow.mean_velocity().meters_per_second() /
-                            std::sqrt(g * hydraulic_depth / flow.energy_coefficient.number()));
+                            std::sqrt(g_si * hydraulic_depth / flow.energy_coefficient.number()));
   return flow;
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/hydraulics/divided_section.h"
+#include "engine/hydraulics/section_problem.h"
 #include "engine/hydraulics/water_weight.h"
 #include "engine/hydraulics/wet_pieces.h"
 
@@ -11,34 +12,30 @@ namespace proofstone {
 
 namespace {
 
-constexpr double g = standard_gravity.meters_per_second_squared();
 constexpr double most_slices = 20'000;
-
-Problem problem(const std::string& code, const std::string& what, const std::string& where,
-                const std::string& allowed) {
-  return {code, what, "", where, allowed};
-}
 
 Problems problems_of(const Section& section, const SliceExtent& extent, const SliceWater& water) {
   Problems problems;
   if (!(extent.left >= section.left_end() && extent.right <= section.right_end() &&
         extent.left < extent.right)) {
-    problems.push_back(problem("extent-outside",
-                               "The stations between which the flow is shared are not inside the "
-                               "section from left to right.",
-                               "left", "two stations inside the section"));
+    problems.push_back(
+        section_problem("extent-outside",
+                        "The stations between which the flow is shared are not inside the "
+                        "section from left to right.",
+                        "left", "two stations inside the section"));
   }
   if (!(water.discharge.si() > 0) || !std::isfinite(water.discharge.si())) {
-    problems.push_back(problem("discharge-not-positive", "The discharge is not a positive number.",
-                               "discharge", "a discharge above 0"));
+    problems.push_back(section_problem("discharge-not-positive",
+                                       "The discharge is not a positive number.", "discharge",
+                                       "a discharge above 0"));
   }
   if (!(water.energy_slope.ratio() > 0) || !std::isfinite(water.energy_slope.ratio())) {
-    problems.push_back(problem("slope-not-positive", "The slope is not a positive number.", "slope",
-                               "a slope above 0"));
+    problems.push_back(section_problem("slope-not-positive", "The slope is not a positive number.",
+                                       "slope", "a slope above 0"));
   }
   if (!std::isfinite(water.water_level.meters())) {
-    problems.push_back(problem("not-a-number", "The water level is not a finite number.",
-                               "water_level", "a finite length"));
+    problems.push_back(section_problem("not-a-number", "The water level is not a finite number.",
+                                       "water_level", "a finite length"));
   }
   return problems;
 }
@@ -104,7 +101,7 @@ void carry(FlowSlice& slice, const SliceWater& water, double all_conveyance) {
   slice.unit_discharge = UnitDischarge::square_meters_per_second(v * depth);
   slice.shear = Stress::pascals(water_unit_weight.newtons_per_cubic_meter() * area /
                                 slice.wetted_perimeter.meters() * water.energy_slope.ratio());
-  slice.froude_number = Dimensionless::number(v / std::sqrt(g * depth));
+  slice.froude_number = Dimensionless::number(v / std::sqrt(g_si * depth));
 }
 
 }  // namespace
@@ -115,8 +112,8 @@ Expected<std::vector<FlowSlice>> slice_flow(const Section& section, const SliceE
   if (!problems.empty()) return problems;
   const std::vector<Length> lines = lines_of(section, extent);
   if (lines.empty()) {
-    return problem("too-many-slices", "The slices are too narrow for this section.", "slice_width",
-                   "a width that gives at most 20,000 slices");
+    return section_problem("too-many-slices", "The slices are too narrow for this section.",
+                           "slice_width", "a width that gives at most 20,000 slices");
   }
   std::vector<FlowSlice> slices;
   double conveyance = 0;
@@ -127,8 +124,8 @@ Expected<std::vector<FlowSlice>> slice_flow(const Section& section, const SliceE
     slices.push_back(slice);
   }
   if (slices.empty()) {
-    return problem("dry", "No water stands between these stations at this level.", "water_level",
-                   "a level above the ground there");
+    return section_problem("dry", "No water stands between these stations at this level.",
+                           "water_level", "a level above the ground there");
   }
   for (FlowSlice& slice : slices) carry(slice, water, conveyance);
   return slices;

@@ -9,7 +9,7 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs : SectionInputs {
+struct SliceFlowInputs : SectionInputs {
   Length water_level;
   Discharge discharge;
   Slope slope;
@@ -19,7 +19,7 @@ struct Inputs : SectionInputs {
   Length slice_width;
 };
 
-struct Result {
+struct SliceFlowResult {
   Velocity velocity;
   UnitDischarge unit_discharge;
   Stress shear;
@@ -30,7 +30,8 @@ struct Result {
   Dimensionless slices;
 };
 
-void explain(const Inputs& inputs, const FlowSlice& here, double conveyance, Steps& steps) {
+void explain(const SliceFlowInputs& inputs, const FlowSlice& here, double conveyance,
+             Steps& steps) {
   steps.given("w", "water level", measure(inputs.water_level));
   steps.given("Q", "discharge that the slices share", measure(inputs.discharge));
   steps.given("S", "slope of the energy line", measure(inputs.slope));
@@ -48,7 +49,7 @@ void explain(const Inputs& inputs, const FlowSlice& here, double conveyance, Ste
   steps.computed("Fr", "Froude number of the slice", "V/√(g·a/T)", measure(here.froude_number));
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<SliceFlowResult> compute_slice_flow(const SliceFlowInputs& inputs, Steps& steps) {
   const auto section = section_of(inputs);
   if (!section) return section.problems();
   const SliceExtent extent{inputs.left.value_or(section->left_end()),
@@ -61,7 +62,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
     return Problem{"dry", "No water stands at this station.", "", "/station",
                    "a station under water between the lines"};
   }
-  Result result;
+  SliceFlowResult result;
   double conveyance = 0;
   for (const FlowSlice& slice : *slices) {
     conveyance += slice.conveyance_si;
@@ -78,24 +79,25 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-void describe_outputs(TypedMethod<Inputs, Result>& method) {
+void describe_slice_flow_outputs(TypedMethod<SliceFlowInputs, SliceFlowResult>& method) {
   method.output({"velocity", "V", "depth-averaged velocity of the slice at the station"},
-                &Result::velocity, unit::foot_per_second);
+                &SliceFlowResult::velocity, unit::foot_per_second);
   method.output({"unit_discharge", "q", "discharge for each unit of width there"},
-                &Result::unit_discharge, unit::square_foot_per_second);
-  method.output({"shear", "τ", "shear on the ground there"}, &Result::shear,
+                &SliceFlowResult::unit_discharge, unit::square_foot_per_second);
+  method.output({"shear", "τ", "shear on the ground there"}, &SliceFlowResult::shear,
                 unit::pound_per_square_foot);
-  method.output({"depth", "d", "mean depth of the slice"}, &Result::depth, unit::foot);
-  method.output({"froude_number", "Fr", "Froude number of the slice"}, &Result::froude_number,
-                unit::number);
-  method.output({"fastest", "V_max", "velocity of the fastest slice"}, &Result::fastest,
+  method.output({"depth", "d", "mean depth of the slice"}, &SliceFlowResult::depth, unit::foot);
+  method.output({"froude_number", "Fr", "Froude number of the slice"},
+                &SliceFlowResult::froude_number, unit::number);
+  method.output({"fastest", "V_max", "velocity of the fastest slice"}, &SliceFlowResult::fastest,
                 unit::foot_per_second);
   method.output({"discharge_carried", "ΣVa", "discharge of all slices together"},
-                &Result::discharge_carried, unit::cubic_foot_per_second);
-  method.output({"slices", "", "how many slices carry water"}, &Result::slices, unit::number);
+                &SliceFlowResult::discharge_carried, unit::cubic_foot_per_second);
+  method.output({"slices", "", "how many slices carry water"}, &SliceFlowResult::slices,
+                unit::number);
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<SliceFlowInputs, SliceFlowResult> build_slice_flow() {
   MethodDescription about;
   about.id = "slice-flow";
   about.title = "Velocity slice by slice";
@@ -107,31 +109,33 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "For straight reaches. Without mixing between slices the deepest one comes out too fast and "
       "the banks too slow; compare the lateral distribution, and use a bend ratio in bends."};
-  TypedMethod<Inputs, Result> method(about, &compute);
+  TypedMethod<SliceFlowInputs, SliceFlowResult> method(about, &compute_slice_flow);
   describe_ground(method);
-  method.required({"water_level", "w", "water level"}, &Inputs::water_level, unit::foot,
+  method.required({"water_level", "w", "water level"}, &SliceFlowInputs::water_level, unit::foot,
                   AllowedRange::any());
-  method.required({"discharge", "Q", "discharge between the two lines"}, &Inputs::discharge,
-                  unit::cubic_foot_per_second, AllowedRange::positive_to(1e8));
-  method.required({"slope", "S", "slope of the energy line"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
-  method.required({"station", "x", "station of the place"}, &Inputs::station, unit::foot,
+  method.required({"discharge", "Q", "discharge between the two lines"},
+                  &SliceFlowInputs::discharge, unit::cubic_foot_per_second,
+                  AllowedRange::positive_to(1e8));
+  method.required({"slope", "S", "slope of the energy line"}, &SliceFlowInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
+  method.required({"station", "x", "station of the place"}, &SliceFlowInputs::station, unit::foot,
                   AllowedRange::any());
   method.optional({"left", "", "station where the first slice begins, such as a bank top"},
-                  &Inputs::left, unit::foot, AllowedRange::any(), "the left end of the section");
-  method.optional({"right", "", "station where the last slice ends"}, &Inputs::right, unit::foot,
-                  AllowedRange::any(), "the right end of the section");
+                  &SliceFlowInputs::left, unit::foot, AllowedRange::any(),
+                  "the left end of the section");
+  method.optional({"right", "", "station where the last slice ends"}, &SliceFlowInputs::right,
+                  unit::foot, AllowedRange::any(), "the right end of the section");
   method.defaulted(
       {"slice_width", "", "greatest width of a slice; 0 leaves one for each piece of ground"},
-      &Inputs::slice_width, unit::foot, AllowedRange::between(0, 1e5));
-  describe_outputs(method);
+      &SliceFlowInputs::slice_width, unit::foot, AllowedRange::between(0, 1e5));
+  describe_slice_flow_outputs(method);
   return method;
 }
 
 }  // namespace
 
 const Method& slice_flow_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<SliceFlowInputs, SliceFlowResult> method = build_slice_flow();
   return method;
 }
 

@@ -9,27 +9,28 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs {
+struct VelocityShearInputs {
   Velocity velocity;
   Dimensionless roughness;
   Length depth;
   UnitWeight unit_weight = water_unit_weight;
 };
 
-struct Result {
+struct VelocityShearResult {
   Stress shear;
   Velocity shear_velocity;
 };
 
-Stress shear_of(const Inputs& in) {
+Stress shear_of(const VelocityShearInputs& in) {
   const double v = in.velocity.meters_per_second();
   const double n = in.roughness.number();
   const double gamma = in.unit_weight.newtons_per_cubic_meter();
   return Stress::pascals(gamma * n * n * v * v / std::pow(in.depth.meters(), 1.0 / 3.0));
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
-  Result result;
+Expected<VelocityShearResult> compute_velocity_shear(const VelocityShearInputs& inputs,
+                                                     Steps& steps) {
+  VelocityShearResult result;
   result.shear = shear_of(inputs);
   const double density =
       inputs.unit_weight.newtons_per_cubic_meter() / standard_gravity.meters_per_second_squared();
@@ -44,7 +45,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<VelocityShearInputs, VelocityShearResult> build_velocity_shear() {
   MethodDescription about;
   about.id = "velocity-shear";
   about.title = "Shear of a velocity";
@@ -54,17 +55,19 @@ TypedMethod<Inputs, Result> build() {
   about.group = MethodGroup::water;
   about.sources = {{"Chow, Open-Channel Hydraulics (1959)", "Manning's equation and τ = γ·R·S",
                     SourceStanding::memory}};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  method.required({"velocity", "V", "depth-averaged velocity"}, &Inputs::velocity,
+  TypedMethod<VelocityShearInputs, VelocityShearResult> method(about, &compute_velocity_shear);
+  method.required({"velocity", "V", "depth-averaged velocity"}, &VelocityShearInputs::velocity,
                   unit::foot_per_second, AllowedRange::positive_to(60));
-  method.required({"roughness", "n", "Manning's n of the ground"}, &Inputs::roughness, unit::number,
-                  AllowedRange::between(0.005, 0.5));
-  method.required({"depth", "h", "depth"}, &Inputs::depth, unit::foot,
+  method.required({"roughness", "n", "Manning's n of the ground"}, &VelocityShearInputs::roughness,
+                  unit::number, AllowedRange::between(0.005, 0.5));
+  method.required({"depth", "h", "depth"}, &VelocityShearInputs::depth, unit::foot,
                   AllowedRange::positive_to(500));
-  method.defaulted({"unit_weight", "γ", "unit weight of the water"}, &Inputs::unit_weight,
-                   unit::pound_per_cubic_foot, AllowedRange::between(60, 80));
-  method.output({"shear", "τ", "shear on the ground"}, &Result::shear, unit::pound_per_square_foot);
-  method.output({"shear_velocity", "u*", "shear velocity"}, &Result::shear_velocity,
+  method.defaulted({"unit_weight", "γ", "unit weight of the water"},
+                   &VelocityShearInputs::unit_weight, unit::pound_per_cubic_foot,
+                   AllowedRange::between(60, 80));
+  method.output({"shear", "τ", "shear on the ground"}, &VelocityShearResult::shear,
+                unit::pound_per_square_foot);
+  method.output({"shear_velocity", "u*", "shear velocity"}, &VelocityShearResult::shear_velocity,
                 unit::foot_per_second);
   return method;
 }
@@ -76,7 +79,8 @@ Stress velocity_shear(Velocity velocity, Dimensionless roughness, Length depth) 
 }
 
 const Method& velocity_shear_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<VelocityShearInputs, VelocityShearResult> method =
+      build_velocity_shear();
   return method;
 }
 

@@ -12,7 +12,7 @@ namespace {
 /// Which fit gives the share.
 enum class WallForm { rectangle, trapezoid };
 
-struct Inputs {
+struct WallShearShareInputs {
   WallForm form = WallForm::rectangle;
   Length bottom_width;
   Length depth;
@@ -20,7 +20,7 @@ struct Inputs {
   Slope slope;
 };
 
-struct Result {
+struct WallShearShareResult {
   Dimensionless wall_share;
   Dimensionless wall_ratio;
   Dimensionless bed_ratio;
@@ -38,7 +38,8 @@ double trapezoid_share(double bed_over_walls) {
   return 1.766 * std::pow(bed_over_walls + 1.5, -1.4026);
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<WallShearShareResult> compute_wall_shear_share(const WallShearShareInputs& inputs,
+                                                        Steps& steps) {
   const double b = inputs.bottom_width.meters();
   const double h = inputs.depth.meters();
   const bool rectangle = inputs.form == WallForm::rectangle;
@@ -46,7 +47,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   const double walls = 2 * h * std::sqrt(1 + z * z);
   const double area = h * (b + z * h);
   const double share = rectangle ? rectangle_share(b / h) : trapezoid_share(b / walls);
-  Result result;
+  WallShearShareResult result;
   result.wall_share = Dimensionless::number(share);
   result.wall_ratio = Dimensionless::number(share * area / (walls * h));
   result.bed_ratio = Dimensionless::number((1 - share) * area / (b * h));
@@ -73,7 +74,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<WallShearShareInputs, WallShearShareResult> build_wall_shear_share() {
   MethodDescription about;
   about.id = "wall-shear-share";
   about.title = "Shear on walls and bed";
@@ -88,27 +89,27 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "Means over wall and bed; the greatest shear on them is larger. Walls rougher or smoother "
       "than the bed carry another share."};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  method.choice({"form", "", "shape of the channel"}, &Inputs::form,
+  TypedMethod<WallShearShareInputs, WallShearShareResult> method(about, &compute_wall_shear_share);
+  method.choice({"form", "", "shape of the channel"}, &WallShearShareInputs::form,
                 {{WallForm::rectangle, "rectangle", "upright walls"},
                  {WallForm::trapezoid, "trapezoid", "sloping walls"}});
-  method.required({"bottom_width", "B", "bottom width"}, &Inputs::bottom_width, unit::foot,
-                  AllowedRange::positive_to(1e5));
-  method.required({"depth", "H", "depth"}, &Inputs::depth, unit::foot,
+  method.required({"bottom_width", "B", "bottom width"}, &WallShearShareInputs::bottom_width,
+                  unit::foot, AllowedRange::positive_to(1e5));
+  method.required({"depth", "H", "depth"}, &WallShearShareInputs::depth, unit::foot,
                   AllowedRange::positive_to(1e3));
   method.defaulted({"side_slope", "z", "side slope of a trapezoid, horizontal over vertical"},
-                   &Inputs::side_slope, unit::number, AllowedRange::between(0, 20));
-  method.required({"slope", "S", "slope of the energy line"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
+                   &WallShearShareInputs::side_slope, unit::number, AllowedRange::between(0, 20));
+  method.required({"slope", "S", "slope of the energy line"}, &WallShearShareInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
   method.output({"wall_share", "SF_w", "share of the shear force on both walls"},
-                &Result::wall_share, unit::number);
+                &WallShearShareResult::wall_share, unit::number);
   method.output({"wall_ratio", "τ_w/γHS", "mean wall shear over depth-slope shear"},
-                &Result::wall_ratio, unit::number);
+                &WallShearShareResult::wall_ratio, unit::number);
   method.output({"bed_ratio", "τ_b/γHS", "mean bed shear over depth-slope shear"},
-                &Result::bed_ratio, unit::number);
-  method.output({"wall_shear", "τ_w", "mean shear on the walls"}, &Result::wall_shear,
+                &WallShearShareResult::bed_ratio, unit::number);
+  method.output({"wall_shear", "τ_w", "mean shear on the walls"}, &WallShearShareResult::wall_shear,
                 unit::pound_per_square_foot);
-  method.output({"bed_shear", "τ_b", "mean shear on the bed"}, &Result::bed_shear,
+  method.output({"bed_shear", "τ_b", "mean shear on the bed"}, &WallShearShareResult::bed_shear,
                 unit::pound_per_square_foot);
   return method;
 }
@@ -116,7 +117,8 @@ TypedMethod<Inputs, Result> build() {
 }  // namespace
 
 const Method& wall_shear_share_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<WallShearShareInputs, WallShearShareResult> method =
+      build_wall_shear_share();
   return method;
 }
 

@@ -40,6 +40,19 @@ class FieldReader {
     return value.value_or(Q{});
   }
   template <class Q>
+  std::optional<Q> optional_positive(const std::string& field) {
+    if (!has(field)) return std::nullopt;
+    return required_positive<Q>(field, "This is more than zero.");
+  }
+  template <class Q>
+  std::optional<Q> optional_not_negative(const std::string& field) {
+    const auto value = optional_quantity<Q>(field);
+    if (value && value->si() < 0) {
+      report("negative", "This is never less than zero.", field, "0 or more");
+    }
+    return value;
+  }
+  template <class Q>
   std::optional<Q> optional_quantity(const std::string& field) {
     const auto* value = optional(field);
     return value ? read<Q>(field, *value) : std::nullopt;

@@ -17,4 +17,6 @@ json problems_json(const Problems& problems) {
   return list;
 }
 
+nlohmann::json why_not(const Problems& problems) { return {{"problems", problems_json(problems)}}; }
+
 }  // namespace proofstone

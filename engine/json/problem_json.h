@@ -10,4 +10,7 @@ namespace proofstone {
 nlohmann::json problem_json(const Problem& problem);
 nlohmann::json problems_json(const Problems& problems);
 
+/// An answer that says only why there is none: {"problems": […]}.
+nlohmann::json why_not(const Problems& problems);
+
 }  // namespace proofstone

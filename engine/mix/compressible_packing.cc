@@ -4,11 +4,10 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = CompressiblePackingInputs;
-using Result = CompressiblePackingResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedCompressiblePacking =
+    TypedMethod<CompressiblePackingInputs, CompressiblePackingResult>;
 
-Described build() {
+DescribedCompressiblePacking build_compressible_packing() {
   MethodDescription about;
   about.id = "compressible-packing";
   about.title = "Compressible packing of rock and fill";
@@ -24,28 +23,32 @@ Described build() {
       "not force it apart.",
       "The author reports a mean error of 0.8 % for rounded and 1.8 % for crushed grains."};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &rock_and_fill_packing);
-  method.required({"rock_size", "d1", "size of the rock"}, &Inputs::rock_size, unit::inch,
-                  AllowedRange::positive_to(400), LengthUse::rock);
-  method.required({"fill_size", "d2", "size of the fill"}, &Inputs::fill_size, unit::inch,
-                  AllowedRange::positive_to(400), LengthUse::rock);
+  DescribedCompressiblePacking method(std::move(about), &rock_and_fill_packing);
+  method.required({"rock_size", "d1", "size of the rock"}, &CompressiblePackingInputs::rock_size,
+                  unit::inch, AllowedRange::positive_to(400), LengthUse::rock);
+  method.required({"fill_size", "d2", "size of the fill"}, &CompressiblePackingInputs::fill_size,
+                  unit::inch, AllowedRange::positive_to(400), LengthUse::rock);
   method.defaulted({"rock_density", "φ1", "solids share of the rock packed alone"},
-                   &Inputs::rock_density, unit::number, AllowedRange::between(0.2, 0.8));
+                   &CompressiblePackingInputs::rock_density, unit::number,
+                   AllowedRange::between(0.2, 0.8));
   method.defaulted({"fill_density", "φ2", "solids share of the fill packed alone"},
-                   &Inputs::fill_density, unit::number, AllowedRange::between(0.2, 0.8));
+                   &CompressiblePackingInputs::fill_density, unit::number,
+                   AllowedRange::between(0.2, 0.8));
   method.required({"fill_share", "y2", "fill, share of the volume of all solids"},
-                  &Inputs::fill_share, unit::number, AllowedRange::between(0, 0.99));
+                  &CompressiblePackingInputs::fill_share, unit::number,
+                  AllowedRange::between(0, 0.99));
   method.defaulted({"index", "K", "compaction: 4.1 poured, 4.5 rodded, 4.75 vibrated, 9 pressed"},
-                   &Inputs::index, unit::number, AllowedRange::between(4.1, 20));
-  method.output({"loosening", "a", "loosening of the rock by the fill"}, &Result::loosening_effect,
+                   &CompressiblePackingInputs::index, unit::number, AllowedRange::between(4.1, 20));
+  method.output({"loosening", "a", "loosening of the rock by the fill"},
+                &CompressiblePackingResult::loosening_effect, unit::number);
+  method.output({"wall", "b", "wall effect of the rock on the fill"},
+                &CompressiblePackingResult::wall_effect, unit::number);
+  method.output({"density", "Φ", "solids share of the mix"}, &CompressiblePackingResult::density,
                 unit::number);
-  method.output({"wall", "b", "wall effect of the rock on the fill"}, &Result::wall_effect,
-                unit::number);
-  method.output({"density", "Φ", "solids share of the mix"}, &Result::density, unit::number);
-  method.output({"rock_solids", "", "solids of the rock, share of the mix"}, &Result::rock_solids,
-                unit::number);
-  method.output({"dilation", "", "how far the rock is forced apart"}, &Result::dilation,
-                unit::number);
+  method.output({"rock_solids", "", "solids of the rock, share of the mix"},
+                &CompressiblePackingResult::rock_solids, unit::number);
+  method.output({"dilation", "", "how far the rock is forced apart"},
+                &CompressiblePackingResult::dilation, unit::number);
   return method;
 }
 
@@ -92,7 +95,7 @@ Expected<CompressiblePackingResult> rock_and_fill_packing(const CompressiblePack
 }
 
 const Method& rock_and_fill_packing_method() {
-  static const Described method = build();
+  static const DescribedCompressiblePacking method = build_compressible_packing();
   return method;
 }
 

@@ -6,11 +6,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = DegreeOfFillingInputs;
-using Result = DegreeOfFillingResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedDegreeOfFilling = TypedMethod<DegreeOfFillingInputs, DegreeOfFillingResult>;
 
-Described build() {
+DescribedDegreeOfFilling build_degree_of_filling() {
   MethodDescription about;
   about.id = "degree-of-filling";
   about.title = "Degree of filling";
@@ -28,19 +26,21 @@ Described build() {
       "measured as compacted volumes the same parts over-fill by a third.",
       "The voids of rock as placed are known only by a box or a weight test."};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &degree_of_filling);
-  method.defaulted({"voids", "n", "voids of the rock, share of its bulk volume"}, &Inputs::voids,
-                   unit::number, {0.0, std::nullopt, 0.7});
+  DescribedDegreeOfFilling method(std::move(about), &degree_of_filling);
+  method.defaulted({"voids", "n", "voids of the rock, share of its bulk volume"},
+                   &DegreeOfFillingInputs::voids, unit::number, {0.0, std::nullopt, 0.7});
   method.required({"fill_share", "f", "fill, share of the sum of both loose volumes"},
-                  &Inputs::fill_share, unit::number, {std::nullopt, 0.0, 0.95});
+                  &DegreeOfFillingInputs::fill_share, unit::number, {std::nullopt, 0.0, 0.95});
   method.defaulted({"fill_compaction", "c", "volume of the fill in place over its loose volume"},
-                   &Inputs::fill_compaction, unit::number, {0.0, std::nullopt, 1.5});
-  method.output({"loose_ratio", "r", "loose fill to rock"}, &Result::loose_ratio, unit::number);
-  method.output({"filling", "S", "degree of filling"}, &Result::filling, unit::number);
-  method.output({"largest_share", "f_max", "largest share of fill that fits"},
-                &Result::largest_share, unit::number);
-  method.output({"bulking", "", "volume of the mix over that of the rock alone"}, &Result::bulking,
+                   &DegreeOfFillingInputs::fill_compaction, unit::number, {0.0, std::nullopt, 1.5});
+  method.output({"loose_ratio", "r", "loose fill to rock"}, &DegreeOfFillingResult::loose_ratio,
                 unit::number);
+  method.output({"filling", "S", "degree of filling"}, &DegreeOfFillingResult::filling,
+                unit::number);
+  method.output({"largest_share", "f_max", "largest share of fill that fits"},
+                &DegreeOfFillingResult::largest_share, unit::number);
+  method.output({"bulking", "", "volume of the mix over that of the rock alone"},
+                &DegreeOfFillingResult::bulking, unit::number);
   return method;
 }
 
@@ -72,7 +72,7 @@ Expected<DegreeOfFillingResult> degree_of_filling(const DegreeOfFillingInputs& i
 }
 
 const Method& degree_of_filling_method() {
-  static const Described method = build();
+  static const DescribedDegreeOfFilling method = build_degree_of_filling();
   return method;
 }
 

@@ -4,11 +4,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = EarthworkVolumeInputs;
-using Result = EarthworkVolumeResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedEarthworkVolume = TypedMethod<EarthworkVolumeInputs, EarthworkVolumeResult>;
 
-Described build() {
+DescribedEarthworkVolume build_earthwork_volume() {
   MethodDescription about;
   about.id = "earthwork-volume";
   about.title = "Earth loose, in the ground and compacted";
@@ -22,31 +20,36 @@ Described build() {
   about.cautions = {
       "Factors are usual ones: the soil at hand is known by weighing it in each state."};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &earthwork_volume);
-  method.choice({"earth", "", "what it is"}, &Inputs::earth,
+  DescribedEarthworkVolume method(std::move(about), &earthwork_volume);
+  method.choice({"earth", "", "what it is"}, &EarthworkVolumeInputs::earth,
                 {ChoiceOption<EarthKind>{EarthKind::sand, "sand", "sand"},
                  {EarthKind::common_earth, "common-earth", "common earth, loam"},
                  {EarthKind::clay, "clay", "clay"},
                  {EarthKind::blasted_rock, "blasted-rock", "blasted rock"}});
-  method.required({"volume", "V", "volume as measured"}, &Inputs::volume, unit::cubic_yard,
-                  AllowedRange::positive_to(1e9));
-  method.choice({"state", "", "how it was measured"}, &Inputs::state,
+  method.required({"volume", "V", "volume as measured"}, &EarthworkVolumeInputs::volume,
+                  unit::cubic_yard, AllowedRange::positive_to(1e9));
+  method.choice({"state", "", "how it was measured"}, &EarthworkVolumeInputs::state,
                 {ChoiceOption<EarthState>{EarthState::bank, "bank", "in the ground"},
                  {EarthState::loose, "loose", "in the truck or pile"},
                  {EarthState::compacted, "compacted", "in the fill"}});
-  const auto density = [&method](Naming name, std::optional<Density> Inputs::* member) {
+  const auto density = [&method](Naming name,
+                                 std::optional<Density> EarthworkVolumeInputs::* member) {
     method.optional(name, member, unit::pound_mass_per_cubic_foot, AllowedRange::positive_to(250),
                     "the usual factor");
   };
-  density({"bank_density", "ρ_b", "dry density in the ground"}, &Inputs::bank_density);
-  density({"loose_density", "ρ_l", "dry density loose"}, &Inputs::loose_density);
-  density({"compacted_density", "ρ_c", "dry density in the fill"}, &Inputs::compacted_density);
-  method.output({"bank", "V_b", "in the ground"}, &Result::bank, unit::cubic_yard);
-  method.output({"loose", "V_l", "loose"}, &Result::loose, unit::cubic_yard);
-  method.output({"compacted", "V_c", "in the fill"}, &Result::compacted, unit::cubic_yard);
-  method.output({"swell", "", "growth from the ground to loose"}, &Result::swell, unit::percent);
+  density({"bank_density", "ρ_b", "dry density in the ground"},
+          &EarthworkVolumeInputs::bank_density);
+  density({"loose_density", "ρ_l", "dry density loose"}, &EarthworkVolumeInputs::loose_density);
+  density({"compacted_density", "ρ_c", "dry density in the fill"},
+          &EarthworkVolumeInputs::compacted_density);
+  method.output({"bank", "V_b", "in the ground"}, &EarthworkVolumeResult::bank, unit::cubic_yard);
+  method.output({"loose", "V_l", "loose"}, &EarthworkVolumeResult::loose, unit::cubic_yard);
+  method.output({"compacted", "V_c", "in the fill"}, &EarthworkVolumeResult::compacted,
+                unit::cubic_yard);
+  method.output({"swell", "", "growth from the ground to loose"}, &EarthworkVolumeResult::swell,
+                unit::percent);
   method.output({"in_place_over_loose", "c", "fill in place over loose"},
-                &Result::in_place_over_loose, unit::number);
+                &EarthworkVolumeResult::in_place_over_loose, unit::number);
   return method;
 }
 
@@ -95,7 +98,7 @@ Expected<EarthworkVolumeResult> earthwork_volume(const EarthworkVolumeInputs& in
 }
 
 const Method& earthwork_volume_method() {
-  static const Described method = build();
+  static const DescribedEarthworkVolume method = build_earthwork_volume();
   return method;
 }
 

@@ -96,7 +96,7 @@ void weigh_volumes(const FilledMix& mix, MixBalance& balance) {
   if (mix.fills.size() == 1) balance.compaction_that_fits = n / balance.loose_ratio;
 }
 
-constexpr double rounding = 1e-6;
+constexpr double rounding_of_amounts = 1e-6;
 
 /// Rock to 0 % smaller.
 Gradation to_its_end(const Gradation& rock) {
@@ -109,7 +109,9 @@ Gradation to_its_end(const Gradation& rock) {
 
 }  // namespace
 
-bool is_full(const MixBalance& balance) { return balance.filling >= least_filling - rounding; }
+bool is_full(const MixBalance& balance) {
+  return balance.filling >= least_filling - rounding_of_amounts;
+}
 
 Expected<MixBalance> balance_of(const FilledMix& mix) {
   if (auto problems = problems_of(mix); !problems.empty()) return problems;

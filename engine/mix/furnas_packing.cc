@@ -4,11 +4,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = FurnasPackingInputs;
-using Result = FurnasPackingResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedFurnasPacking = TypedMethod<FurnasPackingInputs, FurnasPackingResult>;
 
-Described build() {
+DescribedFurnasPacking build_furnas_packing() {
   MethodDescription about;
   about.id = "furnas-packing";
   about.title = "Furnas ideal packing";
@@ -20,15 +18,15 @@ Described build() {
                     "ideal mixtures of sizes far apart", SourceStanding::memory}};
   about.cautions = {"No disturbance between sizes: finer grains than about 1/50 of the coarser."};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &furnas_packing);
+  DescribedFurnasPacking method(std::move(about), &furnas_packing);
   method.required_list({"densities", "φ", "solids share packed alone, from coarse to fine"},
-                       &Inputs::densities, unit::number, {0.0, std::nullopt, 0.99});
-  method.output({"density", "Φ", "solids share of the densest mix"}, &Result::density,
+                       &FurnasPackingInputs::densities, unit::number, {0.0, std::nullopt, 0.99});
+  method.output({"density", "Φ", "solids share of the densest mix"}, &FurnasPackingResult::density,
                 unit::number);
-  method.output({"coarsest_share", "y1", "coarsest, share of the solids"}, &Result::coarsest_share,
-                unit::number);
-  method.output({"finest_share", "", "finest, share of the solids"}, &Result::finest_share,
-                unit::number);
+  method.output({"coarsest_share", "y1", "coarsest, share of the solids"},
+                &FurnasPackingResult::coarsest_share, unit::number);
+  method.output({"finest_share", "", "finest, share of the solids"},
+                &FurnasPackingResult::finest_share, unit::number);
   return method;
 }
 
@@ -58,7 +56,7 @@ Expected<FurnasPackingResult> furnas_packing(const FurnasPackingInputs& inputs, 
 }
 
 const Method& furnas_packing_method() {
-  static const Described method = build();
+  static const DescribedFurnasPacking method = build_furnas_packing();
   return method;
 }
 

@@ -4,11 +4,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LighterStoneLimitInputs;
-using Result = LighterStoneLimitResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedLighterStoneLimit = TypedMethod<LighterStoneLimitInputs, LighterStoneLimitResult>;
 
-Described build() {
+DescribedLighterStoneLimit build_lighter_stone_limit() {
   MethodDescription about;
   about.id = "lighter-stone-limit";
   about.title = "Small stone that the voids hold";
@@ -19,11 +17,11 @@ Described build() {
                     "riprap gradation criteria, item 7: the rule; n/(1 + n) follows from it",
                     SourceStanding::published}};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &lighter_stone_limit);
-  method.defaulted({"voids", "n", "voids of the rest, share of its bulk volume"}, &Inputs::voids,
-                   unit::number, {0.0, std::nullopt, 0.7});
-  method.output({"largest_share", "", "largest share of small stone"}, &Result::largest_share,
-                unit::number);
+  DescribedLighterStoneLimit method(std::move(about), &lighter_stone_limit);
+  method.defaulted({"voids", "n", "voids of the rest, share of its bulk volume"},
+                   &LighterStoneLimitInputs::voids, unit::number, {0.0, std::nullopt, 0.7});
+  method.output({"largest_share", "", "largest share of small stone"},
+                &LighterStoneLimitResult::largest_share, unit::number);
   return method;
 }
 
@@ -40,7 +38,7 @@ Expected<LighterStoneLimitResult> lighter_stone_limit(const LighterStoneLimitInp
 }
 
 const Method& lighter_stone_limit_method() {
-  static const Described method = build();
+  static const DescribedLighterStoneLimit method = build_lighter_stone_limit();
   return method;
 }
 

@@ -8,13 +8,13 @@
 
 #include "engine/finding/outcome_order.h"
 #include "engine/mix/packed_material.h"
+#include "engine/quantity/rounding.h"
 
 namespace proofstone {
 namespace {
 
 constexpr double alike = 0.01;  // of the degree of filling
 constexpr int largest_most_buckets = 20;
-constexpr double rounding = 1e-9;
 
 /// Packs many recipes of the same materials, all within what the packing model reaches.
 class RecipeBalance {

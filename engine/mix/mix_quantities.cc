@@ -1,16 +1,14 @@
 #include "engine/mix/mix_quantities.h"
 
+#include "engine/hydraulics/water_weight.h"
+
 namespace proofstone {
 
 namespace {
 
-using Inputs = MixQuantitiesInputs;
-using Result = MixQuantitiesResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedMixQuantities = TypedMethod<MixQuantitiesInputs, MixQuantitiesResult>;
 
-constexpr Density water = Density::pounds_mass_per_cubic_foot(62.4);
-
-Described build() {
+DescribedMixQuantities build_mix_quantities() {
   MethodDescription about;
   about.id = "mix-quantities";
   about.title = "Quantities of a filled layer";
@@ -21,34 +19,41 @@ Described build() {
   about.cautions = {
       "Pay by weight or by a measured layer: the voids depend on how they are measured."};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &mix_quantities);
-  method.required({"volume", "V", "volume of the layer in place"}, &Inputs::volume,
+  DescribedMixQuantities method(std::move(about), &mix_quantities);
+  method.required({"volume", "V", "volume of the layer in place"}, &MixQuantitiesInputs::volume,
                   unit::cubic_yard, AllowedRange::positive_to(1e8));
-  method.defaulted({"voids", "n", "voids of the rock, share of its bulk volume"}, &Inputs::voids,
-                   unit::number, {0.0, std::nullopt, 0.7});
+  method.defaulted({"voids", "n", "voids of the rock, share of its bulk volume"},
+                   &MixQuantitiesInputs::voids, unit::number, {0.0, std::nullopt, 0.7});
   method.defaulted({"specific_gravity", "Gs", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.defaulted({"filling", "η", "share of the voids that is filled"}, &Inputs::filling,
-                   unit::number, AllowedRange::between(0, 1));
-  method.defaulted({"fill_swell", "L", "loose over bank volume of the fill"}, &Inputs::fill_swell,
-                   unit::number, AllowedRange::between(1, 2));
+                   &MixQuantitiesInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
+  method.defaulted({"filling", "η", "share of the voids that is filled"},
+                   &MixQuantitiesInputs::filling, unit::number, AllowedRange::between(0, 1));
+  method.defaulted({"fill_swell", "L", "loose over bank volume of the fill"},
+                   &MixQuantitiesInputs::fill_swell, unit::number, AllowedRange::between(1, 2));
   method.defaulted({"fill_shrink", "C", "in place over bank volume of the fill"},
-                   &Inputs::fill_shrink, unit::number, AllowedRange::between(0.5, 1.5));
+                   &MixQuantitiesInputs::fill_shrink, unit::number,
+                   AllowedRange::between(0.5, 1.5));
   method.optional({"fill_density", "ρ_f", "dry density of the fill in place"},
-                  &Inputs::fill_density, unit::pound_mass_per_cubic_foot,
+                  &MixQuantitiesInputs::fill_density, unit::pound_mass_per_cubic_foot,
                   AllowedRange::between(40, 180), "the mass of the fill is left out");
-  method.output({"rock_density", "ρ_r", "bulk density of the rock"}, &Result::rock_density,
-                unit::pound_mass_per_cubic_foot);
-  method.output({"rock_mass", "M_r", "mass of the rock"}, &Result::rock_mass, unit::short_ton);
-  method.output({"fill_in_place", "V_f", "fill in place"}, &Result::fill_in_place,
+  method.output({"rock_density", "ρ_r", "bulk density of the rock"},
+                &MixQuantitiesResult::rock_density, unit::pound_mass_per_cubic_foot);
+  method.output({"rock_mass", "M_r", "mass of the rock"}, &MixQuantitiesResult::rock_mass,
+                unit::short_ton);
+  method.output({"fill_in_place", "V_f", "fill in place"}, &MixQuantitiesResult::fill_in_place,
                 unit::cubic_yard);
-  method.output({"fill_bank", "", "fill in the ground"}, &Result::fill_bank, unit::cubic_yard);
-  method.output({"fill_loose", "", "fill loose"}, &Result::fill_loose, unit::cubic_yard);
-  method.output({"fill_mass", "M_f", "dry mass of the fill"}, &Result::fill_mass, unit::short_ton);
-  method.output({"loose_ratio", "r", "loose fill to rock"}, &Result::loose_ratio, unit::number);
-  method.output({"fill_share", "f", "fill, share of the summed loose volumes"}, &Result::fill_share,
-                unit::percent);
-  method.output({"mix_density", "ρ", "dry density of the mix"}, &Result::mix_density,
+  method.output({"fill_bank", "", "fill in the ground"}, &MixQuantitiesResult::fill_bank,
+                unit::cubic_yard);
+  method.output({"fill_loose", "", "fill loose"}, &MixQuantitiesResult::fill_loose,
+                unit::cubic_yard);
+  method.output({"fill_mass", "M_f", "dry mass of the fill"}, &MixQuantitiesResult::fill_mass,
+                unit::short_ton);
+  method.output({"loose_ratio", "r", "loose fill to rock"}, &MixQuantitiesResult::loose_ratio,
+                unit::number);
+  method.output({"fill_share", "f", "fill, share of the summed loose volumes"},
+                &MixQuantitiesResult::fill_share, unit::percent);
+  method.output({"mix_density", "ρ", "dry density of the mix"}, &MixQuantitiesResult::mix_density,
                 unit::pound_mass_per_cubic_foot);
   return method;
 }
@@ -59,7 +64,7 @@ Expected<MixQuantitiesResult> mix_quantities(const MixQuantitiesInputs& inputs, 
   const double n = inputs.voids.number();
   const Volume V = inputs.volume;
   MixQuantitiesResult result;
-  result.rock_density = inputs.specific_gravity.number() * (1 - n) * water;
+  result.rock_density = inputs.specific_gravity.number() * (1 - n) * water_density;
   result.rock_mass =
       Mass::kilograms(result.rock_density.kilograms_per_cubic_meter() * V.cubic_meters());
   result.fill_in_place = inputs.filling.number() * n * V;
@@ -88,7 +93,7 @@ Expected<MixQuantitiesResult> mix_quantities(const MixQuantitiesInputs& inputs, 
 }
 
 const Method& mix_quantities_method() {
-  static const Described method = build();
+  static const DescribedMixQuantities method = build_mix_quantities();
   return method;
 }
 

@@ -4,11 +4,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = MixturePorosityInputs;
-using Result = MixturePorosityResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedMixturePorosity = TypedMethod<MixturePorosityInputs, MixturePorosityResult>;
 
-Described build() {
+DescribedMixturePorosity build_mixture_porosity() {
   MethodDescription about;
   about.id = "mixture-porosity";
   about.title = "Porosity of a mixture";
@@ -18,16 +16,17 @@ Described build() {
                     "ideal mixture of two sizes", SourceStanding::memory}};
   about.cautions = {"Ideal: real mixtures keep more voids, most near the least porosity."};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &mixture_porosity);
+  DescribedMixturePorosity method(std::move(about), &mixture_porosity);
   method.required({"coarse_porosity", "n_c", "porosity of the coarse alone"},
-                  &Inputs::coarse_porosity, unit::number, {0.0, std::nullopt, 0.9});
-  method.required({"fine_porosity", "n_f", "porosity of the fine alone"}, &Inputs::fine_porosity,
-                  unit::number, {0.0, std::nullopt, 0.9});
+                  &MixturePorosityInputs::coarse_porosity, unit::number, {0.0, std::nullopt, 0.9});
+  method.required({"fine_porosity", "n_f", "porosity of the fine alone"},
+                  &MixturePorosityInputs::fine_porosity, unit::number, {0.0, std::nullopt, 0.9});
   method.required({"fine_share", "c", "bulk volume of the fine over that of the mixture"},
-                  &Inputs::fine_share, unit::number, AllowedRange::between(0, 1));
-  method.output({"porosity", "n", "porosity of the mixture"}, &Result::porosity, unit::number);
-  method.output({"least_porosity", "", "least porosity, at c = n_c"}, &Result::least_porosity,
+                  &MixturePorosityInputs::fine_share, unit::number, AllowedRange::between(0, 1));
+  method.output({"porosity", "n", "porosity of the mixture"}, &MixturePorosityResult::porosity,
                 unit::number);
+  method.output({"least_porosity", "", "least porosity, at c = n_c"},
+                &MixturePorosityResult::least_porosity, unit::number);
   return method;
 }
 
@@ -51,7 +50,7 @@ Expected<MixturePorosityResult> mixture_porosity(const MixturePorosityInputs& in
 }
 
 const Method& mixture_porosity_method() {
-  static const Described method = build();
+  static const DescribedMixturePorosity method = build_mixture_porosity();
   return method;
 }
 

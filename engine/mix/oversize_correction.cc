@@ -4,11 +4,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = OversizeCorrectionInputs;
-using Result = OversizeCorrectionResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedOversizeCorrection = TypedMethod<OversizeCorrectionInputs, OversizeCorrectionResult>;
 
-Described build() {
+DescribedOversizeCorrection build_oversize_correction() {
   MethodDescription about;
   about.id = "oversize-correction";
   about.title = "Oversize correction";
@@ -20,31 +18,36 @@ Described build() {
                    {"ASTM D4718", "the formula", SourceStanding::memory}};
   about.cautions = {"Beyond the limits the coarse grains touch: no correction is known."};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &oversize_correction);
+  DescribedOversizeCorrection method(std::move(about), &oversize_correction);
   method.required({"fine_unit_weight", "γ_F", "dry unit weight of the finer part"},
-                  &Inputs::fine_unit_weight, unit::pound_per_cubic_foot,
+                  &OversizeCorrectionInputs::fine_unit_weight, unit::pound_per_cubic_foot,
                   AllowedRange::between(30, 200));
-  method.required({"oversize", "P_C", "oversize, share of the mass"}, &Inputs::oversize,
-                  unit::percent, AllowedRange::between(0, 95));
+  method.required({"oversize", "P_C", "oversize, share of the mass"},
+                  &OversizeCorrectionInputs::oversize, unit::percent, AllowedRange::between(0, 95));
   method.defaulted({"oversize_gravity", "G_M", "bulk specific gravity of the oversize"},
-                   &Inputs::oversize_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.defaulted({"fine_water", "w_F", "water content of the finer part"}, &Inputs::fine_water,
-                   unit::percent, AllowedRange::between(0, 200));
+                   &OversizeCorrectionInputs::oversize_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
+  method.defaulted({"fine_water", "w_F", "water content of the finer part"},
+                   &OversizeCorrectionInputs::fine_water, unit::percent,
+                   AllowedRange::between(0, 200));
   method.defaulted({"oversize_water", "w_C,o", "water content of the oversize"},
-                   &Inputs::oversize_water, unit::percent, AllowedRange::between(0, 50));
-  method.choice({"sieve", "", "the sieve above which it counts"}, &Inputs::sieve,
+                   &OversizeCorrectionInputs::oversize_water, unit::percent,
+                   AllowedRange::between(0, 50));
+  method.choice({"sieve", "", "the sieve above which it counts"}, &OversizeCorrectionInputs::sieve,
                 {ChoiceOption<OversizeSieve>{OversizeSieve::no_4, "no-4", "No. 4, 4.75 mm"},
                  {OversizeSieve::three_quarter_inch, "three-quarter-inch", "3/4 in, 19 mm"}});
-  method.output({"unit_weight", "γ_C", "dry unit weight of the whole"}, &Result::unit_weight,
-                unit::pound_per_cubic_foot);
-  method.output({"water", "w_C", "water content of the whole"}, &Result::water, unit::percent);
+  method.output({"unit_weight", "γ_C", "dry unit weight of the whole"},
+                &OversizeCorrectionResult::unit_weight, unit::pound_per_cubic_foot);
+  method.output({"water", "w_C", "water content of the whole"}, &OversizeCorrectionResult::water,
+                unit::percent);
   method.limit({"at most 40 % above No. 4, or 30 % above 3/4 in", "ASTM D4718, scope"},
-               [](const Inputs& in) {
+               [](const OversizeCorrectionInputs& in) {
                  const double most = in.sieve == OversizeSieve::no_4 ? 0.4 : 0.3;
                  return in.oversize.number() <= most + 1e-12;
                });
-  method.limit({"below 5 % the correction is left out unless asked for", "ASTM D4718, scope"},
-               [](const Inputs& in) { return in.oversize.number() >= 0.05 - 1e-12; });
+  method.limit(
+      {"below 5 % the correction is left out unless asked for", "ASTM D4718, scope"},
+      [](const OversizeCorrectionInputs& in) { return in.oversize.number() >= 0.05 - 1e-12; });
   return method;
 }
 
@@ -73,7 +76,7 @@ Expected<OversizeCorrectionResult> oversize_correction(const OversizeCorrectionI
 }
 
 const Method& oversize_correction_method() {
-  static const Described method = build();
+  static const DescribedOversizeCorrection method = build_oversize_correction();
   return method;
 }
 

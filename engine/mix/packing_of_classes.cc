@@ -4,11 +4,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = PackingOfClassesInputs;
-using Result = PackingOfClassesResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedPackingOfClasses = TypedMethod<PackingOfClassesInputs, PackingOfClassesResult>;
 
-Described build() {
+DescribedPackingOfClasses build_packing_of_classes() {
   MethodDescription about;
   about.id = "packing-of-classes";
   about.title = "Compressible packing of many sizes";
@@ -18,20 +16,23 @@ Described build() {
   about.sources = {{"F. de Larrard, Concrete Mixture Proportioning (1999)",
                     "compressible packing model, many classes", SourceStanding::memory}};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &packing_of_classes);
-  method.required_list({"sizes", "d", "sizes; the first is the rock"}, &Inputs::sizes, unit::inch,
-                       AllowedRange::positive_to(400), LengthUse::rock);
-  method.required_list({"densities", "φ", "solids share of each packed alone"}, &Inputs::densities,
-                       unit::number, AllowedRange::between(0.2, 0.8));
-  method.required_list({"shares", "y", "share of the volume of all solids"}, &Inputs::shares,
-                       unit::number, AllowedRange::between(0, 1));
+  DescribedPackingOfClasses method(std::move(about), &packing_of_classes);
+  method.required_list({"sizes", "d", "sizes; the first is the rock"},
+                       &PackingOfClassesInputs::sizes, unit::inch, AllowedRange::positive_to(400),
+                       LengthUse::rock);
+  method.required_list({"densities", "φ", "solids share of each packed alone"},
+                       &PackingOfClassesInputs::densities, unit::number,
+                       AllowedRange::between(0.2, 0.8));
+  method.required_list({"shares", "y", "share of the volume of all solids"},
+                       &PackingOfClassesInputs::shares, unit::number, AllowedRange::between(0, 1));
   method.defaulted({"index", "K", "compaction: 4.1 poured, 4.5 rodded, 4.75 vibrated, 9 pressed"},
-                   &Inputs::index, unit::number, AllowedRange::between(4.1, 20));
-  method.output({"density", "Φ", "solids share of the mix"}, &Result::density, unit::number);
-  method.output({"rock_solids", "", "solids of the rock, share of the mix"}, &Result::rock_solids,
+                   &PackingOfClassesInputs::index, unit::number, AllowedRange::between(4.1, 20));
+  method.output({"density", "Φ", "solids share of the mix"}, &PackingOfClassesResult::density,
                 unit::number);
-  method.output({"dilation", "", "how far the rock is forced apart"}, &Result::dilation,
-                unit::number);
+  method.output({"rock_solids", "", "solids of the rock, share of the mix"},
+                &PackingOfClassesResult::rock_solids, unit::number);
+  method.output({"dilation", "", "how far the rock is forced apart"},
+                &PackingOfClassesResult::dilation, unit::number);
   return method;
 }
 
@@ -72,7 +73,7 @@ Expected<PackingOfClassesResult> packing_of_classes(const PackingOfClassesInputs
 }
 
 const Method& packing_of_classes_method() {
-  static const Described method = build();
+  static const DescribedPackingOfClasses method = build_packing_of_classes();
   return method;
 }
 

@@ -6,9 +6,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = RockVoidsInputs;
-using Result = RockVoidsResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedRockVoids = TypedMethod<RockVoidsInputs, RockVoidsResult>;
 
 struct Range {
   double low = 0;
@@ -34,7 +32,7 @@ Range tabulated(RockLay lay) {
   return {};
 }
 
-Described build() {
+DescribedRockVoids build_rock_voids() {
   MethodDescription about;
   about.id = "rock-voids";
   about.title = "Voids of rock";
@@ -48,8 +46,8 @@ Described build() {
       "with "
       "a box and water, or by weight, before paying by volume."};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &rock_voids);
-  method.choice({"lay", "", "how it lies"}, &Inputs::lay,
+  DescribedRockVoids method(std::move(about), &rock_voids);
+  method.choice({"lay", "", "how it lies"}, &RockVoidsInputs::lay,
                 {ChoiceOption<RockLay>{RockLay::smooth_two_layers, "smooth-two-layers",
                                        "smooth quarrystone, random, two layers"},
                  {RockLay::rough_two_layers, "rough-two-layers", "rough quarrystone, two layers"},
@@ -59,12 +57,12 @@ Described build() {
                  {RockLay::rounded_cobble, "rounded-cobble", "uniform rounded cobble"},
                  {RockLay::angular_dumped, "angular-dumped", "uniform angular rock, dumped"},
                  {RockLay::by_uniformity, "by-uniformity", "sand or gravel by its uniformity"}});
-  method.optional({"uniformity", "Cu", "D60/D10"}, &Inputs::uniformity, unit::number,
+  method.optional({"uniformity", "Cu", "D60/D10"}, &RockVoidsInputs::uniformity, unit::number,
                   AllowedRange::between(1, 200), "not used but with by-uniformity");
-  method.output({"least", "", "least share of voids"}, &Result::least, unit::number);
-  method.output({"voids", "n", "share of voids, middle of the range"}, &Result::voids,
+  method.output({"least", "", "least share of voids"}, &RockVoidsResult::least, unit::number);
+  method.output({"voids", "n", "share of voids, middle of the range"}, &RockVoidsResult::voids,
                 unit::number);
-  method.output({"most", "", "largest share of voids"}, &Result::most, unit::number);
+  method.output({"most", "", "largest share of voids"}, &RockVoidsResult::most, unit::number);
   return method;
 }
 
@@ -93,7 +91,7 @@ Expected<RockVoidsResult> rock_voids(const RockVoidsInputs& inputs, Steps& steps
 }
 
 const Method& rock_voids_method() {
-  static const Described method = build();
+  static const DescribedRockVoids method = build_rock_voids();
   return method;
 }
 

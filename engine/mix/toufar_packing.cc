@@ -6,11 +6,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = ToufarPackingInputs;
-using Result = ToufarPackingResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedToufarPacking = TypedMethod<ToufarPackingInputs, ToufarPackingResult>;
 
-Described build() {
+DescribedToufarPacking build_toufar_packing() {
   MethodDescription about;
   about.id = "toufar-packing";
   about.title = "Toufar packing, modified";
@@ -18,20 +16,23 @@ Described build() {
   about.sources = {{"Toufar, Klose & Born (1977), as modified by Goltermann and others (1997)",
                     "packing of two sizes", SourceStanding::memory}};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &toufar_packing);
-  method.required({"coarse_size", "d2", "size of the coarse"}, &Inputs::coarse_size, unit::inch,
-                  AllowedRange::positive_to(400), LengthUse::rock);
-  method.required({"fine_size", "d1", "size of the fine"}, &Inputs::fine_size, unit::inch,
-                  AllowedRange::positive_to(400), LengthUse::rock);
+  DescribedToufarPacking method(std::move(about), &toufar_packing);
+  method.required({"coarse_size", "d2", "size of the coarse"}, &ToufarPackingInputs::coarse_size,
+                  unit::inch, AllowedRange::positive_to(400), LengthUse::rock);
+  method.required({"fine_size", "d1", "size of the fine"}, &ToufarPackingInputs::fine_size,
+                  unit::inch, AllowedRange::positive_to(400), LengthUse::rock);
   method.defaulted({"coarse_density", "φ2", "solids share of the coarse packed alone"},
-                   &Inputs::coarse_density, unit::number, AllowedRange::between(0.2, 0.9));
+                   &ToufarPackingInputs::coarse_density, unit::number,
+                   AllowedRange::between(0.2, 0.9));
   method.defaulted({"fine_density", "φ1", "solids share of the fine packed alone"},
-                   &Inputs::fine_density, unit::number, AllowedRange::between(0.2, 0.9));
+                   &ToufarPackingInputs::fine_density, unit::number,
+                   AllowedRange::between(0.2, 0.9));
   method.required({"fine_share", "r1", "fine, share of the volume of all solids"},
-                  &Inputs::fine_share, unit::number, AllowedRange::between(0, 0.99));
-  method.output({"density", "Φ", "solids share of the mix"}, &Result::density, unit::number);
+                  &ToufarPackingInputs::fine_share, unit::number, AllowedRange::between(0, 0.99));
+  method.output({"density", "Φ", "solids share of the mix"}, &ToufarPackingResult::density,
+                unit::number);
   method.limit({"d1/d2 below about 0.22", "from memory; confirm"},
-               [](const Inputs& in) { return in.fine_size / in.coarse_size <= 0.22; });
+               [](const ToufarPackingInputs& in) { return in.fine_size / in.coarse_size <= 0.22; });
   return method;
 }
 
@@ -65,7 +66,7 @@ Expected<ToufarPackingResult> toufar_packing(const ToufarPackingInputs& inputs, 
 }
 
 const Method& toufar_packing_method() {
-  static const Described method = build();
+  static const DescribedToufarPacking method = build_toufar_packing();
   return method;
 }
 

@@ -6,11 +6,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = VoidOccupationInputs;
-using Result = VoidOccupationResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedVoidOccupation = TypedMethod<VoidOccupationInputs, VoidOccupationResult>;
 
-Described build() {
+DescribedVoidOccupation build_void_occupation() {
   MethodDescription about;
   about.id = "void-occupation";
   about.title = "What the voids between stones let in";
@@ -22,16 +20,16 @@ Described build() {
        SourceStanding::computed},
       {"trade", "fill below 0.15 of the rock can be washed in", SourceStanding::common_practice}};
   about.group = MethodGroup::mix;
-  Described method(std::move(about), &void_occupation);
-  method.required({"rock_size", "D", "size of the rock"}, &Inputs::rock_size, unit::inch,
-                  AllowedRange::positive_to(400), LengthUse::rock);
-  const auto size = [&method](Naming name, Length Result::* member) {
+  DescribedVoidOccupation method(std::move(about), &void_occupation);
+  method.required({"rock_size", "D", "size of the rock"}, &VoidOccupationInputs::rock_size,
+                  unit::inch, AllowedRange::positive_to(400), LengthUse::rock);
+  const auto size = [&method](Naming name, Length VoidOccupationResult::* member) {
     method.output(name, member, unit::inch, LengthUse::rock);
   };
-  size({"throat", "", "passes between three touching stones"}, &Result::throat);
-  size({"tetrahedral_void", "", "fits between four"}, &Result::tetrahedral_void);
-  size({"octahedral_void", "", "fits between six"}, &Result::octahedral_void);
-  size({"washed_in", "", "largest fill to wash in"}, &Result::washed_in);
+  size({"throat", "", "passes between three touching stones"}, &VoidOccupationResult::throat);
+  size({"tetrahedral_void", "", "fits between four"}, &VoidOccupationResult::tetrahedral_void);
+  size({"octahedral_void", "", "fits between six"}, &VoidOccupationResult::octahedral_void);
+  size({"washed_in", "", "largest fill to wash in"}, &VoidOccupationResult::washed_in);
   return method;
 }
 
@@ -53,7 +51,7 @@ Expected<VoidOccupationResult> void_occupation(const VoidOccupationInputs& input
 }
 
 const Method& void_occupation_method() {
-  static const Described method = build();
+  static const DescribedVoidOccupation method = build_void_occupation();
   return method;
 }
 

@@ -8,9 +8,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = DaneCountyApronInputs;
-using Result = DaneCountyApronResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedDaneCountyApron = TypedSizingMethod<DaneCountyApronInputs, DaneCountyApronResult>;
 
 const char* const manual = "Dane County (Wisconsin) erosion-control manual";
 
@@ -27,14 +25,15 @@ std::optional<Length> listed_size(Velocity velocity) {
   return std::nullopt;
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<DaneCountyApronInputs, NotApplicable> dane_county_apron_from_zone(
+    const ZoneSetting& zone) {
+  DaneCountyApronInputs in;
   if (zone.stated.discharge) in.discharge = *zone.stated.discharge;
   if (zone.stated.velocity) in.velocity = *zone.stated.velocity;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_dane_county_apron() {
   MethodDescription about;
   about.id = "dane-county-apron";
   about.title = "Dane County outlet apron";
@@ -48,21 +47,26 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &dane_county_apron, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::outfall});
+DescribedDaneCountyApron build_dane_county_apron() {
+  DescribedDaneCountyApron method(
+      describe_dane_county_apron(), &dane_county_apron, &dane_county_apron_from_zone,
+      [](const DaneCountyApronResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::outfall});
   method.for_comparison("it is a county's own rule.");
-  method.required({"discharge", "Q", "discharge of the pipe"}, &Inputs::discharge,
+  method.required({"discharge", "Q", "discharge of the pipe"}, &DaneCountyApronInputs::discharge,
                   unit::cubic_foot_per_second, AllowedRange::positive_to(1e5));
-  method.required({"diameter", "D", "diameter of the pipe"}, &Inputs::diameter, unit::foot,
-                  AllowedRange::positive_to(50));
-  method.required({"velocity", "V", "velocity at the outlet"}, &Inputs::velocity,
+  method.required({"diameter", "D", "diameter of the pipe"}, &DaneCountyApronInputs::diameter,
+                  unit::foot, AllowedRange::positive_to(50));
+  method.required({"velocity", "V", "velocity at the outlet"}, &DaneCountyApronInputs::velocity,
                   unit::foot_per_second, AllowedRange::positive_to(60));
-  method.output({"d50", "D50", "listed median size"}, &Result::d50, unit::inch, LengthUse::rock);
-  method.output({"apron_length", "L", "length of the apron"}, &Result::apron_length, unit::foot);
-  method.output({"apron_width", "W", "width of the apron"}, &Result::apron_width, unit::foot);
-  method.output({"thickness", "T", "thickness of the apron"}, &Result::thickness, unit::foot);
+  method.output({"d50", "D50", "listed median size"}, &DaneCountyApronResult::d50, unit::inch,
+                LengthUse::rock);
+  method.output({"apron_length", "L", "length of the apron"}, &DaneCountyApronResult::apron_length,
+                unit::foot);
+  method.output({"apron_width", "W", "width of the apron"}, &DaneCountyApronResult::apron_width,
+                unit::foot);
+  method.output({"thickness", "T", "thickness of the apron"}, &DaneCountyApronResult::thickness,
+                unit::foot);
   return method;
 }
 
@@ -95,7 +99,7 @@ Expected<DaneCountyApronResult> dane_county_apron(const DaneCountyApronInputs& i
 }
 
 const SizingMethod& dane_county_apron_method() {
-  static const Described method = build();
+  static const DescribedDaneCountyApron method = build_dane_county_apron();
   return method;
 }
 

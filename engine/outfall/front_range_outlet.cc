@@ -7,37 +7,36 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = FrontRangeOutletInputs;
-using Result = FrontRangeOutletResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedFrontRangeOutlet = TypedSizingMethod<FrontRangeOutletInputs, FrontRangeOutletResult>;
 
-const char* const usdcm =
+const char* const usdcm_of_front_range_outlet =
     "USDCM Vol. 2, Hydraulic Structures; also FHWA HEC-14 (2006) App. D (from memory; confirm)";
 
 constexpr double largest_circular = 6.0;
 constexpr double largest_rectangular = 8.0;
 
-void size_below_pipe(double Q, Result& result) {
+void size_below_pipe(double Q, FrontRangeOutletResult& result) {
   const double Dc = result.height_used.feet();
   const double Yt = result.tailwater_used.feet();
   result.froude_parameter = Dimensionless::number(Q / std::pow(Dc, 2.5));
   result.d50 = Length::feet(0.023 * Q / (std::pow(Yt, 1.2) * std::pow(Dc, 0.3)));
 }
 
-void size_below_box(double Q, double W, Result& result) {
+void size_below_box(double Q, double W, FrontRangeOutletResult& result) {
   const double H = result.height_used.feet();
   const double Yt = result.tailwater_used.feet();
   result.froude_parameter = Dimensionless::number(Q / (W * std::pow(H, 1.5)));
   result.d50 = Length::feet(0.014 * std::sqrt(H) * Q / (Yt * W));
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<FrontRangeOutletInputs, NotApplicable> front_range_outlet_from_zone(
+    const ZoneSetting& zone) {
+  FrontRangeOutletInputs in;
   take_conduit_water(zone, in);
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_front_range_outlet() {
   MethodDescription about;
   about.id = "front-range-outlet";
   about.title = "Front Range storm-drain outlet equations";
@@ -55,34 +54,37 @@ MethodDescription describe() {
   return about;
 }
 
-bool parameter_kept(const Inputs& in) {
+bool parameter_kept(const FrontRangeOutletInputs& in) {
   Steps unread;
   const auto result = front_range_outlet(in, unread);
   const double largest = in.shape == OutletShape::circular ? largest_circular : largest_rectangular;
   return result && result->froude_parameter.number() < largest + 1e-9;
 }
 
-Described build() {
-  Described method(describe(), &front_range_outlet, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::outfall});
-  method.choice({"shape", "", "shape of the conduit"}, &Inputs::shape,
+DescribedFrontRangeOutlet build_front_range_outlet() {
+  DescribedFrontRangeOutlet method(
+      describe_front_range_outlet(), &front_range_outlet, &front_range_outlet_from_zone,
+      [](const FrontRangeOutletResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::outfall});
+  method.choice({"shape", "", "shape of the conduit"}, &FrontRangeOutletInputs::shape,
                 {{OutletShape::circular, "circular", "a pipe"},
                  {OutletShape::rectangular, "rectangular", "a box; needs its width"}});
-  method.required({"height", "Dc", "diameter of the pipe, or height H of the box"}, &Inputs::height,
-                  unit::foot, AllowedRange::positive_to(50));
-  method.optional({"width", "W", "width of the box"}, &Inputs::width, unit::foot,
+  method.required({"height", "Dc", "diameter of the pipe, or height H of the box"},
+                  &FrontRangeOutletInputs::height, unit::foot, AllowedRange::positive_to(50));
+  method.optional({"width", "W", "width of the box"}, &FrontRangeOutletInputs::width, unit::foot,
                   AllowedRange::positive_to(500), "only needed for a box");
   describe_conduit_water(method);
   method.output({"height_used", "Da", "height used: Dc or H, or its mean with yn"},
-                &Result::height_used, unit::foot);
-  method.output({"tailwater_used", "Yt", "tailwater used"}, &Result::tailwater_used, unit::foot);
+                &FrontRangeOutletResult::height_used, unit::foot);
+  method.output({"tailwater_used", "Yt", "tailwater used"}, &FrontRangeOutletResult::tailwater_used,
+                unit::foot);
   method.output({"froude_parameter", "Q/Dc^2.5", "or Q/(W·H^1.5); ft, ft³/s"},
-                &Result::froude_parameter, unit::number);
-  method.output({"d50", "d50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
-  method.limit(
-      {"Q/Dc^2.5 at most 6.0 for a pipe, Q/(W·H^1.5) at most 8.0 for a box (ft, ft³/s)", usdcm},
-      parameter_kept);
+                &FrontRangeOutletResult::froude_parameter, unit::number);
+  method.output({"d50", "d50", "required median size"}, &FrontRangeOutletResult::d50, unit::foot,
+                LengthUse::rock);
+  method.limit({"Q/Dc^2.5 at most 6.0 for a pipe, Q/(W·H^1.5) at most 8.0 for a box (ft, ft³/s)",
+                usdcm_of_front_range_outlet},
+               parameter_kept);
   return method;
 }
 
@@ -95,12 +97,12 @@ Expected<FrontRangeOutletResult> front_range_outlet(const FrontRangeOutletInputs
     return Problem{"missing-input", "The width of the box is not known.", "", "/width", "a length"};
   }
   steps.given("Q", "discharge", measure(inputs.discharge));
-  const auto height = effective_height(inputs.height, inputs, usdcm, steps);
+  const auto height = effective_height(inputs.height, inputs, usdcm_of_front_range_outlet, steps);
   if (!height) return height.problems();
 
   FrontRangeOutletResult result;
   result.height_used = *height;
-  result.tailwater_used = tailwater_of(inputs.height, inputs, usdcm, steps);
+  result.tailwater_used = tailwater_of(inputs.height, inputs, usdcm_of_front_range_outlet, steps);
   const double Q = inputs.discharge.cubic_feet_per_second();
   if (pipe) {
     size_below_pipe(Q, result);
@@ -109,16 +111,16 @@ Expected<FrontRangeOutletResult> front_range_outlet(const FrontRangeOutletInputs
     steps.given("W", "width of the box", measure(*inputs.width));
   }
   steps.computed(pipe ? "Q/Dc^2.5" : "Q/(W·H^1.5)", "parameter of the published range", "ft, ft³/s",
-                 measure(result.froude_parameter), usdcm);
+                 measure(result.froude_parameter), usdcm_of_front_range_outlet);
   steps.computed_rock(
       "d50", "required median size",
       pipe ? "0.023·Q/(Yt^1.2·Dc^0.3) (ft, ft³/s)" : "0.014·H^½·Q/(Yt·W) (ft, ft³/s)", result.d50,
-      usdcm);
+      usdcm_of_front_range_outlet);
   return result;
 }
 
 const SizingMethod& front_range_outlet_method() {
-  static const Described method = build();
+  static const DescribedFrontRangeOutlet method = build_front_range_outlet();
   return method;
 }
 

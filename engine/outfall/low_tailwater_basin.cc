@@ -7,13 +7,12 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LowTailwaterBasinInputs;
-using Result = LowTailwaterBasinResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedLowTailwaterBasin = TypedMethod<LowTailwaterBasinInputs, LowTailwaterBasinResult>;
 
-const char* const usdcm = "USDCM Vol. 2, Hydraulic Structures (from uncertain memory; confirm)";
+const char* const usdcm_of_low_tailwater_basin =
+    "USDCM Vol. 2, Hydraulic Structures (from uncertain memory; confirm)";
 
-MethodDescription describe() {
+MethodDescription describe_low_tailwater_basin() {
   MethodDescription about;
   about.id = "low-tailwater-basin";
   about.title = "Low-tailwater basin below a storm-drain outlet";
@@ -30,24 +29,30 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &low_tailwater_basin);
-  method.required({"height", "D", "diameter of the pipe, or height of the box"}, &Inputs::height,
-                  unit::foot, AllowedRange::positive_to(50));
-  method.required({"width", "w", "width of the conduit; the diameter of a pipe"}, &Inputs::width,
-                  unit::foot, AllowedRange::positive_to(500));
-  method.required({"velocity", "V", "velocity at the outlet"}, &Inputs::velocity,
+DescribedLowTailwaterBasin build_low_tailwater_basin() {
+  DescribedLowTailwaterBasin method(describe_low_tailwater_basin(), &low_tailwater_basin);
+  method.required({"height", "D", "diameter of the pipe, or height of the box"},
+                  &LowTailwaterBasinInputs::height, unit::foot, AllowedRange::positive_to(50));
+  method.required({"width", "w", "width of the conduit; the diameter of a pipe"},
+                  &LowTailwaterBasinInputs::width, unit::foot, AllowedRange::positive_to(500));
+  method.required({"velocity", "V", "velocity at the outlet"}, &LowTailwaterBasinInputs::velocity,
                   unit::foot_per_second, AllowedRange::positive_to(100));
-  method.required({"tailwater", "Yt", "depth of the water below the outlet"}, &Inputs::tailwater,
-                  unit::foot, AllowedRange::between(0, 1000));
-  method.required({"d50", "d50", "median size of the rock chosen"}, &Inputs::d50, unit::foot,
-                  AllowedRange::positive_to(20), LengthUse::rock);
-  method.output({"length", "L", "length of the basin"}, &Result::length, unit::foot);
-  method.output({"basin_width", "W", "width of the basin"}, &Result::basin_width, unit::foot);
-  method.output({"thinnest", "t", "least thickness of the rock"}, &Result::thinnest, unit::foot);
-  method.output({"thickest", "t", "greatest thickness asked for"}, &Result::thickest, unit::foot);
-  method.limit({"Tailwater at most a third of the conduit's height", usdcm},
-               [](const Inputs& in) { return in.tailwater / in.height < 1.0 / 3.0 + 1e-9; });
+  method.required({"tailwater", "Yt", "depth of the water below the outlet"},
+                  &LowTailwaterBasinInputs::tailwater, unit::foot, AllowedRange::between(0, 1000));
+  method.required({"d50", "d50", "median size of the rock chosen"}, &LowTailwaterBasinInputs::d50,
+                  unit::foot, AllowedRange::positive_to(20), LengthUse::rock);
+  method.output({"length", "L", "length of the basin"}, &LowTailwaterBasinResult::length,
+                unit::foot);
+  method.output({"basin_width", "W", "width of the basin"}, &LowTailwaterBasinResult::basin_width,
+                unit::foot);
+  method.output({"thinnest", "t", "least thickness of the rock"},
+                &LowTailwaterBasinResult::thinnest, unit::foot);
+  method.output({"thickest", "t", "greatest thickness asked for"},
+                &LowTailwaterBasinResult::thickest, unit::foot);
+  method.limit({"Tailwater at most a third of the conduit's height", usdcm_of_low_tailwater_basin},
+               [](const LowTailwaterBasinInputs& in) {
+                 return in.tailwater / in.height < 1.0 / 3.0 + 1e-9;
+               });
   return method;
 }
 
@@ -66,17 +71,20 @@ Expected<LowTailwaterBasinResult> low_tailwater_basin(const LowTailwaterBasinInp
   steps.given("D", "height of the conduit", measure(inputs.height));
   steps.given("V", "velocity at the outlet", measure(inputs.velocity));
   steps.computed("L", "length of the basin", "the larger of 4·D and D^½·V/2 (ft, ft/s)",
-                 measure(result.length), usdcm);
+                 measure(result.length), usdcm_of_low_tailwater_basin);
   steps.given("w", "width of the conduit", measure(inputs.width));
-  steps.computed("W", "width of the basin", "w + 4·D", measure(result.basin_width), usdcm);
+  steps.computed("W", "width of the basin", "w + 4·D", measure(result.basin_width),
+                 usdcm_of_low_tailwater_basin);
   steps.given_rock("d50", "rock chosen", inputs.d50);
-  steps.computed("t", "least thickness of the rock", "1.75·d50", measure(result.thinnest), usdcm);
-  steps.computed("t", "greatest thickness asked for", "2·d50", measure(result.thickest), usdcm);
+  steps.computed("t", "least thickness of the rock", "1.75·d50", measure(result.thinnest),
+                 usdcm_of_low_tailwater_basin);
+  steps.computed("t", "greatest thickness asked for", "2·d50", measure(result.thickest),
+                 usdcm_of_low_tailwater_basin);
   return result;
 }
 
 const Method& low_tailwater_basin_method() {
-  static const Described method = build();
+  static const DescribedLowTailwaterBasin method = build_low_tailwater_basin();
   return method;
 }
 

@@ -10,24 +10,21 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = OutfallApronInputs;
-using Result = OutfallApronResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedOutfallApron = TypedSizingMethod<OutfallApronInputs, OutfallApronResult>;
 
-constexpr double g = standard_gravity.feet_per_second_squared();
-
-const char* const hec14 = "FHWA HEC-14 3rd ed. (2006) §10.2";
+const char* const hec14_of_outfall_apron = "FHWA HEC-14 3rd ed. (2006) §10.2";
 const char* const table = apron_table_source;
 
 /// Eq. 10.4, ft.
 double median_size(double Q, double D, double TW) {
-  return 0.2 * D * std::pow(Q / (std::sqrt(g) * std::pow(D, 2.5)), 4.0 / 3.0) * (D / TW);
+  return 0.2 * D * std::pow(Q / (std::sqrt(g_us) * std::pow(D, 2.5)), 4.0 / 3.0) * (D / TW);
 }
 
-Length tailwater_held(const Inputs& in, Steps& steps) {
-  const Length given = tailwater_of(in.diameter, in, hec14, steps);
+Length tailwater_held(const OutfallApronInputs& in, Steps& steps) {
+  const Length given = tailwater_of(in.diameter, in, hec14_of_outfall_apron, steps);
   const Length held = std::clamp(given, 0.4 * in.diameter, in.diameter);
-  steps.computed("TW", "tailwater used", "held between 0.4·D and 1.0·D", measure(held), hec14);
+  steps.computed("TW", "tailwater used", "held between 0.4·D and 1.0·D", measure(held),
+                 hec14_of_outfall_apron);
   return held;
 }
 
@@ -39,7 +36,7 @@ Problem above_the_table(Length d50) {
           "", "/discharge", "a required size up to 22 in (550 mm), or another energy dissipator"};
 }
 
-void apron(const ApronClass& chosen, const Inputs& in, Result& result) {
+void apron(const ApronClass& chosen, const OutfallApronInputs& in, OutfallApronResult& result) {
   result.apron_class = Dimensionless::number(chosen.number);
   result.class_d50 = Length::inches(chosen.d50_in);
   result.apron_length = chosen.length_over_diameter * in.diameter;
@@ -47,7 +44,7 @@ void apron(const ApronClass& chosen, const Inputs& in, Result& result) {
   result.end_width = 3 * in.diameter + 2.0 / 3.0 * result.apron_length;
 }
 
-void explain_apron(const ApronClass& chosen, const Result& result, Steps& steps) {
+void explain_apron(const ApronClass& chosen, const OutfallApronResult& result, Steps& steps) {
   steps.given("class", "smallest class of HEC-14 Table 10.1 not smaller than that",
               measure(result.apron_class), table);
   steps.given_rock("D50", "median size of that class", result.class_d50, table);
@@ -60,13 +57,13 @@ void explain_apron(const ApronClass& chosen, const Result& result, Steps& steps)
                  measure(result.end_width), table);
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<OutfallApronInputs, NotApplicable> outfall_apron_from_zone(const ZoneSetting& zone) {
+  OutfallApronInputs in;
   take_conduit_water(zone, in);
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_outfall_apron() {
   MethodDescription about;
   about.id = "outfall-apron";
   about.title = "Rock apron at a culvert outlet";
@@ -86,26 +83,31 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &outfall_apron, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::outfall});
-  method.required({"diameter", "D", "diameter of the culvert"}, &Inputs::diameter, unit::foot,
-                  AllowedRange::positive_to(50));
+DescribedOutfallApron build_outfall_apron() {
+  DescribedOutfallApron method(
+      describe_outfall_apron(), &outfall_apron, &outfall_apron_from_zone,
+      [](const OutfallApronResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::outfall});
+  method.required({"diameter", "D", "diameter of the culvert"}, &OutfallApronInputs::diameter,
+                  unit::foot, AllowedRange::positive_to(50));
   describe_conduit_water(method);
-  method.output({"diameter_used", "D'", "diameter used: D, or (D + yn)/2"}, &Result::diameter_used,
+  method.output({"diameter_used", "D'", "diameter used: D, or (D + yn)/2"},
+                &OutfallApronResult::diameter_used, unit::foot);
+  method.output({"tailwater_used", "TW", "tailwater used"}, &OutfallApronResult::tailwater_used,
                 unit::foot);
-  method.output({"tailwater_used", "TW", "tailwater used"}, &Result::tailwater_used, unit::foot);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
-  method.output({"apron_class", "", "class of HEC-14 Table 10.1"}, &Result::apron_class,
-                unit::number);
-  method.output({"class_d50", "D50", "median size of that class"}, &Result::class_d50, unit::inch,
+  method.output({"d50", "D50", "required median size"}, &OutfallApronResult::d50, unit::foot,
                 LengthUse::rock);
-  method.output({"apron_length", "L", "length of the apron"}, &Result::apron_length, unit::foot);
-  method.output({"apron_depth", "t", "depth of the apron"}, &Result::apron_depth, unit::foot);
-  method.output({"end_width", "W", "width at its end"}, &Result::end_width, unit::foot);
-  method.limit({"Culvert up to 60 in (1500 mm)", hec14},
-               [](const Inputs& in) { return in.diameter.inches() < 60 + 1e-9; });
+  method.output({"apron_class", "", "class of HEC-14 Table 10.1"}, &OutfallApronResult::apron_class,
+                unit::number);
+  method.output({"class_d50", "D50", "median size of that class"}, &OutfallApronResult::class_d50,
+                unit::inch, LengthUse::rock);
+  method.output({"apron_length", "L", "length of the apron"}, &OutfallApronResult::apron_length,
+                unit::foot);
+  method.output({"apron_depth", "t", "depth of the apron"}, &OutfallApronResult::apron_depth,
+                unit::foot);
+  method.output({"end_width", "W", "width at its end"}, &OutfallApronResult::end_width, unit::foot);
+  method.limit({"Culvert up to 60 in (1500 mm)", hec14_of_outfall_apron},
+               [](const OutfallApronInputs& in) { return in.diameter.inches() < 60 + 1e-9; });
   return method;
 }
 
@@ -113,7 +115,7 @@ Described build() {
 
 Expected<OutfallApronResult> outfall_apron(const OutfallApronInputs& inputs, Steps& steps) {
   steps.given("Q", "discharge", measure(inputs.discharge));
-  const auto diameter = effective_height(inputs.diameter, inputs, hec14, steps);
+  const auto diameter = effective_height(inputs.diameter, inputs, hec14_of_outfall_apron, steps);
   if (!diameter) return diameter.problems();
 
   OutfallApronResult result;
@@ -123,7 +125,7 @@ Expected<OutfallApronResult> outfall_apron(const OutfallApronInputs& inputs, Ste
                                         result.tailwater_used.feet()));
   steps.computed_rock("D50", "required median size",
                       "0.2·D·[Q/(√g·D^2.5)]^(4/3)·(D/TW), with D' for D where there is one",
-                      result.d50, hec14);
+                      result.d50, hec14_of_outfall_apron);
   const auto chosen = apron_class_for(result.d50);
   if (!chosen) return above_the_table(result.d50);
   apron(*chosen, inputs, result);
@@ -132,7 +134,7 @@ Expected<OutfallApronResult> outfall_apron(const OutfallApronInputs& inputs, Ste
 }
 
 const SizingMethod& outfall_apron_method() {
-  static const Described method = build();
+  static const DescribedOutfallApron method = build_outfall_apron();
   return method;
 }
 

@@ -11,18 +11,15 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = OutfallBasinInputs;
-using Result = OutfallBasinResult;
-
-constexpr double g = standard_gravity.meters_per_second_squared();
-
 const char* const basin = "FHWA HEC-14 3rd ed. (2006) §10.1 (from memory; confirm)";
 const char* const shape_rules =
     "FHWA HEC-14 2nd ed. (1983), as a local storm-drainage manual of 2006 prints it";
 
-Length tailwater_depth(const Inputs& in) { return in.tailwater.value_or(Length::meters(0)); }
+Length tailwater_depth(const OutfallBasinInputs& in) {
+  return in.tailwater.value_or(Length::meters(0));
+}
 
-Expected<Area> brink_area(const Inputs& in) {
+Expected<Area> brink_area(const OutfallBasinInputs& in) {
   if (in.flow_area) return *in.flow_area;
   if (in.shape == ConduitShape::box) {
     return Area::square_meters(in.width.meters() * in.brink_depth.meters());
@@ -45,14 +42,14 @@ double critical_depth_at_exit(double Q, double WB) {
   const auto is_deep_enough = [&](double yc) {
     const double A = yc * (WB + 2 * yc);
     const double T = WB + 4 * yc;
-    return A * A * A / T >= Q * Q / g;
+    return A * A * A / T >= Q * Q / g_si;
   };
   // A rectangle of that width is never shallower than the trapezoid.
-  const double rectangle = std::pow(Q * Q / (g * WB * WB), 1.0 / 3.0);
+  const double rectangle = std::pow(Q * Q / (g_si * WB * WB), 1.0 / 3.0);
   return turning_point(0, rectangle * (1 + 1e-9), is_deep_enough);
 }
 
-Problems no_basin(const Result& result, const Inputs& in) {
+Problems no_basin(const OutfallBasinResult& result, const OutfallBasinInputs& in) {
   const double hs = result.scour_depth.meters();
   if (!(hs > 0)) {
     return {{"no-scour-hole",
@@ -71,12 +68,12 @@ Problems no_basin(const Result& result, const Inputs& in) {
   return {};
 }
 
-void scour_depth(const Inputs& in, Area A, Result& result) {
+void scour_depth(const OutfallBasinInputs& in, Area A, OutfallBasinResult& result) {
   const double Vo = in.discharge.cubic_meters_per_second() / A.square_meters();
   const double ye = in.shape == ConduitShape::box ? in.brink_depth.meters()
                                                   : std::pow(A.square_meters() / 2, 0.5);
   const double D50 = in.d50.meters();
-  const double Fr = Vo / std::sqrt(g * ye);
+  const double Fr = Vo / std::sqrt(g_si * ye);
   const double Co = tailwater_term(tailwater_depth(in).meters() / ye);
   const double hs = ye * (0.86 * std::pow(D50 / ye, -0.55) * Fr - Co);
 
@@ -91,7 +88,7 @@ void scour_depth(const Inputs& in, Area A, Result& result) {
   result.scour_over_size = Dimensionless::number(hs / D50);
 }
 
-void shape_of_basin(const Inputs& in, Result& result) {
+void shape_of_basin(const OutfallBasinInputs& in, OutfallBasinResult& result) {
   const Length hs = result.scour_depth;
   const Length Wo = in.width;
   result.pool_length = std::max(10 * hs, 3 * Wo);
@@ -107,7 +104,7 @@ void shape_of_basin(const Inputs& in, Result& result) {
   result.floor_thickness = 2 * in.d50;
 }
 
-void explain_scour(const Inputs& in, const Result& result, Steps& steps) {
+void explain_scour(const OutfallBasinInputs& in, const OutfallBasinResult& result, Steps& steps) {
   const bool box = in.shape == ConduitShape::box;
   steps.given("Q", "discharge", measure(in.discharge));
   steps.given("Wo", box ? "width of the box" : "diameter of the pipe", measure(in.width));
@@ -131,7 +128,7 @@ void explain_scour(const Inputs& in, const Result& result, Steps& steps) {
                  basin);
 }
 
-void explain_basin(const Result& result, Steps& steps) {
+void explain_basin(const OutfallBasinResult& result, Steps& steps) {
   steps.computed("Ls", "length of the pool", "the larger of 10·hs and 3·Wo",
                  measure(result.pool_length), shape_rules);
   steps.computed("LB", "length of the basin", "the larger of 15·hs and 4·Wo",

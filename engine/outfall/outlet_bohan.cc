@@ -7,25 +7,23 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = OutletBohanInputs;
-using Result = OutletBohanResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedOutletBohan = TypedSizingMethod<OutletBohanInputs, OutletBohanResult>;
 
-constexpr double g = standard_gravity.feet_per_second_squared();
-
-const char* const hec14 =
+const char* const hec14_of_outlet_bohan =
     "FHWA HEC-14 3rd ed. (2006) App. D, eq. D.4 (Bohan) (from memory; confirm)";
 
-bool is_low(const Inputs& in) { return !in.tailwater || *in.tailwater / in.diameter < 0.5; }
+bool is_low(const OutletBohanInputs& in) {
+  return !in.tailwater || *in.tailwater / in.diameter < 0.5;
+}
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<OutletBohanInputs, NotApplicable> outlet_bohan_from_zone(const ZoneSetting& zone) {
+  OutletBohanInputs in;
   if (zone.stated.velocity) in.velocity = *zone.stated.velocity;
   in.tailwater = zone.stated.tailwater_depth;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_outlet_bohan() {
   MethodDescription about;
   about.id = "outlet-bohan";
   about.title = "Bohan outlet rock";
@@ -42,21 +40,24 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &outlet_bohan, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::outfall});
+DescribedOutletBohan build_outlet_bohan() {
+  DescribedOutletBohan method(
+      describe_outlet_bohan(), &outlet_bohan, &outlet_bohan_from_zone,
+      [](const OutletBohanResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::outfall});
   method.for_comparison(
       "it does not know the density of the rock, and jumps at half a diameter of tailwater.");
-  method.required({"velocity", "Vo", "velocity at the outlet"}, &Inputs::velocity,
+  method.required({"velocity", "Vo", "velocity at the outlet"}, &OutletBohanInputs::velocity,
                   unit::foot_per_second, AllowedRange::positive_to(60));
-  method.required({"diameter", "D", "diameter of the pipe"}, &Inputs::diameter, unit::foot,
-                  AllowedRange::positive_to(50));
-  method.optional({"tailwater", "TW", "depth of the water below the outlet"}, &Inputs::tailwater,
-                  unit::foot, AllowedRange::between(0, 1000), "unknown: low");
+  method.required({"diameter", "D", "diameter of the pipe"}, &OutletBohanInputs::diameter,
+                  unit::foot, AllowedRange::positive_to(50));
+  method.optional({"tailwater", "TW", "depth of the water below the outlet"},
+                  &OutletBohanInputs::tailwater, unit::foot, AllowedRange::between(0, 1000),
+                  "unknown: low");
   method.output({"froude_number", "Fro", "Froude number at the outlet, by the diameter"},
-                &Result::froude_number, unit::number);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
+                &OutletBohanResult::froude_number, unit::number);
+  method.output({"d50", "D50", "required median size"}, &OutletBohanResult::d50, unit::foot,
+                LengthUse::rock);
   return method;
 }
 
@@ -64,7 +65,7 @@ Described build() {
 
 Expected<OutletBohanResult> outlet_bohan(const OutletBohanInputs& inputs, Steps& steps) {
   const double D = inputs.diameter.feet();
-  const double Fro = inputs.velocity.feet_per_second() / std::sqrt(g * D);
+  const double Fro = inputs.velocity.feet_per_second() / std::sqrt(g_us * D);
   const bool low = is_low(inputs);
   const double D50 = low ? 0.25 * D * Fro : D * (0.25 * Fro - 0.15);
   if (!(D50 > 0)) {
@@ -80,15 +81,15 @@ Expected<OutletBohanResult> outlet_bohan(const OutletBohanInputs& inputs, Steps&
   steps.given("D", "diameter of the pipe", measure(inputs.diameter));
   if (inputs.tailwater) steps.given("TW", "tailwater", measure(*inputs.tailwater));
   steps.computed("Fro", "Froude number at the outlet", "Vo/√(g·D)", measure(result.froude_number),
-                 hec14);
-  steps.computed_rock("D50",
-                      low ? "tailwater below half the diameter, or unknown" : "tailwater above it",
-                      low ? "0.25·D·Fro" : "D·(0.25·Fro − 0.15)", result.d50, hec14);
+                 hec14_of_outlet_bohan);
+  steps.computed_rock(
+      "D50", low ? "tailwater below half the diameter, or unknown" : "tailwater above it",
+      low ? "0.25·D·Fro" : "D·(0.25·Fro − 0.15)", result.d50, hec14_of_outlet_bohan);
   return result;
 }
 
 const SizingMethod& outlet_bohan_method() {
-  static const Described method = build();
+  static const DescribedOutletBohan method = build_outlet_bohan();
   return method;
 }
 

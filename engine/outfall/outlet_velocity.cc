@@ -7,24 +7,21 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = OutletVelocityInputs;
-using Result = OutletVelocityResult;
-using Described = TypedSizingMethod<Inputs, Result>;
-
-constexpr double g = standard_gravity.feet_per_second_squared();
+using DescribedOutletVelocity = TypedSizingMethod<OutletVelocityInputs, OutletVelocityResult>;
 
 const char* const berry = "FHWA HEC-14 3rd ed. (2006) App. D, eq. D.2 (Berry)";
 const char* const searcy =
     "FHWA HEC-14 3rd ed. (2006) App. D, eq. D.3 (Searcy) (from memory; confirm)";
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<OutletVelocityInputs, NotApplicable> outlet_velocity_from_zone(
+    const ZoneSetting& zone) {
+  OutletVelocityInputs in;
   if (zone.stated.velocity) in.velocity = *zone.stated.velocity;
   in.specific_gravity = zone.rock.specific_gravity;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_outlet_velocity() {
   MethodDescription about;
   about.id = "outlet-velocity";
   about.title = "Outlet rock from velocity";
@@ -40,19 +37,23 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &outlet_velocity, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::outfall});
+DescribedOutletVelocity build_outlet_velocity() {
+  DescribedOutletVelocity method(
+      describe_outlet_velocity(), &outlet_velocity, &outlet_velocity_from_zone,
+      [](const OutletVelocityResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::outfall});
   method.for_comparison("it knows neither depth nor tailwater.");
-  method.required({"velocity", "V", "velocity at the outlet"}, &Inputs::velocity,
+  method.required({"velocity", "V", "velocity at the outlet"}, &OutletVelocityInputs::velocity,
                   unit::foot_per_second, AllowedRange::positive_to(60));
   method.defaulted({"specific_gravity", "S", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.output({"d50_berry", "D50", "by Berry"}, &Result::d50_berry, unit::foot, LengthUse::rock);
-  method.output({"d50_searcy", "D50", "by Searcy"}, &Result::d50_searcy, unit::foot,
+                   &OutletVelocityInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
+  method.output({"d50_berry", "D50", "by Berry"}, &OutletVelocityResult::d50_berry, unit::foot,
                 LengthUse::rock);
-  method.output({"d50", "D50", "the larger of both"}, &Result::d50, unit::foot, LengthUse::rock);
+  method.output({"d50_searcy", "D50", "by Searcy"}, &OutletVelocityResult::d50_searcy, unit::foot,
+                LengthUse::rock);
+  method.output({"d50", "D50", "the larger of both"}, &OutletVelocityResult::d50, unit::foot,
+                LengthUse::rock);
   return method;
 }
 
@@ -64,7 +65,7 @@ Expected<OutletVelocityResult> outlet_velocity(const OutletVelocityInputs& input
 
   OutletVelocityResult result;
   result.d50_berry = Length::feet(0.0126 * V * V);
-  result.d50_searcy = Length::feet(0.692 / (S - 1) * V * V / (2 * g));
+  result.d50_searcy = Length::feet(0.692 / (S - 1) * V * V / (2 * g_us));
   result.d50 = std::max(result.d50_berry, result.d50_searcy);
   steps.given("V", "velocity at the outlet", measure(inputs.velocity));
   steps.given("S", "specific gravity of the rock", measure(inputs.specific_gravity));
@@ -76,7 +77,7 @@ Expected<OutletVelocityResult> outlet_velocity(const OutletVelocityInputs& input
 }
 
 const SizingMethod& outlet_velocity_method() {
-  static const Described method = build();
+  static const DescribedOutletVelocity method = build_outlet_velocity();
   return method;
 }
 

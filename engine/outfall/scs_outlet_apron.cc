@@ -7,21 +7,20 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = ScsOutletApronInputs;
-using Result = ScsOutletApronResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedScsOutletApron = TypedSizingMethod<ScsOutletApronInputs, ScsOutletApronResult>;
 
 const char* const quoted = "SCS practice as quoted in an engineering forum; not an SCS document";
 const char* const epa = "EPA construction-site practice (from memory; confirm)";
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<ScsOutletApronInputs, NotApplicable> scs_outlet_apron_from_zone(
+    const ZoneSetting& zone) {
+  ScsOutletApronInputs in;
   if (zone.stated.discharge) in.discharge = *zone.stated.discharge;
   in.tailwater = zone.stated.tailwater_depth;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_scs_outlet_apron() {
   MethodDescription about;
   about.id = "scs-outlet-apron";
   about.title = "Outlet apron in the form quoted as SCS practice";
@@ -38,27 +37,32 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &scs_outlet_apron, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::outfall});
+DescribedScsOutletApron build_scs_outlet_apron() {
+  DescribedScsOutletApron method(
+      describe_scs_outlet_apron(), &scs_outlet_apron, &scs_outlet_apron_from_zone,
+      [](const ScsOutletApronResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::outfall});
   method.for_comparison("it is quoted second hand.");
-  method.required({"discharge", "Q", "discharge of the pipe"}, &Inputs::discharge,
+  method.required({"discharge", "Q", "discharge of the pipe"}, &ScsOutletApronInputs::discharge,
                   unit::cubic_foot_per_second, AllowedRange::positive_to(1e5));
-  method.required({"diameter", "Do", "diameter of the pipe"}, &Inputs::diameter, unit::foot,
-                  AllowedRange::positive_to(50));
+  method.required({"diameter", "Do", "diameter of the pipe"}, &ScsOutletApronInputs::diameter,
+                  unit::foot, AllowedRange::positive_to(50));
   method.optional({"tailwater", "TW", "depth of the water below the outlet, above its invert"},
-                  &Inputs::tailwater, unit::foot, AllowedRange::positive_to(1000),
+                  &ScsOutletApronInputs::tailwater, unit::foot, AllowedRange::positive_to(1000),
                   "unknown: 0.2·Do");
   method.choice(
-      {"form", "", "which size form"}, &Inputs::form,
+      {"form", "", "which size form"}, &ScsOutletApronInputs::form,
       {{ScsSizeForm::scs, "scs", "0.016·q^1.33/TW"}, {ScsSizeForm::epa, "epa", "0.02·q^(4/3)/TW"}});
   method.output({"unit_discharge", "q", "discharge for each unit of conduit width"},
-                &Result::unit_discharge, unit::square_foot_per_second);
-  method.output({"tailwater_used", "TW", "tailwater used"}, &Result::tailwater_used, unit::foot);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
-  method.output({"apron_length", "La", "length of the apron"}, &Result::apron_length, unit::foot);
-  method.output({"end_width", "W", "width at its end"}, &Result::end_width, unit::foot);
+                &ScsOutletApronResult::unit_discharge, unit::square_foot_per_second);
+  method.output({"tailwater_used", "TW", "tailwater used"}, &ScsOutletApronResult::tailwater_used,
+                unit::foot);
+  method.output({"d50", "D50", "required median size"}, &ScsOutletApronResult::d50, unit::foot,
+                LengthUse::rock);
+  method.output({"apron_length", "La", "length of the apron"}, &ScsOutletApronResult::apron_length,
+                unit::foot);
+  method.output({"end_width", "W", "width at its end"}, &ScsOutletApronResult::end_width,
+                unit::foot);
   return method;
 }
 
@@ -98,7 +102,7 @@ Expected<ScsOutletApronResult> scs_outlet_apron(const ScsOutletApronInputs& inpu
 }
 
 const SizingMethod& scs_outlet_apron_method() {
-  static const Described method = build();
+  static const DescribedScsOutletApron method = build_scs_outlet_apron();
   return method;
 }
 

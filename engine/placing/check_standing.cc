@@ -6,11 +6,10 @@
 #include <cmath>
 
 #include "engine/finding/stable_order.h"
+#include "engine/quantity/rounding.h"
 
 namespace proofstone {
 namespace {
-
-constexpr double rounding = 1e-9;
 
 bool is_worse(const PlacingCheck& check, Length one, Length other) {
   switch (check.measure) {

@@ -3,17 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/quantity/rounding.h"
+
 namespace proofstone {
 
 namespace {
 
-using Inputs = FabricAreaInputs;
-using Result = FabricAreaResult;
-
-/// A strip that is only needed by the rounding of units is no strip more.
-constexpr double rounding = 1e-9;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<FabricAreaInputs, FabricAreaResult> build_fabric_area() {
   MethodDescription about;
   about.id = "fabric-area";
   about.title = "Fabric with its overlaps";
@@ -26,20 +22,21 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "Strips of a stream lap like shingles, the upstream one over the downstream one.",
       "Fabric torn in placing is replaced: order some to spare."};
-  TypedMethod<Inputs, Result> method(about, &fabric_area);
-  method.required({"length", "L", "length of the layer along the stream"}, &Inputs::length,
-                  unit::foot, AllowedRange::positive_to(1e6));
+  TypedMethod<FabricAreaInputs, FabricAreaResult> method(about, &fabric_area);
+  method.required({"length", "L", "length of the layer along the stream"},
+                  &FabricAreaInputs::length, unit::foot, AllowedRange::positive_to(1e6));
   method.required({"slope_length", "S", "length of the layer down the slope"},
-                  &Inputs::slope_length, unit::foot, AllowedRange::positive_to(10000));
-  method.defaulted({"roll_width", "w", "width of a roll"}, &Inputs::roll_width, unit::foot,
-                   AllowedRange::between(1, 100));
-  method.defaulted({"overlap", "o", "overlap of neighbouring strips"}, &Inputs::overlap, unit::foot,
-                   AllowedRange::between(0, 20));
+                  &FabricAreaInputs::slope_length, unit::foot, AllowedRange::positive_to(10000));
+  method.defaulted({"roll_width", "w", "width of a roll"}, &FabricAreaInputs::roll_width,
+                   unit::foot, AllowedRange::between(1, 100));
+  method.defaulted({"overlap", "o", "overlap of neighbouring strips"}, &FabricAreaInputs::overlap,
+                   unit::foot, AllowedRange::between(0, 20));
   method.defaulted({"keyed_in", "k", "of each strip beyond the layer, its two ends together"},
-                   &Inputs::keyed_in, unit::foot, AllowedRange::between(0, 100));
-  method.output({"strips", "N", "whole strips"}, &Result::strips, unit::number);
-  method.output({"laid", "A_f", "fabric, overlaps and all"}, &Result::laid, unit::square_yard);
-  method.output({"covered", "A", "ground covered"}, &Result::covered, unit::square_yard);
+                   &FabricAreaInputs::keyed_in, unit::foot, AllowedRange::between(0, 100));
+  method.output({"strips", "N", "whole strips"}, &FabricAreaResult::strips, unit::number);
+  method.output({"laid", "A_f", "fabric, overlaps and all"}, &FabricAreaResult::laid,
+                unit::square_yard);
+  method.output({"covered", "A", "ground covered"}, &FabricAreaResult::covered, unit::square_yard);
   return method;
 }
 
@@ -56,7 +53,7 @@ Expected<FabricAreaResult> fabric_area(const FabricAreaInputs& inputs, Steps& st
                    "", "/overlap", "less than the width of a roll"};
   }
   const double N = std::max(1.0, std::ceil((L - o) / (w - o) - rounding));
-  Result result;
+  FabricAreaResult result;
   result.strips = Dimensionless::number(N);
   result.laid = Area::square_feet(N * w * (S + k));
   result.covered = Area::square_feet(L * S);
@@ -72,7 +69,7 @@ Expected<FabricAreaResult> fabric_area(const FabricAreaInputs& inputs, Steps& st
 }
 
 const Method& fabric_area_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<FabricAreaInputs, FabricAreaResult> method = build_fabric_area();
   return method;
 }
 

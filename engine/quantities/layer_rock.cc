@@ -4,10 +4,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LayerRockInputs;
-using Result = LayerRockResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<LayerRockInputs, LayerRockResult> build_layer_rock() {
   MethodDescription about;
   about.id = "layer-rock";
   about.title = "Rock of a layer";
@@ -21,23 +18,24 @@ TypedMethod<Inputs, Result> build() {
       "a measured part of the layer before rock is paid by volume.",
       "What sinks into soft ground, is lost in water or stays in the stockpile is not counted; "
       "order spare rock for it."};
-  TypedMethod<Inputs, Result> method(about, &layer_rock);
-  method.required({"area", "A", "area of the layer, along the slope"}, &Inputs::area,
+  TypedMethod<LayerRockInputs, LayerRockResult> method(about, &layer_rock);
+  method.required({"area", "A", "area of the layer, along the slope"}, &LayerRockInputs::area,
                   unit::square_foot, AllowedRange::positive_to(1e9));
   method.required({"thickness", "T", "thickness of the layer, square to the slope"},
-                  &Inputs::thickness, unit::foot, AllowedRange::positive_to(30));
+                  &LayerRockInputs::thickness, unit::foot, AllowedRange::positive_to(30));
   describe_bulk_density(method);
-  method.output({"volume", "V", "volume that the rock fills"}, &Result::volume, unit::cubic_yard);
+  method.output({"volume", "V", "volume that the rock fills"}, &LayerRockResult::volume,
+                unit::cubic_yard);
   method.output({"bulk_density", "ρ_b", "mass of placed rock for each volume it fills"},
-                &Result::bulk_density, unit::pound_mass_per_cubic_foot);
-  method.output({"mass", "M", "mass of the rock"}, &Result::mass, unit::short_ton);
+                &LayerRockResult::bulk_density, unit::pound_mass_per_cubic_foot);
+  method.output({"mass", "M", "mass of the rock"}, &LayerRockResult::mass, unit::short_ton);
   return method;
 }
 
 }  // namespace
 
 Expected<LayerRockResult> layer_rock(const LayerRockInputs& inputs, Steps& steps) {
-  Result result;
+  LayerRockResult result;
   result.volume = Volume::cubic_feet(inputs.area.square_feet() * inputs.thickness.feet());
   steps.given("A", "area of the layer, along the slope", measure(inputs.area));
   steps.given("T", "thickness of the layer, square to the slope", measure(inputs.thickness));
@@ -48,7 +46,7 @@ Expected<LayerRockResult> layer_rock(const LayerRockInputs& inputs, Steps& steps
 }
 
 const Method& layer_rock_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<LayerRockInputs, LayerRockResult> method = build_layer_rock();
   return method;
 }
 

@@ -2,17 +2,13 @@
 
 #include <cmath>
 
+#include "engine/quantity/rounding.h"
+
 namespace proofstone {
 
 namespace {
 
-using Inputs = TruckLoadsInputs;
-using Result = TruckLoadsResult;
-
-/// A load that is only full by the rounding of units is no load more.
-constexpr double rounding = 1e-9;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<TruckLoadsInputs, TruckLoadsResult> build_truck_loads() {
   MethodDescription about;
   about.id = "truck-loads";
   about.title = "Truckloads";
@@ -21,22 +17,22 @@ TypedMethod<Inputs, Result> build() {
   about.sources = {{"mass balance", "M·(1 + s) over the load, rounded up to whole loads",
                     SourceStanding::computed}};
   about.cautions = {"Legal loads on the roads to the place decide what a truck carries."};
-  TypedMethod<Inputs, Result> method(about, &truck_loads);
-  method.required({"mass", "M", "mass as it will lie"}, &Inputs::mass, unit::short_ton,
+  TypedMethod<TruckLoadsInputs, TruckLoadsResult> method(about, &truck_loads);
+  method.required({"mass", "M", "mass as it will lie"}, &TruckLoadsInputs::mass, unit::short_ton,
                   AllowedRange::positive_to(1e9));
-  method.defaulted({"spare", "s", "ordered beyond that, as a share of it"}, &Inputs::spare,
-                   unit::percent, AllowedRange::between(0, 100));
-  method.required({"truck_load", "M_t", "what one truck carries"}, &Inputs::truck_load,
+  method.defaulted({"spare", "s", "ordered beyond that, as a share of it"},
+                   &TruckLoadsInputs::spare, unit::percent, AllowedRange::between(0, 100));
+  method.required({"truck_load", "M_t", "what one truck carries"}, &TruckLoadsInputs::truck_load,
                   unit::short_ton, AllowedRange::positive_to(500));
-  method.output({"ordered", "M_o", "mass ordered"}, &Result::ordered, unit::short_ton);
-  method.output({"loads", "N", "whole truckloads"}, &Result::loads, unit::number);
+  method.output({"ordered", "M_o", "mass ordered"}, &TruckLoadsResult::ordered, unit::short_ton);
+  method.output({"loads", "N", "whole truckloads"}, &TruckLoadsResult::loads, unit::number);
   return method;
 }
 
 }  // namespace
 
 Expected<TruckLoadsResult> truck_loads(const TruckLoadsInputs& inputs, Steps& steps) {
-  Result result;
+  TruckLoadsResult result;
   result.ordered = inputs.mass * (1 + inputs.spare.number());
   const double full = result.ordered / inputs.truck_load;
   result.loads = Dimensionless::number(std::ceil(full * (1 - rounding)));
@@ -49,7 +45,7 @@ Expected<TruckLoadsResult> truck_loads(const TruckLoadsInputs& inputs, Steps& st
 }
 
 const Method& truck_loads_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<TruckLoadsInputs, TruckLoadsResult> method = build_truck_loads();
   return method;
 }
 

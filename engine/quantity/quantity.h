@@ -239,5 +239,7 @@ Slope slope_of(Angle angle);
 
 /// Standard gravity, exactly 9.80665 m/s² (CGPM 1901).
 inline constexpr Acceleration standard_gravity = Acceleration::meters_per_second_squared(9.80665);
+inline constexpr double g_si = standard_gravity.meters_per_second_squared();
+inline constexpr double g_us = standard_gravity.feet_per_second_squared();
 
 }  // namespace proofstone

@@ -7,9 +7,6 @@
 namespace proofstone {
 namespace {
 
-using Inputs = ChanceOfInstabilityInputs;
-using Result = ChanceOfInstabilityResult;
-
 const char* const exponents =
     "exponents of USACE EM 1110-2-1601 (1994) eq. 3-3 (from memory; confirm)";
 
@@ -23,9 +20,7 @@ struct Part {
   double log_variance() const { return std::log1p(variation * variation); }
 };
 
-Dimensionless number(double value) { return Dimensionless::number(value); }
-
-MethodDescription describe() {
+MethodDescription describe_chance_of_instability() {
   MethodDescription about;
   about.id = "chance-of-instability";
   about.title = "Chance of instability, USACE limit state";
@@ -52,58 +47,61 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_variation(TypedMethod<Inputs, Result>& method, const Naming& name,
-                        Dimensionless Inputs::* member) {
+void describe_variation(TypedMethod<ChanceOfInstabilityInputs, ChanceOfInstabilityResult>& method,
+                        const Naming& name, Dimensionless ChanceOfInstabilityInputs::* member) {
   method.defaulted(name, member, unit::number, AllowedRange::between(0, 1));
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &chance_of_instability);
+TypedMethod<ChanceOfInstabilityInputs, ChanceOfInstabilityResult> build_chance_of_instability() {
+  TypedMethod<ChanceOfInstabilityInputs, ChanceOfInstabilityResult> method(
+      describe_chance_of_instability(), &chance_of_instability);
   method.required({"available_size", "D30 available", "mean D30 of the rock that is there"},
-                  &Inputs::available_size, unit::foot, AllowedRange::positive_to(30),
-                  LengthUse::rock);
+                  &ChanceOfInstabilityInputs::available_size, unit::foot,
+                  AllowedRange::positive_to(30), LengthUse::rock);
   method.required({"required_size", "D30 critical",
                    "D30 by the equation at the mean values, with a safety factor of 1"},
-                  &Inputs::required_size, unit::foot, AllowedRange::positive_to(30),
-                  LengthUse::rock);
+                  &ChanceOfInstabilityInputs::required_size, unit::foot,
+                  AllowedRange::positive_to(30), LengthUse::rock);
   method.defaulted({"specific_gravity", "γs/γw", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &ChanceOfInstabilityInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
   describe_variation(method, {"velocity_variation", "δV", "coefficient of variation of velocity"},
-                     &Inputs::velocity_variation);
+                     &ChanceOfInstabilityInputs::velocity_variation);
   describe_variation(method, {"depth_variation", "δd", "coefficient of variation of depth"},
-                     &Inputs::depth_variation);
+                     &ChanceOfInstabilityInputs::depth_variation);
   describe_variation(method,
                      {"unit_weight_variation", "δγ", "coefficient of variation of unit weight"},
-                     &Inputs::unit_weight_variation);
+                     &ChanceOfInstabilityInputs::unit_weight_variation);
   describe_variation(method,
                      {"size_variation", "δD", "coefficient of variation of the available size"},
-                     &Inputs::size_variation);
+                     &ChanceOfInstabilityInputs::size_variation);
   describe_variation(method,
                      {"model_variation", "δC", "coefficient of variation of the formula itself"},
-                     &Inputs::model_variation);
-  method.output({"probability", "Pf", "chance of instability in that flood"}, &Result::probability,
-                unit::number);
-  method.output({"size_ratio", "D/Dc", "available over critical size"}, &Result::size_ratio,
-                unit::number);
-  method.output({"spread", "σG", "standard deviation of the margin"}, &Result::spread,
-                unit::number);
-  method.output({"beta", "β", "reliability index"}, &Result::beta, unit::number);
+                     &ChanceOfInstabilityInputs::model_variation);
+  method.output({"probability", "Pf", "chance of instability in that flood"},
+                &ChanceOfInstabilityResult::probability, unit::number);
+  method.output({"size_ratio", "D/Dc", "available over critical size"},
+                &ChanceOfInstabilityResult::size_ratio, unit::number);
+  method.output({"spread", "σG", "standard deviation of the margin"},
+                &ChanceOfInstabilityResult::spread, unit::number);
+  method.output({"beta", "β", "reliability index"}, &ChanceOfInstabilityResult::beta, unit::number);
   method.output({"velocity_share", "", "share of the variance from velocity"},
-                &Result::velocity_share, unit::number);
-  method.output({"depth_share", "", "share from depth"}, &Result::depth_share, unit::number);
-  method.output({"unit_weight_share", "", "share from unit weight"}, &Result::unit_weight_share,
+                &ChanceOfInstabilityResult::velocity_share, unit::number);
+  method.output({"depth_share", "", "share from depth"}, &ChanceOfInstabilityResult::depth_share,
                 unit::number);
-  method.output({"size_share", "", "share from the available size"}, &Result::size_share,
-                unit::number);
-  method.output({"model_share", "", "share from the formula itself"}, &Result::model_share,
-                unit::number);
+  method.output({"unit_weight_share", "", "share from unit weight"},
+                &ChanceOfInstabilityResult::unit_weight_share, unit::number);
+  method.output({"size_share", "", "share from the available size"},
+                &ChanceOfInstabilityResult::size_share, unit::number);
+  method.output({"model_share", "", "share from the formula itself"},
+                &ChanceOfInstabilityResult::model_share, unit::number);
   method.output({"lognormal_beta", "β", "reliability index when all are lognormal"},
-                &Result::lognormal_beta, unit::number);
+                &ChanceOfInstabilityResult::lognormal_beta, unit::number);
   method.output({"lognormal_probability", "Pf", "chance of instability when all are lognormal"},
-                &Result::lognormal_probability, unit::number);
+                &ChanceOfInstabilityResult::lognormal_probability, unit::number);
   method.limit({"Coefficients of variation up to 0.3, where first-order is near the sampled chance",
                 "worked from the formula, apart from this engine"},
-               [](const Inputs& in) {
+               [](const ChanceOfInstabilityInputs& in) {
                  for (const auto variation :
                       {in.velocity_variation, in.depth_variation, in.unit_weight_variation,
                        in.size_variation, in.model_variation}) {
@@ -114,7 +112,8 @@ TypedMethod<Inputs, Result> build() {
   return method;
 }
 
-void show(const Inputs& in, const Result& result, Steps& steps) {
+void show(const ChanceOfInstabilityInputs& in, const ChanceOfInstabilityResult& result,
+          Steps& steps) {
   steps.given_rock("D", "available D30", in.available_size);
   steps.given_rock("Dc", "critical D30, safety factor 1", in.required_size);
   steps.given("γs/γw", "specific gravity of the rock", measure(in.specific_gravity));
@@ -164,26 +163,27 @@ Expected<ChanceOfInstabilityResult> chance_of_instability(const ChanceOfInstabil
                    "/velocity_variation", "a coefficient of variation above 0 for one of them"};
   }
   const auto share = [&](const Part& part) {
-    return number(part.spread() * part.spread() / variance);
+    return Dimensionless::number(part.spread() * part.spread() / variance);
   };
-  Result result;
-  result.size_ratio = number(inputs.available_size / inputs.required_size);
-  result.spread = number(std::sqrt(variance));
-  result.beta = number(margin / std::sqrt(variance));
-  result.probability = number(normal_cumulative(-result.beta.number()));
+  ChanceOfInstabilityResult result;
+  result.size_ratio = Dimensionless::number(inputs.available_size / inputs.required_size);
+  result.spread = Dimensionless::number(std::sqrt(variance));
+  result.beta = Dimensionless::number(margin / std::sqrt(variance));
+  result.probability = Dimensionless::number(normal_cumulative(-result.beta.number()));
   result.velocity_share = share(velocity);
   result.depth_share = share(depth);
   result.unit_weight_share = share(weight);
   result.size_share = share(size);
   result.model_share = share(model);
-  result.lognormal_beta = number(median_margin / std::sqrt(log_variance));
-  result.lognormal_probability = number(normal_cumulative(-result.lognormal_beta.number()));
+  result.lognormal_beta = Dimensionless::number(median_margin / std::sqrt(log_variance));
+  result.lognormal_probability =
+      Dimensionless::number(normal_cumulative(-result.lognormal_beta.number()));
   show(inputs, result, steps);
   return result;
 }
 
 const Method& chance_of_instability_method() {
-  static const auto method = build();
+  static const auto method = build_chance_of_instability();
   return method;
 }
 

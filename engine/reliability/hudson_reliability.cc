@@ -8,13 +8,8 @@
 namespace proofstone {
 namespace {
 
-using Inputs = HudsonReliabilityInputs;
-using Result = HudsonReliabilityResult;
-
 const char* const limit_state =
     "USACE EM 1110-2-1100 Part VI Ch. 6; PIANC 1992 (from memory; confirm)";
-
-Dimensionless number(double value) { return Dimensionless::number(value); }
 
 double capacity(double A, double delta, double Dn, double KD, double cot) {
   return A * delta * Dn * std::pow(KD * cot, 1.0 / 3.0);
@@ -56,7 +51,7 @@ double share_of(const FormulaLimitState& limit, const FirstOrderResult& first,
   return 0;
 }
 
-MethodDescription describe() {
+MethodDescription describe_hudson_reliability() {
   MethodDescription about;
   about.id = "hudson-reliability";
   about.title = "Chance of displaced armour, Hudson limit state";
@@ -76,52 +71,59 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(TypedMethod<Inputs, Result>& method) {
+void describe_hudson_reliability_inputs(
+    TypedMethod<HudsonReliabilityInputs, HudsonReliabilityResult>& method) {
   method.required({"nominal_size", "Dn50", "nominal size (M50/ρ)^⅓ of the armour, mean"},
-                  &Inputs::nominal_size, unit::meter, AllowedRange::positive_to(10),
-                  LengthUse::rock);
+                  &HudsonReliabilityInputs::nominal_size, unit::meter,
+                  AllowedRange::positive_to(10), LengthUse::rock);
   method.required({"relative_density", "Δ", "density of the rock over water, less 1, mean"},
-                  &Inputs::relative_density, unit::number, AllowedRange::between(0.5, 3));
+                  &HudsonReliabilityInputs::relative_density, unit::number,
+                  AllowedRange::between(0.5, 3));
   method.required({"stability_coefficient", "KD", "Hudson's coefficient"},
-                  &Inputs::stability_coefficient, unit::number, AllowedRange::positive_to(50));
+                  &HudsonReliabilityInputs::stability_coefficient, unit::number,
+                  AllowedRange::positive_to(50));
   method.required({"cot_slope", "cot α", "horizontal over vertical of the slope, mean"},
-                  &Inputs::cot_slope, unit::number, AllowedRange::between(1, 10));
-  method.required({"wave_height", "Hs", "significant wave height, mean"}, &Inputs::wave_height,
-                  unit::meter, AllowedRange::positive_to(20));
+                  &HudsonReliabilityInputs::cot_slope, unit::number, AllowedRange::between(1, 10));
+  method.required({"wave_height", "Hs", "significant wave height, mean"},
+                  &HudsonReliabilityInputs::wave_height, unit::meter,
+                  AllowedRange::positive_to(20));
   const auto range = AllowedRange::between(0, 1);
   method.defaulted({"nominal_size_variation", "δDn", "coefficient of variation of the size"},
-                   &Inputs::nominal_size_variation, unit::number, range);
+                   &HudsonReliabilityInputs::nominal_size_variation, unit::number, range);
   method.defaulted({"relative_density_variation", "δΔ", "coefficient of variation of Δ"},
-                   &Inputs::relative_density_variation, unit::number, range);
+                   &HudsonReliabilityInputs::relative_density_variation, unit::number, range);
   method.defaulted({"cot_slope_variation", "δcot", "coefficient of variation of the slope"},
-                   &Inputs::cot_slope_variation, unit::number, range);
+                   &HudsonReliabilityInputs::cot_slope_variation, unit::number, range);
   method.defaulted({"wave_height_variation", "δH", "coefficient of variation of the wave height"},
-                   &Inputs::wave_height_variation, unit::number, range);
+                   &HudsonReliabilityInputs::wave_height_variation, unit::number, range);
   method.defaulted({"formula_variation", "σA", "standard deviation of the formula factor A"},
-                   &Inputs::formula_variation, unit::number, range);
+                   &HudsonReliabilityInputs::formula_variation, unit::number, range);
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &hudson_reliability);
-  describe_inputs(method);
-  method.output({"capacity", "Hc", "wave height the armour bears at the means"}, &Result::capacity,
+TypedMethod<HudsonReliabilityInputs, HudsonReliabilityResult> build_hudson_reliability() {
+  TypedMethod<HudsonReliabilityInputs, HudsonReliabilityResult> method(
+      describe_hudson_reliability(), &hudson_reliability);
+  describe_hudson_reliability_inputs(method);
+  method.output({"capacity", "Hc", "wave height the armour bears at the means"},
+                &HudsonReliabilityResult::capacity, unit::meter);
+  method.output({"margin", "Z", "margin at the means"}, &HudsonReliabilityResult::margin,
                 unit::meter);
-  method.output({"margin", "Z", "margin at the means"}, &Result::margin, unit::meter);
-  method.output({"spread", "σZ", "standard deviation of the margin"}, &Result::spread, unit::meter);
-  method.output({"beta", "β", "reliability index, first-order second-moment"}, &Result::beta,
-                unit::number);
-  method.output({"probability", "Pf", "chance of displaced armour"}, &Result::probability,
-                unit::number);
+  method.output({"spread", "σZ", "standard deviation of the margin"},
+                &HudsonReliabilityResult::spread, unit::meter);
+  method.output({"beta", "β", "reliability index, first-order second-moment"},
+                &HudsonReliabilityResult::beta, unit::number);
+  method.output({"probability", "Pf", "chance of displaced armour"},
+                &HudsonReliabilityResult::probability, unit::number);
   method.output({"wave_height_share", "", "share of the variance from the wave height"},
-                &Result::wave_height_share, unit::number);
-  method.output({"formula_share", "", "share from the formula itself"}, &Result::formula_share,
-                unit::number);
+                &HudsonReliabilityResult::wave_height_share, unit::number);
+  method.output({"formula_share", "", "share from the formula itself"},
+                &HudsonReliabilityResult::formula_share, unit::number);
   method.output({"design_point_beta", "β", "reliability index at the design point"},
-                &Result::design_point_beta, unit::number);
+                &HudsonReliabilityResult::design_point_beta, unit::number);
   method.output({"design_point_probability", "Pf", "the chance by the design point"},
-                &Result::design_point_probability, unit::number);
+                &HudsonReliabilityResult::design_point_probability, unit::number);
   method.limit({"Slope from 1V:1.5H to 1V:3H, as tested", "Shore Protection Manual (from memory)"},
-               [](const Inputs& in) {
+               [](const HudsonReliabilityInputs& in) {
                  const double cot = in.cot_slope.number();
                  return cot > 1.5 - 1e-9 && cot < 3 + 1e-9;
                });
@@ -145,16 +147,16 @@ Expected<HudsonReliabilityResult> hudson_reliability(const HudsonReliabilityInpu
   const auto point = find_design_point(limit);
   if (!point) return point.problems();
 
-  Result result;
+  HudsonReliabilityResult result;
   result.margin = Length::meters(first->margin_at_means);
   result.capacity = result.margin + inputs.wave_height;
   result.spread = Length::meters(first->standard_deviation);
-  result.beta = number(first->beta);
-  result.probability = number(first->probability);
-  result.wave_height_share = number(share_of(limit, *first, "Hs"));
-  result.formula_share = number(share_of(limit, *first, "A"));
-  result.design_point_beta = number(point->beta);
-  result.design_point_probability = number(point->probability);
+  result.beta = Dimensionless::number(first->beta);
+  result.probability = Dimensionless::number(first->probability);
+  result.wave_height_share = Dimensionless::number(share_of(limit, *first, "Hs"));
+  result.formula_share = Dimensionless::number(share_of(limit, *first, "A"));
+  result.design_point_beta = Dimensionless::number(point->beta);
+  result.design_point_probability = Dimensionless::number(point->probability);
 
   steps.given_rock("Dn50", "nominal size", inputs.nominal_size);
   steps.given("Δ", "relative density", measure(inputs.relative_density));
@@ -176,7 +178,7 @@ Expected<HudsonReliabilityResult> hudson_reliability(const HudsonReliabilityInpu
 }
 
 const Method& hudson_reliability_method() {
-  static const auto method = build();
+  static const auto method = build_hudson_reliability();
   return method;
 }
 

@@ -7,12 +7,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = LognormalMarginInputs;
-using Result = LognormalMarginResult;
-
-Dimensionless number(double value) { return Dimensionless::number(value); }
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<LognormalMarginInputs, LognormalMarginResult> build_lognormal_margin() {
   MethodDescription about;
   about.id = "lognormal-margin";
   about.title = "Margin of two uncertain quantities";
@@ -23,21 +18,24 @@ TypedMethod<Inputs, Result> build() {
   about.sources = {
       {"the difference of two normal logarithms", "worked out here", SourceStanding::computed}};
   about.cautions = {"Load and resistance are taken as independent."};
-  TypedMethod<Inputs, Result> method(about, &lognormal_margin);
-  method.required({"mean_ratio", "μR/μS", "mean resistance over mean load"}, &Inputs::mean_ratio,
-                  unit::number, AllowedRange::positive_to(1000));
+  TypedMethod<LognormalMarginInputs, LognormalMarginResult> method(about, &lognormal_margin);
+  method.required({"mean_ratio", "μR/μS", "mean resistance over mean load"},
+                  &LognormalMarginInputs::mean_ratio, unit::number,
+                  AllowedRange::positive_to(1000));
   method.required({"resistance_variation", "δR", "coefficient of variation of the resistance"},
-                  &Inputs::resistance_variation, unit::number, AllowedRange::between(0, 2));
+                  &LognormalMarginInputs::resistance_variation, unit::number,
+                  AllowedRange::between(0, 2));
   method.required({"load_variation", "δS", "coefficient of variation of the load"},
-                  &Inputs::load_variation, unit::number, AllowedRange::between(0, 2));
-  method.output({"beta", "β", "reliability index of lognormal quantities"}, &Result::beta,
-                unit::number);
+                  &LognormalMarginInputs::load_variation, unit::number,
+                  AllowedRange::between(0, 2));
+  method.output({"beta", "β", "reliability index of lognormal quantities"},
+                &LognormalMarginResult::beta, unit::number);
   method.output({"probability", "Pf", "chance that the load exceeds the resistance"},
-                &Result::probability, unit::number);
+                &LognormalMarginResult::probability, unit::number);
   method.output({"normal_beta", "β", "reliability index of normal quantities"},
-                &Result::normal_beta, unit::number);
+                &LognormalMarginResult::normal_beta, unit::number);
   method.output({"normal_probability", "Pf", "the chance for normal quantities"},
-                &Result::normal_probability, unit::number);
+                &LognormalMarginResult::normal_probability, unit::number);
   return method;
 }
 
@@ -53,13 +51,14 @@ Expected<LognormalMarginResult> lognormal_margin(const LognormalMarginInputs& in
     return Problem{"nothing-uncertain", "Both quantities are taken as certain.", "",
                    "/load_variation", "a coefficient of variation above 0 for one of them"};
   }
-  Result result;
-  result.beta =
-      number(std::log(ratio * std::sqrt((1 + dS * dS) / (1 + dR * dR))) / std::sqrt(log_variance));
-  result.probability = number(normal_cumulative(-result.beta.number()));
+  LognormalMarginResult result;
+  result.beta = Dimensionless::number(std::log(ratio * std::sqrt((1 + dS * dS) / (1 + dR * dR))) /
+                                      std::sqrt(log_variance));
+  result.probability = Dimensionless::number(normal_cumulative(-result.beta.number()));
   const double normal_spread = std::sqrt(ratio * ratio * dR * dR + dS * dS);
-  result.normal_beta = number((ratio - 1) / normal_spread);
-  result.normal_probability = number(normal_cumulative(-result.normal_beta.number()));
+  result.normal_beta = Dimensionless::number((ratio - 1) / normal_spread);
+  result.normal_probability =
+      Dimensionless::number(normal_cumulative(-result.normal_beta.number()));
 
   steps.given("μR/μS", "mean resistance over mean load", measure(inputs.mean_ratio));
   steps.given("δR", "coefficient of variation of the resistance",
@@ -77,7 +76,7 @@ Expected<LognormalMarginResult> lognormal_margin(const LognormalMarginInputs& in
 }
 
 const Method& lognormal_margin_method() {
-  static const auto method = build();
+  static const auto method = build_lognormal_margin();
   return method;
 }
 

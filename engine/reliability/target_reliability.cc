@@ -8,10 +8,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = TargetReliabilityInputs;
-using Result = TargetReliabilityResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<TargetReliabilityInputs, TargetReliabilityResult> build_target_reliability() {
   MethodDescription about;
   about.id = "target-reliability";
   about.title = "Safety factor for an accepted chance";
@@ -25,19 +22,20 @@ TypedMethod<Inputs, Result> build() {
       "Which chance can be accepted is the owner's and the licensed engineer's to settle, not a "
       "formula's.",
       "The factor is no better than the spread it is computed from."};
-  TypedMethod<Inputs, Result> method(about, &target_reliability);
+  TypedMethod<TargetReliabilityInputs, TargetReliabilityResult> method(about, &target_reliability);
   method.required({"spread", "σG", "standard deviation of ln(available size / critical size)"},
-                  &Inputs::spread, unit::number, AllowedRange::positive_to(3));
-  method.optional({"chance", "Pf", "accepted chance of instability in that flood"}, &Inputs::chance,
-                  unit::number, {0.0, std::nullopt, 0.999999}, "computed from the safety factor");
+                  &TargetReliabilityInputs::spread, unit::number, AllowedRange::positive_to(3));
+  method.optional({"chance", "Pf", "accepted chance of instability in that flood"},
+                  &TargetReliabilityInputs::chance, unit::number, {0.0, std::nullopt, 0.999999},
+                  "computed from the safety factor");
   method.optional({"safety_factor", "SF", "available size over the size at which rock just moves"},
-                  &Inputs::safety_factor, unit::number, AllowedRange::positive_to(100),
-                  "computed from the chance");
-  method.output({"beta", "β", "reliability index"}, &Result::beta, unit::number);
-  method.output({"chance", "Pf", "chance of instability in that flood"}, &Result::chance,
-                unit::number);
+                  &TargetReliabilityInputs::safety_factor, unit::number,
+                  AllowedRange::positive_to(100), "computed from the chance");
+  method.output({"beta", "β", "reliability index"}, &TargetReliabilityResult::beta, unit::number);
+  method.output({"chance", "Pf", "chance of instability in that flood"},
+                &TargetReliabilityResult::chance, unit::number);
   method.output({"safety_factor", "SF", "available size over the size at which rock just moves"},
-                &Result::safety_factor, unit::number);
+                &TargetReliabilityResult::safety_factor, unit::number);
   return method;
 }
 
@@ -53,7 +51,7 @@ Expected<TargetReliabilityResult> target_reliability(const TargetReliabilityInpu
                           : "Neither the chance nor the safety factor is given.",
                    "", "/chance", "either a chance or a safety factor"};
   }
-  Result result;
+  TargetReliabilityResult result;
   steps.given("σG", "standard deviation of ln(available/critical)", measure(spread));
   if (chance) {
     result.chance = *chance;
@@ -74,7 +72,7 @@ Expected<TargetReliabilityResult> target_reliability(const TargetReliabilityInpu
 }
 
 const Method& target_reliability_method() {
-  static const auto method = build();
+  static const auto method = build_target_reliability();
   return method;
 }
 

@@ -8,7 +8,7 @@
 namespace proofstone {
 namespace {
 
-Problem no_answer() {
+Problem no_answer_of_samples() {
   return {"no-answer", "The formula has no answer for some samples.", "", "", "narrower spreads"};
 }
 
@@ -43,11 +43,11 @@ Expected<VarianceShares> variance_shares(const ScoreSpace& space, std::uint64_t 
       a[i] = b[i];
       const auto mixed = space.margin_at(a);
       a[i] = kept;
-      if (!mixed) return no_answer();
+      if (!mixed) return no_answer_of_samples();
       first_sums[i] += (*at_b - origin) * (*mixed - *at_a);
       total_sums[i] += (*at_a - *mixed) * (*at_a - *mixed);
     }
-    if (!at_a || !at_b) return no_answer();
+    if (!at_a || !at_b) return no_answer_of_samples();
     sum += (*at_a - origin) + (*at_b - origin);
     squares += (*at_a - origin) * (*at_a - origin) + (*at_b - origin) * (*at_b - origin);
   }

@@ -6,18 +6,15 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = BlenchScourInputs;
-using Result = RegimeScourResult;
-
-const char* const page = "Blench, by USBR (1984) (from memory; confirm)";
+const char* const page_of_blench_scour = "Blench, by USBR (1984) (from memory; confirm)";
 const char* const fit_page = "NRCS NEH 654 TS14B, fit of Blench's chart (from memory; confirm)";
 
 /// The factor Z of which the fit is printed as one formula with the depth.
 constexpr double z_of_fit = 0.6;
 
-constexpr RegimeFactors factors{0.6, 0.6, 0.6, 1.25, std::nullopt, 1.0, 1.75, 1.25};
+constexpr RegimeFactors blench_factors{0.6, 0.6, 0.6, 1.25, std::nullopt, 1.0, 1.75, 1.25};
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<BlenchScourInputs, RegimeScourResult> build_blench_scour() {
   MethodDescription about;
   about.id = "blench-scour";
   about.title = "General scour by Blench";
@@ -27,15 +24,15 @@ TypedMethod<Inputs, Result> build() {
   about.group = MethodGroup::scour;
   about.sources = regime_sources("Blench's equation");
   about.cautions = regime_cautions();
-  TypedMethod<Inputs, Result> method(about, &blench_scour);
+  TypedMethod<BlenchScourInputs, RegimeScourResult> method(about, &blench_scour);
   method.required({"unit_discharge", "q", "design discharge for each unit of width"},
-                  &Inputs::unit_discharge, unit::square_foot_per_second,
+                  &BlenchScourInputs::unit_discharge, unit::square_foot_per_second,
                   AllowedRange::positive_to(5000));
-  method.optional({"bed_grain", "D50", "median grain size of the bed"}, &Inputs::bed_grain,
-                  unit::millimeter, AllowedRange::positive_to(500),
+  method.optional({"bed_grain", "D50", "median grain size of the bed"},
+                  &BlenchScourInputs::bed_grain, unit::millimeter, AllowedRange::positive_to(500),
                   "not needed when the bed factor is stated", LengthUse::rock);
   method.optional({"zero_bed_factor", "Fb", "zero bed factor in ft/s², from Blench's chart"},
-                  &Inputs::zero_bed_factor, unit::number, AllowedRange::positive_to(50),
+                  &BlenchScourInputs::zero_bed_factor, unit::number, AllowedRange::positive_to(50),
                   "by the fit, from the grain size");
   describe_regime(method);
   return method;
@@ -51,7 +48,7 @@ Expected<RegimeScourResult> blench_scour(const BlenchScourInputs& inputs, Steps&
     const double Fb = inputs.zero_bed_factor->number();
     d = std::pow(q, 2.0 / 3) / std::pow(Fb, 1.0 / 3);
     steps.given("Fb", "zero bed factor, ft/s², stated", measure(Fb));
-    steps.computed("d", "regime depth", "q^⅔/Fb^⅓", measure(Length::feet(d)), page);
+    steps.computed("d", "regime depth", "q^⅔/Fb^⅓", measure(Length::feet(d)), page_of_blench_scour);
   } else if (inputs.bed_grain) {
     const double D50 = inputs.bed_grain->millimeters();
     d = 0.530 / z_of_fit * std::pow(q, 2.0 / 3) * std::pow(D50, -0.1092);
@@ -63,11 +60,11 @@ Expected<RegimeScourResult> blench_scour(const BlenchScourInputs& inputs, Steps&
                    "Neither the bed's grain size nor its zero bed factor is known.", "",
                    "/bed_grain", "a length, or zero_bed_factor"};
   }
-  return scour_from_regime(Length::feet(d), inputs, factors, steps);
+  return scour_from_regime(Length::feet(d), inputs, blench_factors, steps);
 }
 
 const Method& blench_scour_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BlenchScourInputs, RegimeScourResult> method = build_blench_scour();
   return method;
 }
 

@@ -9,10 +9,8 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = CohesiveVelocityInputs;
-using Result = CohesiveVelocityResult;
-
-const char* const page = "Neill, Guide to Bridge Hydraulics (1973) (from memory; confirm)";
+const char* const page_of_cohesive_competent_velocity =
+    "Neill, Guide to Bridge Hydraulics (1973) (from memory; confirm)";
 
 constexpr std::array<double, 4> depths{5, 10, 20, 50};
 using Row = std::array<double, 4>;
@@ -42,7 +40,7 @@ double interpolated(const Row& row, double depth) {
   return row.back();
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<CohesiveVelocityInputs, CohesiveVelocityResult> build_cohesive_competent_velocity() {
   MethodDescription about;
   about.id = "cohesive-competent-velocity";
   about.title = "Competent velocity of a cohesive bed";
@@ -52,19 +50,21 @@ TypedMethod<Inputs, Result> build() {
                     "competent velocities of cohesive materials", SourceStanding::memory}};
   about.cautions = {"A guide only: test the soil where the works depend on it.",
                     "Weathering and frost loosen a clay bank to far below these values."};
-  TypedMethod<Inputs, Result> method(about, &cohesive_competent_velocity);
-  method.required({"depth", "y", "depth of flow"}, &Inputs::depth, unit::foot,
+  TypedMethod<CohesiveVelocityInputs, CohesiveVelocityResult> method(about,
+                                                                     &cohesive_competent_velocity);
+  method.required({"depth", "y", "depth of flow"}, &CohesiveVelocityInputs::depth, unit::foot,
                   AllowedRange::positive_to(200));
-  method.choice({"bed", "", "how easily the bed erodes"}, &Inputs::bed,
+  method.choice({"bed", "", "how easily the bed erodes"}, &CohesiveVelocityInputs::bed,
                 {ChoiceOption<CohesiveBed>{CohesiveBed::easily_erodible, "easily-erodible",
                                            "easily erodible"},
                  {CohesiveBed::average, "average", "average"},
                  {CohesiveBed::resistant, "resistant", "resistant"}});
   method.output({"competent_velocity", "V_c", "mean velocity the bed stands"},
-                &Result::competent_velocity, unit::foot_per_second);
-  method.limit({"Depth from 5 to 50 ft, as tabulated", page}, [](const Inputs& in) {
-    return in.depth >= Length::feet(5) && in.depth <= Length::feet(50);
-  });
+                &CohesiveVelocityResult::competent_velocity, unit::foot_per_second);
+  method.limit({"Depth from 5 to 50 ft, as tabulated", page_of_cohesive_competent_velocity},
+               [](const CohesiveVelocityInputs& in) {
+                 return in.depth >= Length::feet(5) && in.depth <= Length::feet(50);
+               });
   return method;
 }
 
@@ -72,17 +72,18 @@ TypedMethod<Inputs, Result> build() {
 
 Expected<CohesiveVelocityResult> cohesive_competent_velocity(const CohesiveVelocityInputs& inputs,
                                                              Steps& steps) {
-  Result result;
+  CohesiveVelocityResult result;
   result.competent_velocity =
       Velocity::feet_per_second(interpolated(row_of(inputs.bed), inputs.depth.feet()));
   steps.given("y", "depth of flow", measure(inputs.depth));
   steps.computed("V_c", "mean velocity the bed stands", "table, by the logarithm of the depth",
-                 measure(result.competent_velocity), page);
+                 measure(result.competent_velocity), page_of_cohesive_competent_velocity);
   return result;
 }
 
 const Method& cohesive_competent_velocity_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<CohesiveVelocityInputs, CohesiveVelocityResult> method =
+      build_cohesive_competent_velocity();
   return method;
 }
 

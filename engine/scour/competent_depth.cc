@@ -10,10 +10,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = CompetentDepthInputs;
-using Result = CompetentDepthResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<CompetentDepthInputs, CompetentDepthResult> build_competent_depth() {
   MethodDescription about;
   about.id = "competent-depth";
   about.title = "Competent depth";
@@ -28,20 +25,21 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "It takes the water to bring no bed material along; where it does, the scour is less.",
       "Cohesive beds need the other table: see cohesive-competent-velocity."};
-  TypedMethod<Inputs, Result> method(about, &competent_depth);
-  method.required({"depth", "y", "existing depth of flow"}, &Inputs::depth, unit::foot,
-                  AllowedRange::positive_to(200));
-  method.required({"bed_grain", "D50", "median grain size of the bed"}, &Inputs::bed_grain,
-                  unit::foot, AllowedRange::positive_to(5), LengthUse::rock);
+  TypedMethod<CompetentDepthInputs, CompetentDepthResult> method(about, &competent_depth);
+  method.required({"depth", "y", "existing depth of flow"}, &CompetentDepthInputs::depth,
+                  unit::foot, AllowedRange::positive_to(200));
+  method.required({"bed_grain", "D50", "median grain size of the bed"},
+                  &CompetentDepthInputs::bed_grain, unit::foot, AllowedRange::positive_to(5),
+                  LengthUse::rock);
   method.required({"unit_discharge", "q", "discharge for each unit of width"},
-                  &Inputs::unit_discharge, unit::square_foot_per_second,
+                  &CompetentDepthInputs::unit_discharge, unit::square_foot_per_second,
                   AllowedRange::positive_to(5000));
   method.output({"competent_depth", "y_c", "depth at which the water moves the grains no more"},
-                &Result::competent_depth, unit::foot);
-  method.output({"scour", "d_s", "competent depth less the existing depth"}, &Result::scour,
-                unit::foot);
+                &CompetentDepthResult::competent_depth, unit::foot);
+  method.output({"scour", "d_s", "competent depth less the existing depth"},
+                &CompetentDepthResult::scour, unit::foot);
   method.limit({"Grains of at least 0.2 mm: smaller ones cohere", critical_velocity_source()},
-               [](const Inputs& in) { return in.bed_grain.millimeters() >= 0.2; });
+               [](const CompetentDepthInputs& in) { return in.bed_grain.millimeters() >= 0.2; });
   return method;
 }
 
@@ -52,7 +50,7 @@ Expected<CompetentDepthResult> competent_depth(const CompetentDepthInputs& input
   // Vc = 11.17·D50^⅓ at a depth of 1 ft; it grows with the sixth root of the depth.
   const double velocity_at_one_foot =
       critical_velocity(Length::feet(1), inputs.bed_grain).feet_per_second();
-  Result result;
+  CompetentDepthResult result;
   result.competent_depth = Length::feet(std::pow(q / velocity_at_one_foot, 6.0 / 7));
   result.scour = std::max(Length::feet(0), result.competent_depth - inputs.depth);
   steps.given("y", "existing depth of flow", measure(inputs.depth));
@@ -65,7 +63,8 @@ Expected<CompetentDepthResult> competent_depth(const CompetentDepthInputs& input
 }
 
 const Method& competent_depth_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<CompetentDepthInputs, CompetentDepthResult> method =
+      build_competent_depth();
   return method;
 }
 

@@ -8,10 +8,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = DegradationInputs;
-using Result = DegradationResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<DegradationInputs, DegradationResult> build_degradation_above_control() {
   MethodDescription about;
   about.id = "degradation-above-control";
   about.title = "Lowering of a bed above a control";
@@ -22,14 +19,17 @@ TypedMethod<Inputs, Result> build() {
                     "Technical Supplement 14B, lowering above a control", SourceStanding::memory}};
   about.cautions = {"What holds the bed must itself stand.",
                     "Where the control lowers, the whole reach above it follows."};
-  TypedMethod<Inputs, Result> method(about, &degradation_above_control);
-  method.required({"existing_slope", "S", "present slope of the bed"}, &Inputs::existing_slope,
-                  unit::rise_per_run, AllowedRange::positive_to(0.2));
+  TypedMethod<DegradationInputs, DegradationResult> method(about, &degradation_above_control);
+  method.required({"existing_slope", "S", "present slope of the bed"},
+                  &DegradationInputs::existing_slope, unit::rise_per_run,
+                  AllowedRange::positive_to(0.2));
   method.required({"limiting_slope", "S_L", "slope at which the bed moves no more"},
-                  &Inputs::limiting_slope, unit::rise_per_run, AllowedRange::between(0, 0.2));
+                  &DegradationInputs::limiting_slope, unit::rise_per_run,
+                  AllowedRange::between(0, 0.2));
   method.required({"distance_to_control", "L", "distance down to what holds the bed"},
-                  &Inputs::distance_to_control, unit::foot, AllowedRange::positive_to(1e6));
-  method.output({"degradation", "zd", "lowering of the bed here"}, &Result::degradation,
+                  &DegradationInputs::distance_to_control, unit::foot,
+                  AllowedRange::positive_to(1e6));
+  method.output({"degradation", "zd", "lowering of the bed here"}, &DegradationResult::degradation,
                 unit::foot);
   return method;
 }
@@ -39,7 +39,7 @@ TypedMethod<Inputs, Result> build() {
 Expected<DegradationResult> degradation_above_control(const DegradationInputs& inputs,
                                                       Steps& steps) {
   const double fall = std::max(0.0, (inputs.existing_slope - inputs.limiting_slope).ratio());
-  Result result;
+  DegradationResult result;
   result.degradation = fall * inputs.distance_to_control;
   steps.given("S", "present slope of the bed", measure(inputs.existing_slope));
   steps.given("S_L", "limiting slope", measure(inputs.limiting_slope));
@@ -50,7 +50,8 @@ Expected<DegradationResult> degradation_above_control(const DegradationInputs& i
 }
 
 const Method& degradation_above_control_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<DegradationInputs, DegradationResult> method =
+      build_degradation_above_control();
   return method;
 }
 

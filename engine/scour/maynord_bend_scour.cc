@@ -8,10 +8,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = MaynordBendInputs;
-using Result = MaynordBendResult;
-
-const char* const page =
+const char* const page_of_maynord_bend_scour =
     "Maynord, Journal of Hydraulic Engineering 122(8), 1996 (coefficients from memory; confirm)";
 const char* const limits_page = "Maynord, Journal of Hydraulic Engineering 122(8), 1996, abstract";
 
@@ -20,26 +17,26 @@ constexpr double most_radius_ratio = 10;
 constexpr double least_aspect = 20;
 constexpr double most_aspect = 125;
 
-void describe_inputs(TypedMethod<Inputs, Result>& method) {
-  method.required({"bend_radius", "Rc", "centreline radius of the bend"}, &Inputs::bend_radius,
-                  unit::foot, AllowedRange::positive_to(1e6));
+void describe_maynord_bend_scour_inputs(TypedMethod<MaynordBendInputs, MaynordBendResult>& method) {
+  method.required({"bend_radius", "Rc", "centreline radius of the bend"},
+                  &MaynordBendInputs::bend_radius, unit::foot, AllowedRange::positive_to(1e6));
   method.required({"width", "W", "water-surface width at the upstream end of the bend"},
-                  &Inputs::width, unit::foot, AllowedRange::positive_to(1e5));
+                  &MaynordBendInputs::width, unit::foot, AllowedRange::positive_to(1e5));
   method.required({"crossing_depth", "Dmnc", "mean depth of the crossing upstream of the bend"},
-                  &Inputs::crossing_depth, unit::foot, AllowedRange::positive_to(200));
+                  &MaynordBendInputs::crossing_depth, unit::foot, AllowedRange::positive_to(200));
   method.defaulted({"safety_factor", "SF",
                     "1.00, 1.08 and 1.19 left about 25, 10 and 2 % of the observed depths above "
                     "the prediction (recalled with doubt)"},
-                   &Inputs::safety_factor, unit::number, AllowedRange::between(1, 2));
+                   &MaynordBendInputs::safety_factor, unit::number, AllowedRange::between(1, 2));
   method.optional({"existing_depth", "d_e", "greatest depth in the bend as it stands"},
-                  &Inputs::existing_depth, unit::foot, AllowedRange::positive_to(200),
+                  &MaynordBendInputs::existing_depth, unit::foot, AllowedRange::positive_to(200),
                   "the mean depth of the crossing");
   method.optional({"overbank_ratio", "", "overbank depth over channel depth"},
-                  &Inputs::overbank_ratio, unit::number, AllowedRange::between(0, 2),
+                  &MaynordBendInputs::overbank_ratio, unit::number, AllowedRange::between(0, 2),
                   "no water on the overbank");
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<MaynordBendInputs, MaynordBendResult> build_maynord_bend_scour() {
   MethodDescription about;
   about.id = "maynord-bend-scour";
   about.title = "Bend scour by Maynord";
@@ -54,22 +51,24 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {"The depth is from the water surface: it holds the existing depth.",
                     "A fit of observed bends: at a safety factor of 1, one bend in four scoured "
                     "deeper."};
-  TypedMethod<Inputs, Result> method(about, &maynord_bend_scour);
-  describe_inputs(method);
+  TypedMethod<MaynordBendInputs, MaynordBendResult> method(about, &maynord_bend_scour);
+  describe_maynord_bend_scour_inputs(method);
   method.output({"bend_depth", "Dmb", "greatest depth in the bend, from the water surface"},
-                &Result::bend_depth, unit::foot);
-  method.output({"scour", "d_s", "bend scour below the bed"}, &Result::scour, unit::foot);
-  method.limit({"Rc/W from 1.5 to 10", limits_page}, [](const Inputs& in) {
+                &MaynordBendResult::bend_depth, unit::foot);
+  method.output({"scour", "d_s", "bend scour below the bed"}, &MaynordBendResult::scour,
+                unit::foot);
+  method.limit({"Rc/W from 1.5 to 10", limits_page}, [](const MaynordBendInputs& in) {
     const double ratio = in.bend_radius / in.width;
     return ratio >= least_radius_ratio && ratio <= most_radius_ratio;
   });
-  method.limit({"W/Dmnc from 20 to 125", limits_page}, [](const Inputs& in) {
+  method.limit({"W/Dmnc from 20 to 125", limits_page}, [](const MaynordBendInputs& in) {
     const double aspect = in.width / in.crossing_depth;
     return aspect >= least_aspect && aspect <= most_aspect;
   });
-  method.limit(
-      {"Overbank depth below 20 % of the channel depth", limits_page},
-      [](const Inputs& in) { return !in.overbank_ratio || in.overbank_ratio->number() < 0.2; });
+  method.limit({"Overbank depth below 20 % of the channel depth", limits_page},
+               [](const MaynordBendInputs& in) {
+                 return !in.overbank_ratio || in.overbank_ratio->number() < 0.2;
+               });
   return method;
 }
 
@@ -83,19 +82,21 @@ Expected<MaynordBendResult> maynord_bend_scour(const MaynordBendInputs& inputs, 
   // A very flat bend would otherwise come out shallower than its own crossing.
   const double bounded = std::max(1.0, ratio);
 
-  Result result;
+  MaynordBendResult result;
   result.bend_depth = bounded * inputs.crossing_depth;
   const Length bed = inputs.existing_depth.value_or(inputs.crossing_depth);
   result.scour = std::max(Length::feet(0), result.bend_depth - bed);
-  steps.computed("Rc/W", "radius over width, at least 1.5", "max(1.5, Rc/W)", measure(r_w), page);
+  steps.computed("Rc/W", "radius over width, at least 1.5", "max(1.5, Rc/W)", measure(r_w),
+                 page_of_maynord_bend_scour);
   steps.computed("W/Dmnc", "width over mean depth of the crossing, at least 20", "max(20, W/Dmnc)",
-                 measure(w_d), page);
+                 measure(w_d), page_of_maynord_bend_scour);
   steps.given("SF", "safety factor", measure(inputs.safety_factor));
   steps.computed("Dmb/Dmnc", "greatest depth over mean depth, at least 1",
-                 "SF·[1.8 − 0.051·(Rc/W) + 0.0084·(W/Dmnc)]", measure(bounded), page);
+                 "SF·[1.8 − 0.051·(Rc/W) + 0.0084·(W/Dmnc)]", measure(bounded),
+                 page_of_maynord_bend_scour);
   steps.given("Dmnc", "mean depth of the crossing", measure(inputs.crossing_depth));
   steps.computed("Dmb", "greatest depth in the bend", "(Dmb/Dmnc)·Dmnc", measure(result.bend_depth),
-                 page);
+                 page_of_maynord_bend_scour);
   steps.given("d_e",
               inputs.existing_depth ? "greatest depth as it stands"
                                     : "existing depth: that of the crossing",
@@ -105,7 +106,8 @@ Expected<MaynordBendResult> maynord_bend_scour(const MaynordBendInputs& inputs, 
 }
 
 const Method& maynord_bend_scour_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<MaynordBendInputs, MaynordBendResult> method =
+      build_maynord_bend_scour();
   return method;
 }
 

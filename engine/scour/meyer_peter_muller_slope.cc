@@ -8,13 +8,10 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = MeyerPeterMullerInputs;
-using Result = MeyerPeterMullerResult;
-
-const char* const page =
+const char* const page_of_meyer_peter_muller_slope =
     "USBR, Pemberton and Lara, Computing Degradation and Local Scour (1984) (from memory; confirm)";
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<MeyerPeterMullerInputs, MeyerPeterMullerResult> build_meyer_peter_muller_slope() {
   MethodDescription about;
   about.id = "meyer-peter-muller-slope";
   about.title = "Limiting slope by Meyer-Peter and Müller";
@@ -23,19 +20,24 @@ TypedMethod<Inputs, Result> build() {
   about.sources = {{"USBR, Pemberton and Lara, Computing Degradation and Local Scour (1984)",
                     "Meyer-Peter and Müller's equation", SourceStanding::memory}};
   about.cautions = {"It holds for a bed that gets no sediment; supply makes the slope steeper."};
-  TypedMethod<Inputs, Result> method(about, &meyer_peter_muller_slope);
+  TypedMethod<MeyerPeterMullerInputs, MeyerPeterMullerResult> method(about,
+                                                                     &meyer_peter_muller_slope);
   method.defaulted({"discharge_ratio", "Q/Q_B", "whole discharge over that above the bed"},
-                   &Inputs::discharge_ratio, unit::number, AllowedRange::between(1, 5));
-  method.required({"bed_roughness", "n_s", "Manning's n of the bed"}, &Inputs::bed_roughness,
-                  unit::number, AllowedRange::between(0.005, 0.5));
-  method.required({"d90", "D90", "size that 90 % of the bed is finer than"}, &Inputs::d90,
-                  unit::millimeter, AllowedRange::positive_to(1000), LengthUse::rock);
-  method.required({"bed_grain", "D", "mean grain size of the bed"}, &Inputs::bed_grain,
-                  unit::millimeter, AllowedRange::positive_to(500), LengthUse::rock);
-  method.required({"depth", "d", "mean depth"}, &Inputs::depth, unit::foot,
+                   &MeyerPeterMullerInputs::discharge_ratio, unit::number,
+                   AllowedRange::between(1, 5));
+  method.required({"bed_roughness", "n_s", "Manning's n of the bed"},
+                  &MeyerPeterMullerInputs::bed_roughness, unit::number,
+                  AllowedRange::between(0.005, 0.5));
+  method.required({"d90", "D90", "size that 90 % of the bed is finer than"},
+                  &MeyerPeterMullerInputs::d90, unit::millimeter, AllowedRange::positive_to(1000),
+                  LengthUse::rock);
+  method.required({"bed_grain", "D", "mean grain size of the bed"},
+                  &MeyerPeterMullerInputs::bed_grain, unit::millimeter,
+                  AllowedRange::positive_to(500), LengthUse::rock);
+  method.required({"depth", "d", "mean depth"}, &MeyerPeterMullerInputs::depth, unit::foot,
                   AllowedRange::positive_to(200));
   method.output({"limiting_slope", "S_L", "slope at which the bed moves no more"},
-                &Result::limiting_slope, unit::rise_per_run);
+                &MeyerPeterMullerResult::limiting_slope, unit::rise_per_run);
   return method;
 }
 
@@ -48,7 +50,7 @@ Expected<MeyerPeterMullerResult> meyer_peter_muller_slope(const MeyerPeterMuller
   const double D = inputs.bed_grain.millimeters();
   const double d = inputs.depth.feet();
   const double grain_share = std::pow(n_s / std::pow(D90, 1.0 / 6), 1.5);
-  Result result;
+  MeyerPeterMullerResult result;
   result.limiting_slope =
       Slope::ratio(0.19 * inputs.discharge_ratio.number() * grain_share * D / d);
   steps.given("Q/Q_B", "whole discharge over that above the bed", measure(inputs.discharge_ratio));
@@ -57,12 +59,13 @@ Expected<MeyerPeterMullerResult> meyer_peter_muller_slope(const MeyerPeterMuller
   steps.given_rock("D", "mean grain size of the bed", inputs.bed_grain);
   steps.given("d", "mean depth", measure(inputs.depth));
   steps.computed("S_L", "limiting slope", "0.19·(Q/Q_B)·(n_s/D90^⅙)^1.5·D/d (mm, ft)",
-                 measure(result.limiting_slope), page);
+                 measure(result.limiting_slope), page_of_meyer_peter_muller_slope);
   return result;
 }
 
 const Method& meyer_peter_muller_slope_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<MeyerPeterMullerInputs, MeyerPeterMullerResult> method =
+      build_meyer_peter_muller_slope();
   return method;
 }
 

@@ -8,10 +8,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = ToeDepthInputs;
-using Result = ToeDepthResult;
-
-const char* const page = "NRCS NEH 654 TS14B (2007) (from memory; confirm)";
+const char* const page_of_toe_depth = "NRCS NEH 654 TS14B (2007) (from memory; confirm)";
 
 constexpr Length none = Length::feet(0);
 
@@ -23,7 +20,7 @@ struct Allowance {
 };
 
 /// The largest estimate, put down with how many there were; what nobody estimated is put down too.
-Length largest_of(const Allowance& allowance, Result& result, Steps& steps) {
+Length largest_of(const Allowance& allowance, ToeDepthResult& result, Steps& steps) {
   const auto& estimates = *allowance.estimates;
   const std::string name = allowance.name;
   if (estimates.empty()) {
@@ -40,31 +37,31 @@ Length largest_of(const Allowance& allowance, Result& result, Steps& steps) {
   return largest;
 }
 
-void take_larger(Length other, const char* why, Result& result) {
+void take_larger(Length other, const char* why, ToeDepthResult& result) {
   if (!(other > result.depth)) return;
   result.depth = other;
   result.governed_by = why;
 }
 
-Length bed_of_the_reach(const Inputs& in, Result& result, Steps& steps) {
+Length bed_of_the_reach(const ToeDepthInputs& in, ToeDepthResult& result, Steps& steps) {
   if (in.general.empty() && in.bend.empty()) {
     result.left_out.emplace_back("general scour and bend scour");
     steps.given("z_b", "general scour and bend scour: left out, counted as nothing", measure(none));
     return none;
   }
   // Of these two a missing one is no gap: the other stands for it.
-  Result unused;
+  ToeDepthResult unused;
   const Length general =
       in.general.empty() ? none : largest_of({"z_g", "general scour", &in.general}, unused, steps);
   const Length bend =
       in.bend.empty() ? none : largest_of({"z_b", "bend scour", &in.bend}, unused, steps);
   const Length larger = std::max(general, bend);
   steps.computed("z_gb", "general scour or bend scour: the larger, since general scour holds bends",
-                 "max(z_g, z_b)", measure(larger), page);
+                 "max(z_g, z_b)", measure(larger), page_of_toe_depth);
   return larger;
 }
 
-Length bedforms(const Inputs& in, Result& result, Steps& steps) {
+Length bedforms(const ToeDepthInputs& in, ToeDepthResult& result, Steps& steps) {
   if (in.bedform_rule == BedformRule::added) {
     return largest_of({"z_bf", "troughs of bedforms", &in.bedform}, result, steps);
   }
@@ -73,35 +70,35 @@ Length bedforms(const Inputs& in, Result& result, Steps& steps) {
   return none;
 }
 
-void describe_inputs(TypedMethod<Inputs, Result>& method) {
+void describe_toe_depth_inputs(TypedMethod<ToeDepthInputs, ToeDepthResult>& method) {
   const auto depth = AllowedRange::between(0, 200);
   const char* const left_out = "left out, and said so";
-  method.optional({"long_term", "z_ad", "lowering of the bed over the years"}, &Inputs::long_term,
-                  unit::foot, depth, left_out);
+  method.optional({"long_term", "z_ad", "lowering of the bed over the years"},
+                  &ToeDepthInputs::long_term, unit::foot, depth, left_out);
   method.optional_list({"contraction", "z_c", "contraction scour; of several the largest"},
-                       &Inputs::contraction, unit::foot, depth, left_out);
+                       &ToeDepthInputs::contraction, unit::foot, depth, left_out);
   method.optional_list({"general", "z_g", "general scour by regime formulas, with their factor"},
-                       &Inputs::general, unit::foot, depth, left_out);
-  method.optional_list({"bend", "z_b", "bend scour; of several the largest"}, &Inputs::bend,
+                       &ToeDepthInputs::general, unit::foot, depth, left_out);
+  method.optional_list({"bend", "z_b", "bend scour; of several the largest"}, &ToeDepthInputs::bend,
                        unit::foot, depth, left_out);
-  method.optional_list({"bedform", "z_bf", "troughs of dunes or antidunes"}, &Inputs::bedform,
-                       unit::foot, depth, left_out);
+  method.optional_list({"bedform", "z_bf", "troughs of dunes or antidunes"},
+                       &ToeDepthInputs::bedform, unit::foot, depth, left_out);
   method.optional_list({"local", "z_s", "local scour at piers, wall ends, spurs and drops"},
-                       &Inputs::local, unit::foot, depth, left_out);
+                       &ToeDepthInputs::local, unit::foot, depth, left_out);
   method.optional_list({"whole", "", "estimates of the whole toe depth, compared with the sum"},
-                       &Inputs::whole, unit::foot, depth, "none");
+                       &ToeDepthInputs::whole, unit::foot, depth, "none");
   method.choice(
       {"bedform_rule", "", "whether the general scour holds the troughs already"},
-      &Inputs::bedform_rule,
+      &ToeDepthInputs::bedform_rule,
       {ChoiceOption<BedformRule>{BedformRule::added, "added", "troughs are added"},
        {BedformRule::held_already, "held-already", "the general scour holds them already"}});
   method.defaulted({"safety_factor", "FS", "factor on the sum of the allowances"},
-                   &Inputs::safety_factor, unit::number, AllowedRange::between(1, 3));
+                   &ToeDepthInputs::safety_factor, unit::number, AllowedRange::between(1, 3));
   method.optional({"least_depth", "", "least toe depth that local criteria ask"},
-                  &Inputs::least_depth, unit::foot, depth, "none");
+                  &ToeDepthInputs::least_depth, unit::foot, depth, "none");
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<ToeDepthInputs, ToeDepthResult> build_toe_depth() {
   MethodDescription about;
   about.id = "toe-depth";
   about.title = "Depth of the toe";
@@ -117,11 +114,12 @@ TypedMethod<Inputs, Result> build() {
       "result.",
       "Rock or another layer that does not scour may end the toe earlier: that is for the "
       "responsible engineer."};
-  TypedMethod<Inputs, Result> method(about, &toe_depth);
-  describe_inputs(method);
-  method.output({"sum", "Σz", "sum of the allowances"}, &Result::sum, unit::foot);
-  method.output({"build_up", "zt", "sum with its factor"}, &Result::build_up, unit::foot);
-  method.output({"depth", "d_t", "toe depth below the existing bed"}, &Result::depth, unit::foot);
+  TypedMethod<ToeDepthInputs, ToeDepthResult> method(about, &toe_depth);
+  describe_toe_depth_inputs(method);
+  method.output({"sum", "Σz", "sum of the allowances"}, &ToeDepthResult::sum, unit::foot);
+  method.output({"build_up", "zt", "sum with its factor"}, &ToeDepthResult::build_up, unit::foot);
+  method.output({"depth", "d_t", "toe depth below the existing bed"}, &ToeDepthResult::depth,
+                unit::foot);
   return method;
 }
 
@@ -135,7 +133,7 @@ Expected<ToeDepthResult> toe_depth(const ToeDepthInputs& inputs, Steps& steps) {
     return Problem{"missing-input", "No allowance for scour is given.", "", "/general",
                    "at least one of long_term, contraction, general, bend, bedform, local, whole"};
   }
-  Result result;
+  ToeDepthResult result;
   std::vector<Length> long_term;
   if (inputs.long_term) long_term.push_back(*inputs.long_term);
   result.sum =
@@ -149,9 +147,9 @@ Expected<ToeDepthResult> toe_depth(const ToeDepthInputs& inputs, Steps& steps) {
   result.depth = result.build_up;
   result.governed_by = "the sum of the allowances with its factor";
   steps.computed("Σz", "sum of the allowances", "z_ad + z_c + z_gb + z_bf + z_s",
-                 measure(result.sum), page);
-  steps.given("FS", "factor on the sum", measure(inputs.safety_factor), page);
-  steps.computed("zt", "sum with its factor", "FS·Σz", measure(result.build_up), page);
+                 measure(result.sum), page_of_toe_depth);
+  steps.given("FS", "factor on the sum", measure(inputs.safety_factor), page_of_toe_depth);
+  steps.computed("zt", "sum with its factor", "FS·Σz", measure(result.build_up), page_of_toe_depth);
   if (!inputs.whole.empty()) {
     const Length whole = *std::max_element(inputs.whole.begin(), inputs.whole.end());
     steps.given("d_w", "largest estimate of the whole toe depth", measure(whole));
@@ -167,7 +165,7 @@ Expected<ToeDepthResult> toe_depth(const ToeDepthInputs& inputs, Steps& steps) {
 }
 
 const Method& toe_depth_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<ToeDepthInputs, ToeDepthResult> method = build_toe_depth();
   return method;
 }
 

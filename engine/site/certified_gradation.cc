@@ -2,13 +2,11 @@
 
 #include <fmt/format.h>
 
+#include "engine/quantity/rounding.h"
 #include "engine/rock/size_and_mass.h"
 
 namespace proofstone {
 namespace {
-
-/// What percents are written to.
-constexpr double rounding = 1e-9;
 
 /// Percent smaller than a size: one value on the curve, two where the curve does not reach.
 struct Smaller {

@@ -17,7 +17,7 @@ Source every_limit_source() {
       "every limit must be accepted: the owner's risk is that of one", SourceStanding::memory};
 }
 
-Finding begin_finding(const LotEvidence& evidence, std::string id, std::string title) {
+Finding begin_count_finding(const LotEvidence& evidence, std::string id, std::string title) {
   Finding finding;
   finding.topic = Topic::gradation;
   finding.about.lot = evidence.lot->id;
@@ -144,8 +144,9 @@ void add_count(const Site& site, const LotEvidence& evidence, const Look& look,
   const auto& count = std::get<StoneCount>(look.taken);
   const auto state = count.intermediate_axes.empty() ? count_state(limits, count.bins)
                                                      : count_state(limits, count.intermediate_axes);
-  auto finding = begin_finding(evidence, fmt::format("count.{}.{}", evidence.lot->id, look.id),
-                               fmt::format("{}: stop or go on?", look.name));
+  auto finding =
+      begin_count_finding(evidence, fmt::format("count.{}.{}", evidence.lot->id, look.id),
+                          fmt::format("{}: stop or go on?", look.name));
   finding.about.look = look.id;
   state_policy(finding.steps, site.evidence, limits.size());
   word_state(finding, state);
@@ -162,8 +163,9 @@ void add_count(const Site& site, const LotEvidence& evidence, const Look& look,
 }
 
 Finding plan_finding(const Site& site, const LotEvidence& evidence) {
-  auto finding = begin_finding(evidence, "count-plan." + evidence.lot->id,
-                               fmt::format("How many stones of {} to count", evidence.lot->name));
+  auto finding =
+      begin_count_finding(evidence, "count-plan." + evidence.lot->id,
+                          fmt::format("How many stones of {} to count", evidence.lot->name));
   finding.sources = {single_plan_source(), every_limit_source()};
   const auto plan =
       single_count_plan(evidence.ordered->band, site.evidence.risks(), site.evidence.good_by);

@@ -3,12 +3,11 @@
 #include <algorithm>
 
 #include "engine/cover/blanket_types.h"
+#include "engine/quantity/rounding.h"
 #include "engine/site/zone_cover_findings.h"
 
 namespace proofstone {
 namespace {
-
-constexpr double rounding = 1e-9;
 
 Stress greatest_shear(const std::vector<ShearAtEdge>& edges) {
   Stress greatest;

@@ -5,20 +5,15 @@
 
 #include "engine/cover/blanket_anchors.h"
 #include "engine/cover/blanket_rolls.h"
+#include "engine/quantity/rounding.h"
 #include "engine/site/zone_cover_findings.h"
 
 namespace proofstone {
 namespace {
 
-constexpr double rounding = 1e-9;
 const char* const practice = "common practice";
 const char* const guideline =
     "Installation guideline of a blanket maker, Colorado DRMS record 911390 p. 24";
-
-void add(Finding& finding, const char* key, const char* symbol, const char* meaning,
-         Measure value) {
-  finding.values.push_back({key, symbol, meaning, value, LengthUse::ground});
-}
 
 AnchorPlace anchor_place(const CoveredSlope& slope, const std::vector<ShearAtEdge>& edges) {
   const bool wet = std::any_of(edges.begin(), edges.end(),
@@ -52,8 +47,8 @@ void judge_stake_length(const ZoneCover& cover, const CoverStakes& stakes, Findi
 
 void judge_count(const CoverStakes& stakes, const BlanketAnchorsResult& anchors, Finding& finding,
                  const Wording& wording) {
-  add(finding, "stakes", "N", "stakes in all", measure(anchors.total));
-  add(finding, "wanted_spacing", "g_w", "grid as dense as usual", measure(anchors.wanted_spacing));
+  finding.state("stakes", "N", "stakes in all", measure(anchors.total));
+  finding.state("wanted_spacing", "g_w", "grid as dense as usual", measure(anchors.wanted_spacing));
   finding.sentence += fmt::format(
       " A grid of {} takes {} of them, {} for each square yard.", wording.ground(*stakes.spacing),
       significant(anchors.total.number(), 6), significant(anchors.per_square_yard.number(), 3));
@@ -192,8 +187,8 @@ void count_rolls(const ZoneCover& cover, const CoveredSlope& slope, Finding& fin
   if (!blanket.end_overlap) finding.reasons.emplace_back("Overlap at the ends taken as 12 in.");
   const auto rolls = blanket_rolls(inputs, finding.steps);
   if (!rolls) return;
-  add(finding, "rolls", "N", "rolls of blanket", measure(rolls->rolls));
-  add(finding, "blanket_area", "A", "blanket, with what lies in trenches", measure(rolls->area));
+  finding.state("rolls", "N", "rolls of blanket", measure(rolls->rolls));
+  finding.state("blanket_area", "A", "blanket, with what lies in trenches", measure(rolls->area));
   finding.sentence +=
       fmt::format(" The blanket takes {} rolls.", significant(rolls->rolls.number(), 6));
 }
@@ -212,14 +207,14 @@ Finding quantities_finding(const Zone& zone, const CoveredSlope& slope, const Wo
   finding.steps.given("ℓ", "length of the covered slope along the ground", measure(slope.length));
   finding.steps.given("L", "length along the stream", measure(*slope.along));
   finding.steps.computed("A", "area that is covered", "ℓ·L", measure(area));
-  add(finding, "area", "A", "area that is covered", measure(area));
+  finding.state("area", "A", "area that is covered", measure(area));
   finding.sentence =
       fmt::format("The cover is {} up the slope and {} long: {}.", wording.ground(slope.length),
                   wording.ground(*slope.along), wording.of(area));
   if (cover.topsoil) {
     const Volume soil = Volume::cubic_meters(area.square_meters() * cover.topsoil->meters());
     finding.steps.computed("V_s", "topsoil in place", "A·t_s", measure(soil));
-    add(finding, "topsoil", "V_s", "topsoil in place", measure(soil));
+    finding.state("topsoil", "V_s", "topsoil in place", measure(soil));
     finding.sentence += fmt::format(" {} of topsoil takes {} in place.",
                                     wording.rock(*cover.topsoil), wording.of(soil));
   }

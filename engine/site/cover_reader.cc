@@ -9,20 +9,6 @@
 namespace proofstone {
 namespace {
 
-template <class Q>
-std::optional<Q> positive(FieldReader& reader, const char* field) {
-  if (!reader.has(field)) return std::nullopt;
-  return reader.required_positive<Q>(field, "This is more than zero.");
-}
-
-std::optional<Length> not_negative(FieldReader& reader, const char* field) {
-  const auto value = reader.optional_quantity<Length>(field);
-  if (value && value->si() < 0) {
-    reader.report("negative", "This is never less than zero.", field, "0 or more");
-  }
-  return value;
-}
-
 /// An overlap as wide as what it overlaps would leave nothing.
 void check_overlap(FieldReader& reader, const char* field, std::optional<Length> overlap,
                    std::optional<Length> whole) {
@@ -43,11 +29,11 @@ std::optional<CoverBlanket> read_blanket(FieldReader& cover, Problems& problems)
     for (const auto& known : blanket_types()) allowed += (allowed.empty() ? "" : ", ") + known.id;
     reader.report("unknown-word", "No type of blanket is called so.", "type", allowed);
   }
-  blanket.tested_shear = positive<Stress>(reader, "tested_shear");
-  blanket.roll_width = positive<Length>(reader, "roll_width");
-  blanket.roll_length = positive<Length>(reader, "roll_length");
-  blanket.side_overlap = not_negative(reader, "side_overlap");
-  blanket.end_overlap = not_negative(reader, "end_overlap");
+  blanket.tested_shear = reader.optional_positive<Stress>("tested_shear");
+  blanket.roll_width = reader.optional_positive<Length>("roll_width");
+  blanket.roll_length = reader.optional_positive<Length>("roll_length");
+  blanket.side_overlap = reader.optional_not_negative<Length>("side_overlap");
+  blanket.end_overlap = reader.optional_not_negative<Length>("end_overlap");
   check_overlap(reader, "side_overlap", blanket.side_overlap, blanket.roll_width);
   check_overlap(reader, "end_overlap", blanket.end_overlap, blanket.roll_length);
   reader.finish();
@@ -64,8 +50,8 @@ std::optional<CoverStakes> read_stakes(FieldReader& cover, Problems& problems) {
       {{"wedge stake", StakeForm::wedge}, {"staple", StakeForm::staple}, {"pin", StakeForm::pin}},
       StakeForm::wedge);
   stakes.length = reader.required_positive<Length>("length", "A stake has a length.");
-  stakes.spacing = positive<Length>(reader, "spacing");
-  stakes.count = positive<Dimensionless>(reader, "count");
+  stakes.spacing = reader.optional_positive<Length>("spacing");
+  stakes.count = reader.optional_positive<Dimensionless>("count");
   reader.finish();
   return stakes;
 }
@@ -77,7 +63,7 @@ std::optional<AnchorTrench> read_trench(FieldReader& cover, const char* field, P
   AnchorTrench trench;
   trench.width = reader.required_positive<Length>("width", "A trench has a width.");
   trench.depth = reader.required_positive<Length>("depth", "A trench has a depth.");
-  trench.back_from_crest = not_negative(reader, "back_from_crest");
+  trench.back_from_crest = reader.optional_not_negative<Length>("back_from_crest");
   reader.finish();
   return trench;
 }
@@ -116,11 +102,11 @@ std::optional<ZoneCover> read_cover(FieldReader& zone_reader, Problems& problems
   FieldReader reader(*json, zone_reader.pointer() + "/cover", problems);
   ZoneCover cover;
   if (reader.has("from")) cover.from = read_named_level(reader, "from", "toe");
-  cover.topsoil = positive<Length>(reader, "topsoil");
+  cover.topsoil = reader.optional_positive<Length>("topsoil");
   read_soil(reader, cover);
   cover.seed = reader.optional_text("seed");
   read_plants(reader, cover);
-  cover.months_to_establish = positive<Dimensionless>(reader, "months_to_establish");
+  cover.months_to_establish = reader.optional_positive<Dimensionless>("months_to_establish");
   cover.blanket = read_blanket(reader, problems);
   cover.stakes = read_stakes(reader, problems);
   cover.top_trench = read_trench(reader, "top_trench", problems);
@@ -130,7 +116,7 @@ std::optional<ZoneCover> read_cover(FieldReader& zone_reader, Problems& problems
         "stream", {{"perennial", StreamWater::perennial}, {"dry swale", StreamWater::dry_swale}},
         std::nullopt);
   }
-  cover.length = positive<Length>(reader, "length");
+  cover.length = reader.optional_positive<Length>("length");
   reader.finish();
   return cover;
 }

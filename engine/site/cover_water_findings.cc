@@ -15,8 +15,8 @@
 namespace proofstone {
 namespace {
 
-Finding begin(const Zone& zone, const ShearAtEdge& edge, const char* part, const char* title,
-              const Wording& wording) {
+Finding begin_cover_finding(const Zone& zone, const ShearAtEdge& edge, const char* part,
+                            const char* title, const Wording& wording) {
   const FlowCase& flow_case = *edge.water->flow_case;
   Finding finding = begin_cover_finding(zone, fmt::format("{}.{}", flow_case.id, part), title);
   finding.about.flow_case = flow_case.id;
@@ -100,7 +100,7 @@ void judge_range(const char* what, Q applied, Q low, Q high, Finding& finding,
 
 Finding grown_finding(const Zone& zone, const SiteSection& section, const CoveredSlope& slope,
                       const ShearAtEdge& edge, const Wording& wording) {
-  Finding finding = begin(zone, edge, "grown", "Grown cover", wording);
+  Finding finding = begin_cover_finding(zone, edge, "grown", "Grown cover", wording);
   if (!(edge.depth.meters() > 0)) return finding;
   const auto& rows = lining_limit_rows();
   const auto row = std::find_if(rows.begin(), rows.end(), [&](const LiningLimit& one) {
@@ -207,7 +207,7 @@ void judge_blanket(const CoverBlanket& blanket, const BlanketType& type, const C
 
 Finding new_finding(const Zone& zone, const CoveredSlope& slope, const ShearAtEdge& edge,
                     const Wording& wording) {
-  Finding finding = begin(zone, edge, "new", "New cover", wording);
+  Finding finding = begin_cover_finding(zone, edge, "new", "New cover", wording);
   if (!(edge.depth.meters() > 0)) return finding;
   const auto soil = topsoil_shear(*zone.cover, finding);
   if (zone.cover->blanket) {

@@ -84,16 +84,11 @@ std::optional<Worked> work_out(const Zone& zone, const std::vector<ZoneWater>& w
   return worked;
 }
 
-void state(Finding& finding, const char* key, const char* symbol, const char* meaning,
-           Measure value) {
-  finding.values.push_back({key, symbol, meaning, value, LengthUse::ground});
-}
-
 void state_keys(Finding& finding, const ZoneKeys& keys, const Wording& wording) {
-  state(finding, "key_depth", "dk", "depth of a key from the layer's surface", measure(keys.depth));
-  state(finding, "key_width", "bk", "width of a key's bottom", measure(keys.bottom_width));
-  state(finding, "key_volume", "Vk", "rock of one key below the layer", measure(keys.volume));
-  state(finding, "key_spacing", "sk", "between keys, at most", measure(keys.spacing));
+  finding.state("key_depth", "dk", "depth of a key from the layer's surface", measure(keys.depth));
+  finding.state("key_width", "bk", "width of a key's bottom", measure(keys.bottom_width));
+  finding.state("key_volume", "Vk", "rock of one key below the layer", measure(keys.volume));
+  finding.state("key_spacing", "sk", "between keys, at most", measure(keys.spacing));
   finding.sentence += fmt::format(
       " Key both ends into the bank, and between them at most every {}: {} deep from the layer's "
       "surface, {} wide at the bottom, {} of rock each.",
@@ -102,8 +97,8 @@ void state_keys(Finding& finding, const ZoneKeys& keys, const Wording& wording) 
   if (keys.count == 0) return;
   finding.sentence +=
       fmt::format(" Over the stretch that is drawn that makes {} keys.", keys.count);
-  state(finding, "keys", "N", "keys over the stretch that is drawn",
-        measure(Dimensionless::number(keys.count)));
+  finding.state("keys", "N", "keys over the stretch that is drawn",
+                measure(Dimensionless::number(keys.count)));
 }
 
 Finding begin_finding(const Zone& zone, const ZoneWater& water) {
@@ -140,12 +135,12 @@ std::optional<Finding> extents_finding(const Zone& zone, const std::vector<ZoneW
   finding.steps = worked->steps;
   finding.limits_not_kept = worked->limits_not_kept;
   for (const auto& problem : worked->problems) finding.reasons.push_back(problem.sentence());
-  state(finding, "upstream", "Lu", "length upstream of what is protected",
-        measure(extents.upstream));
-  state(finding, "downstream", "Ld", "length downstream of what is protected",
-        measure(extents.downstream));
-  state(finding, "end_thickness", "Te", "thickness of the layer at its ends",
-        measure(extents.end_thickness));
+  finding.state("upstream", "Lu", "length upstream of what is protected",
+                measure(extents.upstream));
+  finding.state("downstream", "Ld", "length downstream of what is protected",
+                measure(extents.downstream));
+  finding.state("end_thickness", "Te", "thickness of the layer at its ends",
+                measure(extents.end_thickness));
   finding.sentence = fmt::format(
       "Rock goes {} upstream and {} downstream beyond what it protects, {} thick over the last {} "
       "at each end.",

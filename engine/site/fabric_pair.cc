@@ -3,14 +3,13 @@
 #include <algorithm>
 
 #include "engine/filter/geotextile_strength.h"
+#include "engine/quantity/rounding.h"
 #include "engine/site/filter_pairs.h"
 #include "engine/soil/hazen_conductivity.h"
 #include "engine/soil/soil_curve.h"
 
 namespace proofstone {
 namespace {
-
-constexpr double rounding = 1e-9;
 
 struct Missing {
   std::vector<std::string> values;

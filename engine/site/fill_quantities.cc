@@ -4,6 +4,7 @@
 #include <cmath>
 #include <functional>
 
+#include "engine/hydraulics/water_weight.h"
 #include "engine/site/designed_mix.h"
 #include "engine/site/quantity_counting.h"
 #include "engine/site/quantity_totals.h"
@@ -13,9 +14,6 @@
 
 namespace proofstone {
 namespace {
-
-/// Water of 62.4 lb/ft³, as quantities of rock are worked out elsewhere.
-constexpr Density water = Density::pounds_mass_per_cubic_foot(62.4);
 
 /// What of a slope the mix fills, as a share of its length along the ground.
 struct FilledShare {
@@ -105,7 +103,7 @@ std::optional<Mass> mass_of_fill(const PreparedMix& prepared, const MixBalance& 
     return std::nullopt;
   }
   return Mass::kilograms(material->state.specific_gravity->number() *
-                         water.kilograms_per_cubic_meter() * balance.solids[i] *
+                         water_density.kilograms_per_cubic_meter() * balance.solids[i] *
                          rock.cubic_meters());
 }
 

@@ -5,17 +5,12 @@
 #include <algorithm>
 
 #include "engine/filter/filter_thickness.h"
+#include "engine/quantity/rounding.h"
 #include "engine/site/filter_chain.h"
 #include "engine/soil/internal_stability.h"
 #include "engine/soil/soil_curve.h"
 
 namespace proofstone {
-namespace {
-
-constexpr double rounding = 1e-9;
-
-}  // namespace
-
 Finding begin_filter_finding(const Zone& zone, const std::string& id, const std::string& title) {
   Finding finding;
   finding.topic = Topic::filter;

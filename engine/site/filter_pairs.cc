@@ -6,12 +6,12 @@
 
 #include "engine/filter/filter_band.h"
 #include "engine/filter/filter_ratios.h"
+#include "engine/quantity/rounding.h"
 #include "engine/soil/soil_curve.h"
 
 namespace proofstone {
 namespace {
 
-constexpr double rounding = 1e-9;
 constexpr double steep_gravel_fines = 15;
 constexpr double broad_from = 20;
 

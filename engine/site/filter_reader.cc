@@ -50,18 +50,12 @@ GranularFilter read_granular(FieldReader& reader) {
   return layer;
 }
 
-template <class Q>
-std::optional<Q> positive(FieldReader& reader, const char* field) {
-  if (!reader.has(field)) return std::nullopt;
-  return reader.required_positive<Q>(field, "This is more than zero.");
-}
-
 GeotextileFilter read_geotextile(FieldReader& reader) {
   GeotextileFilter layer;
   layer.opening_size =
       reader.required_positive<Length>("opening_size", "A fabric has openings (AOS, O95).");
-  layer.permittivity = positive<Rate>(reader, "permittivity");
-  layer.thickness = positive<Length>(reader, "thickness");
+  layer.permittivity = reader.optional_positive<Rate>("permittivity");
+  layer.thickness = reader.optional_positive<Length>("thickness");
   layer.fabric = reader.choice<Fabric>("fabric",
                                        {{"nonwoven", Fabric::nonwoven},
                                         {"woven monofilament", Fabric::woven_monofilament},

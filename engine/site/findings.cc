@@ -97,6 +97,11 @@ std::string margin_text(const Margin& margin) {
   return text;
 }
 
+void Finding::state(std::string_view key, std::string_view symbol, std::string_view meaning,
+                    Measure value, LengthUse use) {
+  values.emplace_back(key, symbol, meaning, value, use);
+}
+
 bool Finding::keeps(const LimitDescription& limit) const {
   return std::none_of(
       limits_not_kept.begin(), limits_not_kept.end(),

@@ -112,6 +112,10 @@ struct Finding {
   std::vector<Source> sources;
   std::vector<std::string> cautions;
 
+  /// States a value beside the sentence.
+  void state(std::string_view key, std::string_view symbol, std::string_view meaning, Measure value,
+             LengthUse use = LengthUse::ground);
+
   /// Whether a published limit of this finding is kept.
   bool keeps(const LimitDescription& limit) const;
 };

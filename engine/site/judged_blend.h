@@ -7,6 +7,9 @@
 
 namespace proofstone {
 
+/// More loads than this in one round of mixing are not kept count of at the pile (common practice).
+inline constexpr int most_loads_in_a_round = 10;
+
 /// A blend with what the looks at the rock in it say of it.
 struct JudgedBlend {
   const BlendOption* option = nullptr;

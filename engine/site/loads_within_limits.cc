@@ -12,7 +12,7 @@ namespace {
 /// A lot of so many percent within limits is accepted in full (FAA AC 150/5370-10 Section 110 and
 /// AASHTO R 9, from memory).
 constexpr double accepted_in_full = 0.90;
-constexpr std::size_t fewest_loads = 3;
+constexpr std::size_t fewest_loads_to_judge = 3;
 
 std::optional<Dimensionless> millimeters(const Expected<Length>& size, SizeMeaning meaning) {
   if (!size) return std::nullopt;
@@ -25,7 +25,7 @@ std::optional<Dimensionless> millimeters(const Expected<Length>& size, SizeMeani
 std::optional<Finding> loads_within_limits(const Site& site, const Lot& lot,
                                            const Wording& wording) {
   const auto loads = sized(loads_of(site, lot));
-  if (loads.size() < fewest_loads) return std::nullopt;
+  if (loads.size() < fewest_loads_to_judge) return std::nullopt;
   const auto& rock_class = *find_class(site, lot.rock_class);
   const auto& band = rock_class.band;
   PercentWithinLimitsInputs inputs;

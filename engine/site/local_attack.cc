@@ -36,11 +36,6 @@ const FlowPart* part_at(const SectionFlow& flow, Length station) {
   return nullptr;
 }
 
-void add(Finding& finding, const char* key, const char* symbol, const char* meaning,
-         Measure value) {
-  finding.values.push_back({key, symbol, meaning, value, LengthUse::ground});
-}
-
 void explain_slice(const FlowSlice& slice, const FlowPart& part, Length station, Steps& steps) {
   steps.given("x", "station of the zone's own place", measure(station),
               "20 % up the slope on a bank, the deepest place on a bed");
@@ -56,13 +51,13 @@ void explain_slice(const FlowSlice& slice, const FlowPart& part, Length station,
 }
 
 void state_slice(Finding& finding, const FlowSlice& slice) {
-  add(finding, "slice_velocity", "V_s", "velocity at the zone's own place, straight reach",
-      measure(slice.velocity));
-  add(finding, "unit_discharge", "q", "discharge for each unit of width there",
-      measure(slice.unit_discharge));
-  add(finding, "slice_shear", "τ", "shear on the ground there, straight reach",
-      measure(slice.shear));
-  add(finding, "slice_froude_number", "Fr_s", "Froude number there", measure(slice.froude_number));
+  finding.state("slice_velocity", "V_s", "velocity at the zone's own place, straight reach",
+                measure(slice.velocity));
+  finding.state("unit_discharge", "q", "discharge for each unit of width there",
+                measure(slice.unit_discharge));
+  finding.state("slice_shear", "τ", "shear on the ground there, straight reach",
+                measure(slice.shear));
+  finding.state("slice_froude_number", "Fr_s", "Froude number there", measure(slice.froude_number));
 }
 
 /// Velocity and shear at the outer bank.
@@ -90,10 +85,10 @@ void add_bend(Finding& finding, const ZoneSetting& setting, const Wording& wordi
   steps.computed("Δy", "rise of the water at the outer bank",
                  setting.froude_number.number() < 1 ? "0.5·V²·W/(g·R)" : "1.0·V²·W/(g·R)",
                  measure(rise), superelevation_source().sentence());
-  add(finding, "bend_velocity", "V_SS", "velocity at the outer bank of the bend",
-      measure(velocity));
-  add(finding, "bend_shear", "τ_b", "greatest shear in the bend", measure(shear));
-  add(finding, "superelevation", "Δy", "rise of the water at the outer bank", measure(rise));
+  finding.state("bend_velocity", "V_SS", "velocity at the outer bank of the bend",
+                measure(velocity));
+  finding.state("bend_shear", "τ_b", "greatest shear in the bend", measure(shear));
+  finding.state("superelevation", "Δy", "rise of the water at the outer bank", measure(rise));
   finding.sentence += fmt::format(
       " Round the bend the outer bank meets {} and {}, and the water stands {} higher there.",
       wording.of(velocity), wording.of(shear), wording.ground(rise));

@@ -1,18 +1,16 @@
 #include "engine/site/measured_look.h"
 
+#include "engine/hydraulics/water_weight.h"
 #include "engine/rock/size_and_mass.h"
 #include "engine/vision/photo_gradation.h"
 
 namespace proofstone {
 namespace {
 
-/// Water of 62.4 lb/ft³, as quantities of rock are worked out elsewhere.
-constexpr Density water = Density::pounds_mass_per_cubic_foot(62.4);
-
 Expected<MeasuredGradation> from_mass_ranges(const Site& site, const Look& look,
                                              const MassRanges& taken) {
   const auto& source = site.sources.at(site.lots.at(look.lot).source);
-  const Density rock = source.rock.specific_gravity.number() * water;
+  const Density rock = source.rock.specific_gravity.number() * water_density;
   const auto meaning = SizeMeaning::intermediate_axis;
   std::vector<WeighedGroup> groups;
   for (const auto& range : taken.ranges) {

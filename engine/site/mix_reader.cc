@@ -23,12 +23,6 @@ std::optional<Dimensionless> number_within(FieldReader& reader, const char* fiel
   return value;
 }
 
-template <class Q>
-std::optional<Q> positive(FieldReader& reader, const char* field) {
-  if (!reader.has(field)) return std::nullopt;
-  return reader.required_positive<Q>(field, "This is more than zero.");
-}
-
 std::vector<std::string> read_ids(FieldReader& reader, const char* field) {
   std::vector<std::string> ids;
   const auto* list = reader.optional_list(field);
@@ -123,9 +117,9 @@ MaterialState read_material_state(FieldReader& reader, Problems& problems) {
   state.loose_over_bank = number_within(reader, "loose_over_bank", 1, 2);
   state.in_place_over_bank = number_within(reader, "in_place_over_bank", 0.5, 2);
   state.price_per_tonne = read_tonne_price(reader, problems);
-  state.available = positive<Mass>(reader, "available");
-  state.load = positive<Mass>(reader, "load");
-  state.scalp_at = positive<Length>(reader, "scalp_at");
+  state.available = reader.optional_positive<Mass>("available");
+  state.load = reader.optional_positive<Mass>("load");
+  state.scalp_at = reader.optional_positive<Length>("scalp_at");
   return state;
 }
 
@@ -152,7 +146,7 @@ SiteMix read_mix(FieldReader& reader, const std::string& id, Problems& problems)
                   "parts beside them, or neither");
   }
   mix.on_offer = read_ids(reader, "on_offer");
-  mix.bucket = positive<Volume>(reader, "bucket");
+  mix.bucket = reader.optional_positive<Volume>("bucket");
   mix.most_buckets = reader.optional_integer("most_buckets", 2, 20).value_or(mix.most_buckets);
   return mix;
 }

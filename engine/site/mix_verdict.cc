@@ -7,7 +7,7 @@
 namespace proofstone {
 namespace {
 
-constexpr double rounding = 1e-6;
+constexpr double rounding_of_filling = 1e-6;
 
 std::string two(double value) { return fmt::format("{:.2f}", value); }
 
@@ -95,7 +95,7 @@ void judge_mix(const PreparedMix& prepared, const MixBalance& balance, const std
                Finding& finding) {
   finding.sentence = fmt::format("{} by loose volume.", on_ratio);
   finding.margin = Margin{1 / balance.filling, std::nullopt, std::nullopt};
-  if (balance.filling > 1 + rounding) {
+  if (balance.filling > 1 + rounding_of_filling) {
     forced_apart(prepared, balance, finding);
     return;
   }

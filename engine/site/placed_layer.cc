@@ -7,7 +7,7 @@
 namespace proofstone {
 namespace {
 
-Finding begin(const Zone& zone, const LayerSurvey& survey) {
+Finding begin_layer_finding(const Zone& zone, const LayerSurvey& survey) {
   Finding finding;
   finding.topic = Topic::placing;
   finding.about.zone = zone.id;
@@ -62,7 +62,7 @@ std::vector<Finding> placed_layer_findings(const Site& site, const Zone& zone,
   std::vector<Finding> findings;
   for (const auto& [id, survey] : site.layer_surveys) {
     if (survey.zone != zone.id) continue;
-    auto finding = begin(zone, survey);
+    auto finding = begin_layer_finding(zone, survey);
     LayerSurveyInputs inputs;
     inputs.thicknesses = survey.thicknesses;
     inputs.required = zone.layer_thickness;

@@ -9,7 +9,7 @@ const char* const stay_clear =
     "Stay out of the swing of machines, off loose rock and from under loads; nobody stands below "
     "rock that is being placed.";
 
-Finding begin(const Zone& zone, std::string id, std::string title) {
+Finding begin_placing_finding(const Zone& zone, std::string id, std::string title) {
   Finding finding;
   finding.topic = Topic::placing_check;
   finding.about.zone = zone.id;
@@ -87,8 +87,9 @@ Outcome outcome_of(const StandingCheck& one) {
 }
 
 Finding check_finding(const Zone& zone, const StandingCheck& one, const Wording& wording) {
-  auto finding = begin(zone, fmt::format("placing-check.{}.{}", zone.id, one.check.id),
-                       fmt::format("{}, {}", one.check.title, zone.name));
+  auto finding =
+      begin_placing_finding(zone, fmt::format("placing-check.{}.{}", zone.id, one.check.id),
+                            fmt::format("{}, {}", one.check.title, zone.name));
   finding.outcome = outcome_of(one);
   finding.sentence = fmt::format("{}: {}.", required_text(one.check, wording), state_text(one));
   const auto given = [&](const std::string& meaning, Length length, const std::string& origin) {
@@ -152,7 +153,8 @@ const StandingCheck* first_to_do(const ZonePlacing& placing) {
 
 Finding list_finding(const ZonePlacing& placing, const Wording& wording) {
   const Zone& zone = *placing.zone;
-  auto finding = begin(zone, "placing-checks." + zone.id, "Placing of " + zone.name);
+  auto finding =
+      begin_placing_finding(zone, "placing-checks." + zone.id, "Placing of " + zone.name);
   finding.governs = placing.begun;
   finding.outcome = outcome_of(placing);
   finding.sentence =

@@ -1,12 +1,11 @@
 #include <fmt/format.h>
 
+#include "engine/quantity/rounding.h"
 #include "engine/rock/class_neighbours.h"
 #include "engine/site/look_findings.h"
 
 namespace proofstone {
 namespace {
-
-constexpr double rounding = 1e-9;
 
 struct Suspicions {
   std::vector<std::string> words;

@@ -12,10 +12,7 @@
 namespace proofstone {
 namespace {
 
-/// More loads than this in one round of mixing are not kept count of at the pile (common practice).
-constexpr int most_loads_in_a_round = 10;
-
-Finding begin_finding(const LotEvidence& evidence, const std::string& what, std::string title) {
+Finding begin_remedy(const LotEvidence& evidence, const std::string& what, std::string title) {
   Finding finding;
   finding.topic = Topic::remedy;
   finding.about.lot = evidence.lot->id;
@@ -96,7 +93,7 @@ void word_blend(Finding& finding, const JudgedBlend& blend, const Material& mate
 Finding blend_finding(const Site& site, const LotEvidence& evidence, const Material& material,
                       const MeasuredMargin& asks, const Wording& wording) {
   auto finding =
-      begin_finding(evidence, "blend." + material.id, fmt::format("Blend with {}", material.name));
+      begin_remedy(evidence, "blend." + material.id, fmt::format("Blend with {}", material.name));
   finding.sources.push_back({"Mass balance of two gradations", "weighted mean of percents smaller",
                              SourceStanding::computed});
   finding.cautions.push_back(
@@ -125,7 +122,7 @@ Finding blend_finding(const Site& site, const LotEvidence& evidence, const Mater
 std::optional<Finding> count_after_photos_finding(const LotEvidence& evidence) {
   if (!evidence.comparison || !evidence.comparison->counted_stones_to_decide) return std::nullopt;
   const int stones = *evidence.comparison->counted_stones_to_decide;
-  auto finding = begin_finding(evidence, "measure-more", "Count stones");
+  auto finding = begin_remedy(evidence, "measure-more", "Count stones");
   finding.outcome = Outcome::not_yet_known;
   finding.values.push_back(
       {"stones", "n", "stones to count", measure(static_cast<double>(stones)), LengthUse::ground});
@@ -157,7 +154,7 @@ std::optional<Finding> more_stones_finding(const LotEvidence& evidence,
     decides = "whether it is " + evidence.ordered->name;
   }
   if (!wanted) return std::nullopt;
-  auto finding = begin_finding(evidence, "measure-more", "Measure more stones");
+  auto finding = begin_remedy(evidence, "measure-more", "Measure more stones");
   const auto known = static_cast<int>(evidence.together->effective_stones);
   const int more = std::max(1, *wanted - known);
   finding.outcome = Outcome::not_yet_known;
@@ -194,7 +191,7 @@ std::optional<Finding> other_class_finding(const Site& site, const LotEvidence& 
     }
   }
   if (best == nullptr) return std::nullopt;
-  auto finding = begin_finding(evidence, "as-" + best->id, fmt::format("Use it as {}", best->name));
+  auto finding = begin_remedy(evidence, "as-" + best->id, fmt::format("Use it as {}", best->name));
   finding.about.rock_class = best->id;
   finding.outcome = best_comparison.outcome;
   finding.steps = best_comparison.steps;
@@ -210,7 +207,7 @@ std::optional<Finding> some_zones_finding(const LotEvidence& evidence,
                                           const std::vector<const RockInZone*>& zones) {
   std::vector<std::string> here;
   std::vector<std::string> not_there;
-  auto finding = begin_finding(evidence, "zones", "Use it only where it holds");
+  auto finding = begin_remedy(evidence, "zones", "Use it only where it holds");
   for (const auto* zone : zones) {
     (zone->outcome == Outcome::meets ? here : not_there).push_back(zone->zone->name);
     if (zone->outcome != Outcome::meets || !zone->governing) continue;
@@ -231,7 +228,7 @@ std::optional<Finding> some_zones_finding(const LotEvidence& evidence,
 }
 
 Finding return_finding(const Site& site, const LotEvidence& evidence) {
-  auto finding = begin_finding(evidence, "return", "Send it back");
+  auto finding = begin_remedy(evidence, "return", "Send it back");
   if (const auto mass = mass_of_lot(site, *evidence.lot)) {
     finding.values.push_back({"mass_back", "M", "mass that goes back", measure(*mass)});
   }

@@ -10,11 +10,11 @@
 namespace proofstone {
 namespace {
 
-constexpr const char* cost_key = "remedy_cost";
+constexpr const char* remedy_cost_key = "remedy_cost";
 
 std::optional<double> cost_of(const Finding& finding) {
   for (const auto& value : finding.values) {
-    if (value.key == cost_key) return value.value.si;
+    if (value.key == remedy_cost_key) return value.value.si;
   }
   return std::nullopt;
 }
@@ -52,7 +52,7 @@ std::optional<Mass> mass_of_lot(const Site& site, const Lot& lot) {
 
 void put_remedy_cost(Finding& finding, double cost) {
   finding.values.push_back(
-      {cost_key, "", "cost of the remedy, in the document's money", measure(cost)});
+      {remedy_cost_key, "", "cost of the remedy, in the document's money", measure(cost)});
 }
 
 void rank_remedies(std::vector<Finding>& remedies) {

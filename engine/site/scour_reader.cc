@@ -48,28 +48,15 @@ std::vector<std::string> read_methods(FieldReader& reader) {
   return methods;
 }
 
-std::optional<Length> not_negative(FieldReader& reader, const char* field) {
-  const auto value = reader.optional_quantity<Length>(field);
-  if (value && value->si() < 0) {
-    reader.report("negative", "This is never less than zero.", field, "0 or more");
-  }
-  return value;
-}
-
-std::optional<Length> positive(FieldReader& reader, const char* field) {
-  if (!reader.has(field)) return std::nullopt;
-  return reader.required_positive<Length>(field, "This is more than zero.");
-}
-
 ZoneScour read_scour(FieldReader& reader) {
   ZoneScour scour;
-  scour.bed_d50 = positive(reader, "bed_d50");
-  scour.bed_d90 = positive(reader, "bed_d90");
+  scour.bed_d50 = reader.optional_positive<Length>("bed_d50");
+  scour.bed_d90 = reader.optional_positive<Length>("bed_d90");
   scour.methods = read_methods(reader);
   scour.situation = read_situation(reader);
-  scour.long_term = not_negative(reader, "long_term");
-  scour.contraction = not_negative(reader, "contraction");
-  scour.local = not_negative(reader, "local");
+  scour.long_term = reader.optional_not_negative<Length>("long_term");
+  scour.contraction = reader.optional_not_negative<Length>("contraction");
+  scour.local = reader.optional_not_negative<Length>("local");
   scour.bedform_rule = reader.choice<BedformRule>(
       "bedforms", {{"added", BedformRule::added}, {"held already", BedformRule::held_already}},
       BedformRule::added);
@@ -80,7 +67,7 @@ ZoneScour read_scour(FieldReader& reader) {
                     "safety_factor", "1 to 3");
     }
   }
-  scour.least_depth = not_negative(reader, "least_depth");
+  scour.least_depth = reader.optional_not_negative<Length>("least_depth");
   return scour;
 }
 
@@ -95,7 +82,7 @@ ZoneToe read_toe(FieldReader& reader) {
     toe.depth = reader.required_positive<Length>("depth", "A trench has a depth below the bed.");
     return toe;
   }
-  toe.depth = not_negative(reader, "depth").value_or(Length::feet(0));
+  toe.depth = reader.optional_not_negative<Length>("depth").value_or(Length::feet(0));
   if (toe.kind == ToeKind::launchable) {
     toe.stored = reader.required_positive<Area>(
         "stored",

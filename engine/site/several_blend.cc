@@ -11,19 +11,17 @@
 namespace proofstone {
 namespace {
 
-/// More loads than this in one round of mixing are not kept count of at the pile (common practice).
-constexpr int most_loads_in_a_round = 10;
-constexpr const char* cost_key = "cost_of_added";
+constexpr const char* cost_of_added_key = "cost_of_added";
 
 void put_cost(Finding& finding, double for_a_tonne) {
-  finding.values.push_back({cost_key, "",
+  finding.values.push_back({cost_of_added_key, "",
                             "what is added costs, for each tonne (2205 lb) of the blend",
                             measure(for_a_tonne), LengthUse::ground});
 }
 
 std::optional<double> cost_in(const Finding& finding) {
   for (const auto& value : finding.values) {
-    if (value.key == cost_key) return value.value.si;
+    if (value.key == cost_of_added_key) return value.value.si;
   }
   return std::nullopt;
 }
@@ -65,7 +63,7 @@ Expected<BlendOption> option_of(const std::vector<OfferedMaterial>& rocks, const
   return option;
 }
 
-std::string loads_text(const std::vector<OfferedMaterial>& rocks, const LoadPlan& plan) {
+std::string loads_of_plan(const std::vector<OfferedMaterial>& rocks, const LoadPlan& plan) {
   std::vector<std::string> words;
   for (std::size_t i = 1; i < rocks.size(); ++i) {
     if (plan.loads[i] == 0) continue;
@@ -116,7 +114,7 @@ std::optional<Finding> several_blend(const Site& site, const LotEvidence& eviden
   finding.outcome = judged.is_shown() ? Outcome::meets : Outcome::not_yet_known;
   finding.sentence = fmt::format(
       "{} {} the blend keeps every limit of {} and leaves a margin of {}; {}.",
-      loads_text(rocks, *plan), judged.is_shown() ? "The looks show that" : "By estimate",
+      loads_of_plan(rocks, *plan), judged.is_shown() ? "The looks show that" : "By estimate",
       evidence.ordered->name, margin_text(option->margin.value_or(0)),
       priced ? "no whole loads of these materials cost less" : "none takes less of the others");
   finding.next = "Spread and mix before loading out, then count 100 stones of the blend on a grid.";

@@ -4,12 +4,11 @@
 
 #include <nlohmann/json.hpp>
 
+#include "engine/quantity/rounding.h"
 #include "engine/waves/wave_toe.h"
 
 namespace proofstone {
 namespace {
-
-constexpr double rounding = 1e-9;
 
 /// What the method is asked: the zone's waves and rock, with the designer's choices over them.
 nlohmann::json asked_of(const Zone& zone, const RockClass& specified, const ZoneSetting& setting) {
@@ -24,7 +23,7 @@ nlohmann::json asked_of(const Zone& zone, const RockClass& specified, const Zone
   return asked;
 }
 
-Finding begin_finding(const Zone& zone, const ZoneWater& at) {
+Finding begin_wave_toe_finding(const Zone& zone, const ZoneWater& at) {
   const auto& about = wave_toe_method().description();
   Finding finding;
   finding.topic = Topic::toe;
@@ -40,7 +39,8 @@ Finding begin_finding(const Zone& zone, const ZoneWater& at) {
 }
 
 /// The toe as drawn against the depth it goes to, or the width of an apron in its place.
-void judge(const Zone& zone, Length scour, Length apron, Finding& finding, const Wording& wording) {
+void judge_wave_toe(const Zone& zone, Length scour, Length apron, Finding& finding,
+                    const Wording& wording) {
   if (!zone.toe) {
     finding.outcome = Outcome::not_yet_known;
     finding.sentence += " The zone states no toe.";
@@ -72,7 +72,7 @@ void judge(const Zone& zone, Length scour, Length apron, Finding& finding, const
 
 Finding shore_toe(const Zone& zone, const RockClass& specified, const ZoneWater& at,
                   const Wording& wording) {
-  Finding finding = begin_finding(zone, at);
+  Finding finding = begin_wave_toe_finding(zone, at);
   const auto toe = wave_toe_method().evaluate(asked_of(zone, specified, *at.setting));
   if (!toe) {
     finding.outcome = Outcome::not_yet_known;
@@ -98,7 +98,7 @@ Finding shore_toe(const Zone& zone, const RockClass& specified, const ZoneWater&
   finding.sentence = fmt::format(
       "The toe goes {} below the bed, or an apron {} wide and {} thick lies in its place.",
       wording.ground(scour), wording.ground(apron), wording.rock(thick));
-  judge(zone, scour, apron, finding, wording);
+  judge_wave_toe(zone, scour, apron, finding, wording);
   return finding;
 }
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/quantity/rounding.h"
 #include "engine/site/assess.h"
 #include "engine/site/class_choice.h"
 #include "engine/site/compared_designs.h"
@@ -15,9 +16,6 @@
 
 namespace proofstone {
 namespace {
-
-/// What a thickness that was only converted between units may differ by.
-constexpr double rounding = 1e-9;
 
 template <class Items>
 std::string ids_of(const Items& items) {

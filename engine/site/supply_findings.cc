@@ -12,12 +12,12 @@ namespace proofstone {
 namespace {
 
 /// With fewer loads a chart has not had time to speak (common practice).
-constexpr std::size_t fewest_loads = 5;
+constexpr std::size_t fewest_loads_of_supply = 5;
 constexpr std::size_t most_named = 6;
 
 using Loads = std::vector<const Load*>;
 
-Finding begin(const Lot& lot, const char* part, std::string title) {
+Finding begin_supply_finding(const Lot& lot, const char* part, std::string title) {
   Finding finding;
   finding.topic = Topic::supply;
   finding.about.lot = lot.id;
@@ -66,7 +66,7 @@ std::string by_source(const Site& site, const Lot& lot, const Loads& loads,
 }
 
 Finding mass_finding(const Site& site, const Lot& lot, const Loads& loads, const Wording& wording) {
-  auto finding = begin(lot, "mass", fmt::format("Rock delivered to {}", lot.name));
+  auto finding = begin_supply_finding(lot, "mass", fmt::format("Rock delivered to {}", lot.name));
   const Mass delivered = mass_of(loads);
   finding.values.push_back({"delivered", "M", "mass delivered", measure(delivered)});
   finding.sentence =
@@ -91,7 +91,7 @@ Finding mass_finding(const Site& site, const Lot& lot, const Loads& loads, const
 }
 
 Finding tickets_finding(const Lot& lot, const Loads& loads) {
-  auto finding = begin(lot, "tickets", fmt::format("Tickets of {}", lot.name));
+  auto finding = begin_supply_finding(lot, "tickets", fmt::format("Tickets of {}", lot.name));
   Loads without;
   Loads unweighed;
   std::map<std::string, Loads> same;
@@ -120,9 +120,9 @@ Finding tickets_finding(const Lot& lot, const Loads& loads) {
 
 /// The first load of the run that led to the alarm: after the last one with a sum of nothing.
 std::size_t where_drift_began(const std::vector<double>& sums, std::size_t alarm) {
-  std::size_t begin = alarm;
-  while (begin > 0 && sums[begin - 1] > 0) --begin;
-  return begin;
+  std::size_t begin_supply_finding = alarm;
+  while (begin_supply_finding > 0 && sums[begin_supply_finding - 1] > 0) --begin_supply_finding;
+  return begin_supply_finding;
 }
 
 void say_alarm(Finding& finding, const Loads& loads, const DriftCharts& charts, std::size_t alarm,
@@ -148,7 +148,7 @@ void say_alarm(Finding& finding, const Loads& loads, const DriftCharts& charts, 
 
 Finding drift_finding(const Lot& lot, const Loads& with_size, const DriftCharts& charts,
                       const Wording& wording) {
-  auto finding = begin(lot, "drift", fmt::format("Drift of {}", lot.name));
+  auto finding = begin_supply_finding(lot, "drift", fmt::format("Drift of {}", lot.name));
   const auto& about = cumulative_sum_chart_method().description();
   finding.about.method = about.id;
   finding.sources = about.sources;
@@ -165,7 +165,7 @@ Finding drift_finding(const Lot& lot, const Loads& with_size, const DriftCharts&
       charts.sums.first_alarm ? charts.sums.first_alarm : charts.averages.first_alarm;
   if (alarm) {
     say_alarm(finding, with_size, charts, static_cast<std::size_t>(*alarm - 1), wording);
-  } else if (with_size.size() < fewest_loads) {
+  } else if (with_size.size() < fewest_loads_of_supply) {
     finding.outcome = Outcome::not_yet_known;
     finding.sentence =
         fmt::format("{} loads with a size are too few to speak of a drift.", with_size.size());

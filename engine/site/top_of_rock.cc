@@ -35,7 +35,7 @@ nlohmann::json asked_of(const Zone& zone, const ZoneSetting& setting) {
   return asked;
 }
 
-Finding begin(const Zone& zone, const ZoneWater& water) {
+Finding begin_top_finding(const Zone& zone, const ZoneWater& water) {
   Finding finding;
   finding.topic = Topic::layer;
   finding.about.zone = zone.id;
@@ -80,7 +80,7 @@ std::optional<Finding> top_of_rock(const Zone& zone, const SiteSection& section,
   if (zone.freeboard->empty() || zone.place != ZonePlace::bank) return std::nullopt;
   const ZoneWater* water = highest_design(waters);
   if (water == nullptr) return std::nullopt;
-  Finding finding = begin(zone, *water);
+  Finding finding = begin_top_finding(zone, *water);
   const auto evaluation = freeboard_method().evaluate(asked_of(zone, *water->setting));
   if (!evaluation) {
     finding.outcome = Outcome::not_yet_known;

@@ -26,7 +26,7 @@ std::string words_of(std::string key) {
   return key;
 }
 
-Finding begin(const ChanceQuestion& ask) {
+Finding begin_chance_finding(const ChanceQuestion& ask) {
   const auto& about = ask.method->description();
   Finding finding;
   finding.topic = Topic::chance;
@@ -131,7 +131,7 @@ void judge(Finding& finding, const StatedUncertainty& stated, double chance) {
 }
 
 Finding chance_finding(const ChanceQuestion& ask, const Wording& wording) {
-  auto finding = begin(ask);
+  auto finding = begin_chance_finding(ask);
   const auto asked = zone_limit_state(ask);
   if (!asked) return cannot_say(std::move(finding), asked.problems());
   const auto space = ScoreSpace::of(*asked->limit, asked->correlations);

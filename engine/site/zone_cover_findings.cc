@@ -7,7 +7,7 @@
 namespace proofstone {
 namespace {
 
-constexpr Length touching = Length::millimeters(1);
+constexpr Length covers_touching = Length::millimeters(1);
 
 void state_source(Finding& finding) {
   finding.sources.push_back(
@@ -32,7 +32,7 @@ void judge_perennial(const Zone& zone, const CoveredSlope& slope, std::optional<
     return;
   }
   finding.steps.given("z_b", "water that always stands", measure(*base));
-  if (*base - slope.from > touching) {
+  if (*base - slope.from > covers_touching) {
     worsen(finding, Outcome::falls_short,
            fmt::format("The stream always stands at {}: topsoil and blanket below that are lost.",
                        wording.ground(*base)),
@@ -45,7 +45,7 @@ void judge_perennial(const Zone& zone, const CoveredSlope& slope, std::optional<
 
 void judge_dry_swale(const Zone& zone, const CoveredSlope& slope, std::optional<Length> base,
                      Finding& finding) {
-  if (base && *base - slope.from > touching) {
+  if (base && *base - slope.from > covers_touching) {
     worsen(finding, Outcome::ask_the_designer,
            "The cover is said to lie in a dry swale, and a base flow stands on it.",
            "Say which holds: a dry swale, or a base flow.");

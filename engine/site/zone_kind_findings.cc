@@ -45,7 +45,7 @@ ZoneConditions conditions_of(const Zone& zone) {
   return conditions;
 }
 
-Finding begin(const Zone& zone, const std::string& id, const std::string& where) {
+Finding begin_kind_finding(const Zone& zone, const std::string& id, const std::string& where) {
   Finding finding;
   finding.topic = Topic::kind;
   finding.about.zone = zone.id;
@@ -124,7 +124,7 @@ void state_levels(Finding& finding, const SlopeBand& band) {
 Finding piece_finding(const Zone& zone, const KindPiece& piece, double rise_per_run,
                       const std::string& id, const Wording& wording) {
   const auto words = words_of(piece.band.water);
-  Finding finding = begin(zone, id, words.where);
+  Finding finding = begin_kind_finding(zone, id, words.where);
   state_levels(finding, piece.band);
   const auto conditions = conditions_of(zone);
   const auto proposal = propose_kind(piece.band.water, conditions, rise_per_run);
@@ -143,7 +143,7 @@ Finding piece_finding(const Zone& zone, const KindPiece& piece, double rise_per_
 /// One finding for a zone that states no kinds: what is usual, from the toe up.
 Finding proposal_finding(const Zone& zone, const std::vector<SlopeBand>& bands, double rise_per_run,
                          const Wording& wording) {
-  Finding finding = begin(zone, "kind." + zone.id, "");
+  Finding finding = begin_kind_finding(zone, "kind." + zone.id, "");
   finding.sentence = "The zone states no kind of rock.";
   finding.next = "State the kinds of the zone: bare, soil-filled or void-filled, and up to where.";
   std::vector<std::string> missing;
@@ -181,7 +181,7 @@ WaterPresence water_on_bed(const Zone& zone, const std::vector<ZoneWater>& water
 
 Finding flat_finding(const Zone& zone, WaterPresence water) {
   const auto words = words_of(water);
-  Finding finding = begin(zone, "kind." + zone.id, "");
+  Finding finding = begin_kind_finding(zone, "kind." + zone.id, "");
   const auto conditions = conditions_of(zone);
   const auto proposal = propose_kind(water, conditions);
   finding.sentence = fmt::format("On the bed, {}:", words.where);
@@ -199,7 +199,7 @@ Finding flat_finding(const Zone& zone, WaterPresence water) {
 }
 
 Finding elsewhere_finding(const Zone& zone) {
-  Finding finding = begin(zone, "kind." + zone.id, "");
+  Finding finding = begin_kind_finding(zone, "kind." + zone.id, "");
   finding.outcome = Outcome::ask_the_designer;
   std::vector<std::string> words;
   for (const auto& one : zone.kinds) words.emplace_back(rock_kind_word(one.kind));
@@ -217,7 +217,8 @@ std::vector<Finding> misplaced_findings(const Zone& zone, const std::vector<Stat
   for (std::size_t i = 0; i < kinds.size(); ++i) {
     const auto& kind = kinds[i];
     if (!kind.top || !(*kind.top < kind.bottom)) continue;
-    auto finding = begin(zone, fmt::format("kind.{}.misplaced.{}", zone.id, i + 1), "");
+    auto finding =
+        begin_kind_finding(zone, fmt::format("kind.{}.misplaced.{}", zone.id, i + 1), "");
     finding.outcome = Outcome::ask_the_designer;
     finding.sentence = fmt::format(
         "{} rock is stated up to {}, below {} where the kind before it ends: it lies nowhere.",

@@ -2,12 +2,10 @@
 
 #include <fmt/format.h>
 
+#include "engine/quantity/rounding.h"
+
 namespace proofstone {
 namespace {
-
-/// A layer drawn at exactly its least thickness holds; this only absorbs the rounding of unit
-/// conversion.
-constexpr double rounding = 1e-9;
 
 bool governed_by_steep_slope(const ZoneSizing& sizing) {
   return sizing.governing &&

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "engine/hydraulics/water_weight.h"
 #include "engine/site/designed_mix.h"
 #include "engine/site/mix_picture_of.h"
 #include "engine/site/mix_stability.h"
@@ -13,9 +14,6 @@
 
 namespace proofstone {
 namespace {
-
-/// Water of 62.4 lb/ft³, as quantities of rock are worked out elsewhere.
-constexpr Density water = Density::pounds_mass_per_cubic_foot(62.4);
 
 Finding begin_finding(const Zone& zone, const char* what, std::string title) {
   Finding finding;
@@ -43,11 +41,6 @@ std::string ratio_text(const PreparedMix& prepared) {
                      prepared.rock_class->name, listed(fills));
 }
 
-void state(Finding& finding, const std::string& key, const std::string& symbol,
-           const std::string& meaning, Measure value) {
-  finding.values.push_back({key, symbol, meaning, value, LengthUse::ground});
-}
-
 void state_balance(const PreparedMix& prepared, const MixBalance& balance, Finding& finding) {
   auto& steps = finding.steps;
   steps.given("n", "voids of the rock", measure(prepared.mix.rock.voids), "document");
@@ -71,17 +64,16 @@ void state_balance(const PreparedMix& prepared, const MixBalance& balance, Findi
   steps.computed("S", "degree of filling", "V_f/n", measure(balance.filling));
   steps.computed("", "volume of the mix over that of its rock", "1 + V_f − n, not below 1",
                  measure(balance.bulking));
-  state(finding, "filling", "S", "degree of filling: 1 is full", measure(balance.filling));
-  state(finding, "bulking", "", "volume of the mix over that of its rock",
-        measure(balance.bulking));
+  finding.state("filling", "S", "degree of filling: 1 is full", measure(balance.filling));
+  finding.state("bulking", "", "volume of the mix over that of its rock", measure(balance.bulking));
   if (!balance.dilation) return;
   steps.computed("Φ", "solids share of the mix, mixed before placing",
                  "compressible packing of all sizes, K = 4.5",
                  measure(balance.mix_density.value_or(0)),
                  "de Larrard (1999) (from memory; confirm)");
   steps.computed("", "dilation of the rock", "φ_rock/(Φ·y_rock)", measure(*balance.dilation));
-  state(finding, "dilation", "", "dilation of the rock if mixed before placing",
-        measure(*balance.dilation));
+  finding.state("dilation", "", "dilation of the rock if mixed before placing",
+                measure(*balance.dilation));
 }
 
 /// Loose volumes and masses for one unit volume of the layer.
@@ -92,40 +84,40 @@ void state_quantities(const Site& site, const Zone& zone, const PreparedMix& pre
   const std::string each = si ? " for each m³ of layer" : " for each yd³ of layer";
   const Volume rock = unit / balance.bulking;
   const double gravity = site.sources.at(zone.source).rock.specific_gravity.number();
-  const Density bulk = gravity * (1 - prepared.mix.rock.voids) * water;
-  state(finding, "rock_volume", "", "rock" + each, measure(rock));
-  state(finding, "rock_mass", "", "mass of that rock",
-        measure(Mass::kilograms(bulk.kilograms_per_cubic_meter() * rock.cubic_meters())));
+  const Density bulk = gravity * (1 - prepared.mix.rock.voids) * water_density;
+  finding.state("rock_volume", "", "rock" + each, measure(rock));
+  finding.state("rock_mass", "", "mass of that rock",
+                measure(Mass::kilograms(bulk.kilograms_per_cubic_meter() * rock.cubic_meters())));
   for (std::size_t i = 0; i < prepared.mix.fills.size(); ++i) {
     const auto& fill = prepared.mix.fills[i];
     const auto key = fmt::format("fill_{}", i + 1);
     const Volume loose = prepared.mix.fill_parts[i] / prepared.mix.rock_parts * rock;
-    state(finding, key + "_loose", "", "loose " + fill.name + each, measure(loose));
+    finding.state(key + "_loose", "", "loose " + fill.name + each, measure(loose));
     const auto* material = prepared.materials[i];
     if (material != nullptr && material->state.loose_over_bank) {
-      state(finding, key + "_bank", "", fill.name + " as it lies in the ground",
-            measure(loose / material->state.loose_over_bank->number()));
+      finding.state(key + "_bank", "", fill.name + " as it lies in the ground",
+                    measure(loose / material->state.loose_over_bank->number()));
     }
     if (material == nullptr || !material->state.specific_gravity || balance.solids.size() <= i) {
       continue;
     }
     const Mass mass = Mass::kilograms(material->state.specific_gravity->number() *
-                                      water.kilograms_per_cubic_meter() * balance.solids[i] *
-                                      rock.cubic_meters());
-    state(finding, key + "_mass", "", "dry mass of that " + fill.name, measure(mass));
+                                      water_density.kilograms_per_cubic_meter() *
+                                      balance.solids[i] * rock.cubic_meters());
+    finding.state(key + "_mass", "", "dry mass of that " + fill.name, measure(mass));
     if (material->state.load) {
-      state(finding, key + "_loads", "", "loads of " + fill.name + " for a hundred times as much",
-            measure(100 * mass.kilograms() / material->state.load->kilograms()));
+      finding.state(key + "_loads", "", "loads of " + fill.name + " for a hundred times as much",
+                    measure(100 * mass.kilograms() / material->state.load->kilograms()));
     }
     if (material->state.price_per_tonne) {
-      state(finding, key + "_cost", "", "cost of that " + fill.name + ", dry",
-            measure(mass.tonnes() * *material->state.price_per_tonne));
+      finding.state(key + "_cost", "", "cost of that " + fill.name + ", dry",
+                    measure(mass.tonnes() * *material->state.price_per_tonne));
     }
   }
   if (!prepared.site_mix->bucket) return;
   const Volume of_rock = prepared.mix.rock_parts * *prepared.site_mix->bucket;
-  state(finding, "batch_in_place", "", "layer that one batch of buckets makes",
-        measure(balance.bulking * of_rock));
+  finding.state("batch_in_place", "", "layer that one batch of buckets makes",
+                measure(balance.bulking * of_rock));
 }
 
 void add_sources(const PreparedMix& prepared, Finding& finding) {

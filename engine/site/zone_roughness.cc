@@ -15,7 +15,7 @@ constexpr Dimensionless low = Dimensionless::number(0.034);
 constexpr Dimensionless high = Dimensionless::number(0.038);
 constexpr double under_water = 1.15;
 
-Finding begin(const Zone& zone, const FlowCase& flow_case) {
+Finding begin_roughness_finding(const Zone& zone, const FlowCase& flow_case) {
   Finding finding;
   finding.topic = Topic::rock_size;
   finding.about.zone = zone.id;
@@ -38,11 +38,6 @@ void give_up(Finding& finding, const std::string& why, const std::string& next) 
   finding.outcome = Outcome::not_yet_known;
   finding.sentence = "What the rock's own roughness asks for is not known. " + why;
   finding.next = next;
-}
-
-void state(Finding& finding, const char* key, const char* symbol, const char* meaning,
-           Measure value, LengthUse use = LengthUse::ground) {
-  finding.values.push_back({key, symbol, meaning, value, use});
 }
 
 /// The level case: the specified class with the high roughness.
@@ -129,14 +124,14 @@ void tell(Finding& finding, const RockRoughnessCase& of, const RockRoughnessTria
       of.methods[trial.asks_most].method->description().title, symbol, wording.rock(size),
       of.specified->name, wording.rock(balance.available),
       how_many(found, balance.available, wording));
-  state(finding, "balancing_size", symbol.c_str(), "size that its own roughness asks for",
-        measure(size), LengthUse::rock);
-  state(finding, "low_roughness", "n", "Manning's n, low", measure(trial.roughness));
-  state(finding, "low_velocity", "V", "mean velocity with it",
-        measure(trial.setting.average_velocity));
-  state(finding, "low_level", "w", "water level with it", measure(trial.flow.water_level));
-  state(finding, "balancing_sizes", "N", "how many sizes balance",
-        measure(static_cast<double>(found.scales.size())));
+  finding.state("balancing_size", symbol.c_str(), "size that its own roughness asks for",
+                measure(size), LengthUse::rock);
+  finding.state("low_roughness", "n", "Manning's n, low", measure(trial.roughness));
+  finding.state("low_velocity", "V", "mean velocity with it",
+                measure(trial.setting.average_velocity));
+  finding.state("low_level", "w", "water level with it", measure(trial.flow.water_level));
+  finding.state("balancing_sizes", "N", "how many sizes balance",
+                measure(static_cast<double>(found.scales.size())));
   if (!balance.level) return;
   const Length rise = balance.level->level - of.water->flow->water_level;
   finding.sentence += fmt::format(
@@ -145,8 +140,8 @@ void tell(Finding& finding, const RockRoughnessCase& of, const RockRoughnessTria
       of.specified->name, significant(balance.level->roughness.number(), 3),
       wording.ground(balance.level->level), wording.ground(rise.si() < 0 ? -1.0 * rise : rise),
       rise.si() < 0 ? "lower" : "higher");
-  state(finding, "high_roughness", "n", "Manning's n, high", measure(balance.level->roughness));
-  state(finding, "high_level", "w_high", "water level with it", measure(balance.level->level));
+  finding.state("high_roughness", "n", "Manning's n, high", measure(balance.level->roughness));
+  finding.state("high_level", "w_high", "water level with it", measure(balance.level->level));
 }
 
 /// The working at the balance.
@@ -173,7 +168,7 @@ void show_working(Finding& finding, const RockRoughnessCase& of, const RockRough
 
 Finding balance_zone(const RockRoughnessCase& of, const CoarseStones& coarse,
                      const Wording& wording) {
-  Finding finding = begin(*of.zone, *of.water->flow_case);
+  Finding finding = begin_roughness_finding(*of.zone, *of.water->flow_case);
   if (coarse.percent < 90) {
     finding.reasons.push_back(fmt::format(
         "{} does not state its smallest D90: for the velocity its smallest D{} stands in, which is "
@@ -230,7 +225,7 @@ std::vector<Finding> roughness_findings(const Site& site, const ZoneSizing& sizi
     if (methods_that_count(sizing, at).empty()) continue;
     const auto coarse = coarse_stones(*sizing.specified, *at.setting);
     if (!coarse) {
-      Finding finding = begin(zone, *at.flow_case);
+      Finding finding = begin_roughness_finding(zone, *at.flow_case);
       give_up(finding, "The class does not state how large its coarse stones are.",
               "Choose a class that says how large its coarse stones are.");
       findings.push_back(std::move(finding));

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/quantity/rounding.h"
 #include "engine/site/gathered_scour.h"
 #include "engine/toe/placed_rock.h"
 
@@ -13,8 +14,6 @@ namespace {
 
 /// The slope that launched rock takes: USACE EM 1110-2-1601 Table 3-2.
 constexpr Slope launch_slope = Slope::ratio(0.5);
-/// What a length that was only converted between units may differ by.
-constexpr double rounding = 1e-9;
 
 Finding begin_finding(const Zone& zone, const FlowCase& flow_case) {
   Finding finding;
@@ -30,11 +29,6 @@ Finding begin_finding(const Zone& zone, const FlowCase& flow_case) {
       "Volumes of launched rock hold for beds that do not cohere. After a flood, survey the toe.",
   };
   return finding;
-}
-
-void state(Finding& finding, const char* key, const char* symbol, const char* meaning,
-           Measure value) {
-  finding.values.push_back({key, symbol, meaning, value, LengthUse::ground});
 }
 
 ToePlacement toe_placement(const Zone& zone) {
@@ -57,18 +51,18 @@ void state_options(const Zone& zone, const ZoneWater& at, Length required, Findi
     PlacedRock placed;
     placed.specific_gravity = at.setting->rock.specific_gravity;
     const auto quantity = quantity_of(rock->cross_section, placed, finding.steps);
-    state(finding, "launch_rock", "A", "rock to store for launching, for each unit of length",
-          measure(rock->cross_section));
-    state(finding, "launch_mass", "M", "mass of that rock for each foot (0.3048 m) of toe",
-          measure(quantity.mass));
+    finding.state("launch_rock", "A", "rock to store for launching, for each unit of length",
+                  measure(rock->cross_section));
+    finding.state("launch_mass", "M", "mass of that rock for each foot (0.3048 m) of toe",
+                  measure(quantity.mass));
   }
   const double sine = std::sin(at.setting->bank_angle.radians());
   if (!(sine > rounding)) return;
   const Area trench = Area::square_meters(zone.layer_thickness.meters() * required.meters() / sine);
   finding.steps.computed("A_t", "rock of the layer carried down to the depth asked for",
                          "T·d_t/sin θ", measure(trench));
-  state(finding, "trench_rock", "A_t", "rock of a toe dug in, for each unit of length",
-        measure(trench));
+  finding.state("trench_rock", "A_t", "rock of a toe dug in, for each unit of length",
+                measure(trench));
 }
 
 struct Judged {
@@ -174,7 +168,7 @@ Finding toe_finding(const Zone& zone, const ZoneWater& at, const Wording& wordin
     finding.reasons.push_back(
         fmt::format("Left out and counted as nothing: {}.", listed(depth->left_out)));
   }
-  state(finding, "required_depth", "d_t", "toe depth below the bed", measure(depth->depth));
+  finding.state("required_depth", "d_t", "toe depth below the bed", measure(depth->depth));
   finding.sentence = fmt::format("The toe must reach {} below the bed, governed by {}.",
                                  wording.ground(depth->depth), depth->governed_by);
   if (!(depth->depth.si() > 0)) {

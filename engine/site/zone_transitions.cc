@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/quantity/rounding.h"
 #include "engine/sizing/rock_transition.h"
 
 namespace proofstone {
@@ -11,7 +12,6 @@ namespace {
 
 /// Zones that lie further apart than this do not meet; it absorbs rounding of stations.
 constexpr Length touching = Length::feet(1);
-constexpr double rounding = 1e-9;
 
 bool lies_on_a_bank(const Zone& zone) { return zone.place == ZonePlace::bank && zone.along; }
 

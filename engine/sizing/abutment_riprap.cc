@@ -8,14 +8,11 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = AbutmentRiprapInputs;
-using Result = AbutmentRiprapResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedAbutmentRiprap = TypedSizingMethod<AbutmentRiprapInputs, AbutmentRiprapResult>;
 
-constexpr double g = standard_gravity.feet_per_second_squared();
 constexpr double branch_froude = 0.80;
 
-const char* const dg14 = "FHWA HEC-23 Vol. 2 (2009) DG14 (from memory; confirm)";
+const char* const dg14_of_abutment_riprap = "FHWA HEC-23 Vol. 2 (2009) DG14 (from memory; confirm)";
 
 struct Branch {
   double coefficient;
@@ -29,15 +26,16 @@ Branch branch_of(AbutmentForm form, bool rapid) {
   return {spill_through ? 0.89 : 1.02, 1, "y·[K/(Ss−1)]·V²/(g·y)"};
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<AbutmentRiprapInputs, NotApplicable> abutment_riprap_from_zone(
+    const ZoneSetting& zone) {
+  AbutmentRiprapInputs in;
   in.velocity = zone.average_velocity;
   in.depth = zone.local_depth;
   in.specific_gravity = zone.rock.specific_gravity;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_abutment_riprap() {
   MethodDescription about;
   about.id = "abutment-riprap";
   about.title = "Rock at a bridge abutment";
@@ -60,35 +58,39 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &abutment_riprap, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::abutment});
-  method.choice({"form", "K", "form of the abutment"}, &Inputs::form,
+DescribedAbutmentRiprap build_abutment_riprap() {
+  DescribedAbutmentRiprap method(
+      describe_abutment_riprap(), &abutment_riprap, &abutment_riprap_from_zone,
+      [](const AbutmentRiprapResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::abutment});
+  method.choice({"form", "K", "form of the abutment"}, &AbutmentRiprapInputs::form,
                 {{AbutmentForm::spill_through, "spill-through", "sloping fill in front"},
                  {AbutmentForm::vertical_wall, "vertical-wall", "vertical wall"}});
   method.required({"velocity", "V", "characteristic average velocity in the contracted section"},
-                  &Inputs::velocity, unit::foot_per_second, AllowedRange::positive_to(60));
-  method.required({"depth", "y", "depth of flow in the contracted section"}, &Inputs::depth,
-                  unit::foot, AllowedRange::positive_to(300));
+                  &AbutmentRiprapInputs::velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60));
+  method.required({"depth", "y", "depth of flow in the contracted section"},
+                  &AbutmentRiprapInputs::depth, unit::foot, AllowedRange::positive_to(300));
   method.optional({"overbank_depth", "y_o", "depth on the overbank beside the embankment"},
-                  &Inputs::overbank_depth, unit::foot, AllowedRange::positive_to(300),
+                  &AbutmentRiprapInputs::overbank_depth, unit::foot, AllowedRange::positive_to(300),
                   "the depth of the contracted section");
   method.defaulted({"specific_gravity", "Ss", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &AbutmentRiprapInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
   method.output({"froude_number", "Fr", "Froude number of the contracted section"},
-                &Result::froude_number, unit::number);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
+                &AbutmentRiprapResult::froude_number, unit::number);
+  method.output({"d50", "D50", "required median size"}, &AbutmentRiprapResult::d50, unit::foot,
+                LengthUse::rock);
   method.output({"apron_width", "W_a", "apron from the toe into the waterway"},
-                &Result::apron_width, unit::foot);
+                &AbutmentRiprapResult::apron_width, unit::foot);
   method.output({"slope_coverage", "L_s", "cover of the embankment beyond the tangent point"},
-                &Result::slope_coverage, unit::foot);
+                &AbutmentRiprapResult::slope_coverage, unit::foot);
   method.output({"height_above_water", "h", "cover of the slope above the design water level"},
-                &Result::height_above_water, unit::foot);
+                &AbutmentRiprapResult::height_above_water, unit::foot);
   return method;
 }
 
-void lay_out(const Inputs& in, Result& result, Steps& steps) {
+void lay_out(const AbutmentRiprapInputs& in, AbutmentRiprapResult& result, Steps& steps) {
   const Length overbank = in.overbank_depth.value_or(in.depth);
   const Length two_depths = 2 * overbank;
   result.apron_width = std::min(two_depths, Length::feet(25));
@@ -97,11 +99,12 @@ void lay_out(const Inputs& in, Result& result, Steps& steps) {
   steps.given("y_o", "depth on the overbank beside the embankment", measure(overbank),
               in.overbank_depth ? "" : "taken as the depth of the contracted section");
   steps.computed("W_a", "apron from the toe into the waterway", "2·y_o, at most 25 ft",
-                 measure(result.apron_width), dg14);
+                 measure(result.apron_width), dg14_of_abutment_riprap);
   steps.computed("L_s", "cover of the embankment beyond the tangent point",
-                 "the larger of 2·y_o and 25 ft", measure(result.slope_coverage), dg14);
+                 "the larger of 2·y_o and 25 ft", measure(result.slope_coverage),
+                 dg14_of_abutment_riprap);
   steps.given("h", "cover of the slope above the design water level, at least",
-              measure(result.height_above_water), dg14);
+              measure(result.height_above_water), dg14_of_abutment_riprap);
 }
 
 }  // namespace
@@ -110,7 +113,7 @@ Expected<AbutmentRiprapResult> abutment_riprap(const AbutmentRiprapInputs& input
   const double V = inputs.velocity.feet_per_second();
   const double y = inputs.depth.feet();
   const double Ss = inputs.specific_gravity.number();
-  const double square = V * V / (g * y);
+  const double square = V * V / (g_us * y);
   const double Fr = std::sqrt(square);
   const bool rapid = Fr > branch_froude;
   const Branch used = branch_of(inputs.form, rapid);
@@ -119,7 +122,7 @@ Expected<AbutmentRiprapResult> abutment_riprap(const AbutmentRiprapInputs& input
     return Length::feet(y * branch.coefficient / (Ss - 1) * std::pow(square, branch.exponent));
   };
 
-  Result result;
+  AbutmentRiprapResult result;
   result.froude_number = Dimensionless::number(Fr);
   result.d50 = size(used);
   steps.given("V", "characteristic average velocity", measure(inputs.velocity));
@@ -129,16 +132,17 @@ Expected<AbutmentRiprapResult> abutment_riprap(const AbutmentRiprapInputs& input
                  measure(result.froude_number));
   steps.given(
       "K", rapid ? "coefficient above Froude number 0.80" : "coefficient up to Froude number 0.80",
-      measure(used.coefficient), dg14);
+      measure(used.coefficient), dg14_of_abutment_riprap);
   steps.computed_rock("D50", "note, not used: by the other branch", other.formula, size(other),
-                      dg14);
-  steps.computed_rock("D50", "required median size", used.formula, result.d50, dg14);
+                      dg14_of_abutment_riprap);
+  steps.computed_rock("D50", "required median size", used.formula, result.d50,
+                      dg14_of_abutment_riprap);
   lay_out(inputs, result, steps);
   return result;
 }
 
 const SizingMethod& abutment_riprap_method() {
-  static const Described method = build();
+  static const DescribedAbutmentRiprap method = build_abutment_riprap();
   return method;
 }
 

@@ -4,13 +4,12 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = AbutmentVelocityInputs;
-using Result = AbutmentVelocityResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedAbutmentVelocity = TypedMethod<AbutmentVelocityInputs, AbutmentVelocityResult>;
 
 constexpr double far_setback = 5;
 
-const char* const dg14 = "FHWA HEC-23 Vol. 2 (2009) DG14 (from memory; confirm)";
+const char* const dg14_of_abutment_velocity =
+    "FHWA HEC-23 Vol. 2 (2009) DG14 (from memory; confirm)";
 
 /// One side of the opening as this rule sees it.
 struct Overbank {
@@ -30,7 +29,7 @@ struct Carried {
   const char* formula;
 };
 
-Carried carried_by(const Inputs& in, const Overbank& here, const Overbank& there) {
+Carried carried_by(const AbutmentVelocityInputs& in, const Overbank& here, const Overbank& there) {
   const double Q = in.channel_discharge.cubic_feet_per_second();
   const double A = in.channel_area.square_feet();
   if (here.is_far())
@@ -43,34 +42,40 @@ Carried carried_by(const Inputs& in, const Overbank& here, const Overbank& there
           "Q/A of the whole opening (SBR ≤ 5 at both abutments)"};
 }
 
-void describe_inputs(Described& method) {
-  method.choice({"abutment", "", "the abutment whose velocity is asked for"}, &Inputs::abutment,
+void describe_abutment_velocity_inputs(DescribedAbutmentVelocity& method) {
+  method.choice({"abutment", "", "the abutment whose velocity is asked for"},
+                &AbutmentVelocityInputs::abutment,
                 {{AbutmentSide::left, "left", "left, looking downstream"},
                  {AbutmentSide::right, "right", "right, looking downstream"}});
   method.required({"channel_depth", "y_c", "average depth of the main channel"},
-                  &Inputs::channel_depth, unit::foot, AllowedRange::positive_to(300));
+                  &AbutmentVelocityInputs::channel_depth, unit::foot,
+                  AllowedRange::positive_to(300));
   method.required({"channel_discharge", "Q_c", "discharge of the main channel"},
-                  &Inputs::channel_discharge, unit::cubic_foot_per_second,
+                  &AbutmentVelocityInputs::channel_discharge, unit::cubic_foot_per_second,
                   AllowedRange::positive_to(1e8));
-  method.required({"channel_area", "A_c", "flow area of the main channel"}, &Inputs::channel_area,
-                  unit::square_foot, AllowedRange::positive_to(1e7));
+  method.required({"channel_area", "A_c", "flow area of the main channel"},
+                  &AbutmentVelocityInputs::channel_area, unit::square_foot,
+                  AllowedRange::positive_to(1e7));
   method.required({"left_setback", "", "left abutment from the edge of the main channel"},
-                  &Inputs::left_setback, unit::foot, AllowedRange::between(0, 1e5));
+                  &AbutmentVelocityInputs::left_setback, unit::foot, AllowedRange::between(0, 1e5));
   method.defaulted({"left_discharge", "Q_l", "discharge of the left overbank in the opening"},
-                   &Inputs::left_discharge, unit::cubic_foot_per_second,
+                   &AbutmentVelocityInputs::left_discharge, unit::cubic_foot_per_second,
                    AllowedRange::between(0, 1e8));
   method.defaulted({"left_area", "A_l", "flow area of the left overbank in the opening"},
-                   &Inputs::left_area, unit::square_foot, AllowedRange::between(0, 1e7));
+                   &AbutmentVelocityInputs::left_area, unit::square_foot,
+                   AllowedRange::between(0, 1e7));
   method.required({"right_setback", "", "right abutment from the edge of the main channel"},
-                  &Inputs::right_setback, unit::foot, AllowedRange::between(0, 1e5));
+                  &AbutmentVelocityInputs::right_setback, unit::foot,
+                  AllowedRange::between(0, 1e5));
   method.defaulted({"right_discharge", "Q_r", "discharge of the right overbank in the opening"},
-                   &Inputs::right_discharge, unit::cubic_foot_per_second,
+                   &AbutmentVelocityInputs::right_discharge, unit::cubic_foot_per_second,
                    AllowedRange::between(0, 1e8));
   method.defaulted({"right_area", "A_r", "flow area of the right overbank in the opening"},
-                   &Inputs::right_area, unit::square_foot, AllowedRange::between(0, 1e7));
+                   &AbutmentVelocityInputs::right_area, unit::square_foot,
+                   AllowedRange::between(0, 1e7));
 }
 
-Described build() {
+DescribedAbutmentVelocity build_abutment_velocity() {
   MethodDescription about;
   about.id = "abutment-velocity";
   about.title = "Velocity at a bridge abutment";
@@ -83,14 +88,14 @@ Described build() {
   about.cautions = {"Leave flow over the road out of every discharge.",
                     "The guideline leaves a setback ratio of exactly 5 open; here it counts as a "
                     "near abutment."};
-  Described method(std::move(about), &abutment_velocity);
-  describe_inputs(method);
-  method.output({"left_ratio", "SBR", "setback ratio of the left abutment"}, &Result::left_ratio,
-                unit::number);
-  method.output({"right_ratio", "SBR", "setback ratio of the right abutment"}, &Result::right_ratio,
-                unit::number);
+  DescribedAbutmentVelocity method(std::move(about), &abutment_velocity);
+  describe_abutment_velocity_inputs(method);
+  method.output({"left_ratio", "SBR", "setback ratio of the left abutment"},
+                &AbutmentVelocityResult::left_ratio, unit::number);
+  method.output({"right_ratio", "SBR", "setback ratio of the right abutment"},
+                &AbutmentVelocityResult::right_ratio, unit::number);
   method.output({"velocity", "V", "characteristic average velocity at the abutment"},
-                &Result::velocity, unit::foot_per_second);
+                &AbutmentVelocityResult::velocity, unit::foot_per_second);
   return method;
 }
 
@@ -111,25 +116,25 @@ Expected<AbutmentVelocityResult> abutment_velocity(const AbutmentVelocityInputs&
                    "", at_left ? "/left_discharge" : "/right_discharge",
                    "discharge and area of that overbank"};
   }
-  Result result;
+  AbutmentVelocityResult result;
   result.left_ratio = Dimensionless::number(left.ratio);
   result.right_ratio = Dimensionless::number(right.ratio);
   result.velocity = Velocity::feet_per_second(carried.discharge / carried.area);
   steps.given("y_c", "average depth of the main channel", measure(inputs.channel_depth));
   steps.computed("SBR_l", "setback ratio of the left abutment", "setback/y_c",
-                 measure(result.left_ratio), dg14);
+                 measure(result.left_ratio), dg14_of_abutment_velocity);
   steps.computed("SBR_r", "setback ratio of the right abutment", "setback/y_c",
-                 measure(result.right_ratio), dg14);
+                 measure(result.right_ratio), dg14_of_abutment_velocity);
   steps.given("Q", "discharge that counts",
               measure(Discharge::cubic_feet_per_second(carried.discharge)));
   steps.given("A", "flow area that counts", measure(Area::square_feet(carried.area)));
   steps.computed("V", "characteristic average velocity", carried.formula, measure(result.velocity),
-                 dg14);
+                 dg14_of_abutment_velocity);
   return result;
 }
 
 const Method& abutment_velocity_method() {
-  static const Described method = build();
+  static const DescribedAbutmentVelocity method = build_abutment_velocity();
   return method;
 }
 

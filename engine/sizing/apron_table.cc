@@ -1,12 +1,12 @@
 #include "engine/sizing/apron_table.h"
 
+#include "engine/quantity/rounding.h"
+
 namespace proofstone {
 namespace {
 
 constexpr ApronClass apron_classes[] = {{1, 5, 4, 3.5},  {2, 6, 4, 3.3},  {3, 10, 5, 2.4},
                                         {4, 14, 6, 2.2}, {5, 20, 7, 2.0}, {6, 22, 8, 2.0}};
-/// Absorbs the rounding of unit conversion.
-constexpr double rounding = 1e-9;
 
 }  // namespace
 

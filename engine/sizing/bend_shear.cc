@@ -8,14 +8,14 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs {
+struct BendShearInputs {
   BendBasis width_basis = BendBasis::top_width;
   Length bend_radius;
   Length width;
   Stress straight_shear;
 };
 
-struct Result {
+struct BendShearResult {
   Dimensionless radius_over_width;
   Dimensionless bend_factor;
   Stress shear;
@@ -25,11 +25,12 @@ struct Result {
 /// The upper end of what a later study measured over the curve.
 constexpr double measured_over_curve = 1.5;
 
-const char* const hec15 = "FHWA HEC-15 3rd ed. (2005) eqs. 3.6 and 3.7 (from memory; confirm)";
+const char* const hec15_of_bend_shear =
+    "FHWA HEC-15 3rd ed. (2005) eqs. 3.6 and 3.7 (from memory; confirm)";
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<BendShearResult> compute_bend_shear(const BendShearInputs& inputs, Steps& steps) {
   const double ratio = inputs.bend_radius / inputs.width;
-  Result result;
+  BendShearResult result;
   result.radius_over_width = Dimensionless::number(ratio);
   result.bend_factor = Dimensionless::number(hec15::bend_factor(ratio));
   result.shear = inputs.straight_shear * result.bend_factor.number();
@@ -44,14 +45,14 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   steps.computed(
       "Kb", "bend factor on shear",
       "2.00 up to 2; 2.38 − 0.206·x + 0.0073·x² with x = Rc/" + width + "; 1.05 from 10 on",
-      measure(result.bend_factor), hec15);
+      measure(result.bend_factor), hec15_of_bend_shear);
   steps.computed("τb", "greatest shear in the bend", "Kb·τd", measure(result.shear));
   steps.computed("1.5·τb", "upper end of what was measured over this curve", "1.5·τb",
                  measure(result.shear_upper), "Thornton, Sin, Sclafani & Abt, CSU (2012)");
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<BendShearInputs, BendShearResult> build_bend_shear() {
   MethodDescription about;
   about.id = "bend-shear";
   about.title = "Shear in a bend";
@@ -68,31 +69,32 @@ TypedMethod<Inputs, Result> build() {
       "HEC-22 enters the curve with the bottom width in an example, which gives less shear; the "
       "top "
       "width is the safer choice."};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  method.choice({"width_basis", "", "which width is given"}, &Inputs::width_basis,
+  TypedMethod<BendShearInputs, BendShearResult> method(about, &compute_bend_shear);
+  method.choice({"width_basis", "", "which width is given"}, &BendShearInputs::width_basis,
                 {{BendBasis::top_width, "top", "top width, as HEC-15 has it"},
                  {BendBasis::bottom_width, "bottom", "bottom width, as HEC-22's example has it"}});
-  method.required({"bend_radius", "Rc", "centreline radius of the bend"}, &Inputs::bend_radius,
-                  unit::foot, AllowedRange::positive_to(1e6));
-  method.required({"width", "T", "that width"}, &Inputs::width, unit::foot,
+  method.required({"bend_radius", "Rc", "centreline radius of the bend"},
+                  &BendShearInputs::bend_radius, unit::foot, AllowedRange::positive_to(1e6));
+  method.required({"width", "T", "that width"}, &BendShearInputs::width, unit::foot,
                   AllowedRange::positive_to(1e5));
   method.required({"straight_shear", "τd", "greatest shear in a straight reach, γ·d·S"},
-                  &Inputs::straight_shear, unit::pound_per_square_foot,
+                  &BendShearInputs::straight_shear, unit::pound_per_square_foot,
                   AllowedRange::positive_to(200));
-  method.output({"radius_over_width", "Rc/T", "radius over width"}, &Result::radius_over_width,
+  method.output({"radius_over_width", "Rc/T", "radius over width"},
+                &BendShearResult::radius_over_width, unit::number);
+  method.output({"bend_factor", "Kb", "bend factor on shear"}, &BendShearResult::bend_factor,
                 unit::number);
-  method.output({"bend_factor", "Kb", "bend factor on shear"}, &Result::bend_factor, unit::number);
-  method.output({"shear", "τb", "greatest shear in the bend"}, &Result::shear,
+  method.output({"shear", "τb", "greatest shear in the bend"}, &BendShearResult::shear,
                 unit::pound_per_square_foot);
   method.output({"shear_upper", "1.5·τb", "half as much again, the upper end of measurements"},
-                &Result::shear_upper, unit::pound_per_square_foot);
+                &BendShearResult::shear_upper, unit::pound_per_square_foot);
   return method;
 }
 
 }  // namespace
 
 const Method& bend_shear_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BendShearInputs, BendShearResult> method = build_bend_shear();
   return method;
 }
 

@@ -10,7 +10,7 @@ namespace proofstone {
 
 namespace {
 
-struct Inputs {
+struct BendVelocityInputs {
   ChannelForm channel_form = ChannelForm::natural;
   Length bend_radius;
   Length top_width;
@@ -18,15 +18,15 @@ struct Inputs {
   Length distance_below;
 };
 
-struct Result {
+struct BendVelocityResult {
   Dimensionless ratio_in_bend;
   Dimensionless ratio;
   Velocity velocity;
   Length ends;
 };
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
-  Result result;
+Expected<BendVelocityResult> compute_bend_velocity(const BendVelocityInputs& inputs, Steps& steps) {
+  BendVelocityResult result;
   result.ratio_in_bend =
       bend_velocity_ratio(inputs.channel_form, inputs.bend_radius, inputs.top_width);
   result.ratio = bend_ratio_below(result.ratio_in_bend, inputs.distance_below, inputs.top_width);
@@ -47,7 +47,7 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<BendVelocityInputs, BendVelocityResult> build_bend_velocity() {
   MethodDescription about;
   about.id = "bend-velocity";
   about.title = "Velocity at the outer bank of a bend";
@@ -60,31 +60,33 @@ TypedMethod<Inputs, Result> build() {
       "The trapezoidal fit leaves the bend angle and the aspect ratio of the plate out and lies on "
       "the upper side of the manual's own example by about 9 %.",
       "The bend velocity rises quickly where R/W is below about 3."};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  method.choice({"channel_form", "", "form of the channel"}, &Inputs::channel_form,
+  TypedMethod<BendVelocityInputs, BendVelocityResult> method(about, &compute_bend_velocity);
+  method.choice({"channel_form", "", "form of the channel"}, &BendVelocityInputs::channel_form,
                 channel_form_options());
-  method.required({"bend_radius", "R", "centreline radius of the bend"}, &Inputs::bend_radius,
-                  unit::foot, AllowedRange::positive_to(1e6));
-  method.required({"top_width", "W", "water-surface width of the main channel"}, &Inputs::top_width,
-                  unit::foot, AllowedRange::positive_to(1e5));
+  method.required({"bend_radius", "R", "centreline radius of the bend"},
+                  &BendVelocityInputs::bend_radius, unit::foot, AllowedRange::positive_to(1e6));
+  method.required({"top_width", "W", "water-surface width of the main channel"},
+                  &BendVelocityInputs::top_width, unit::foot, AllowedRange::positive_to(1e5));
   method.required({"average_velocity", "V_avg", "mean velocity of the main channel above the bend"},
-                  &Inputs::average_velocity, unit::foot_per_second, AllowedRange::positive_to(60));
+                  &BendVelocityInputs::average_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60));
   method.defaulted({"distance_below", "x", "distance below the downstream tangent point"},
-                   &Inputs::distance_below, unit::foot, AllowedRange::between(0, 1e6));
-  method.output({"ratio_in_bend", "r₀", "velocity ratio in the bend"}, &Result::ratio_in_bend,
+                   &BendVelocityInputs::distance_below, unit::foot, AllowedRange::between(0, 1e6));
+  method.output({"ratio_in_bend", "r₀", "velocity ratio in the bend"},
+                &BendVelocityResult::ratio_in_bend, unit::number);
+  method.output({"ratio", "r", "velocity ratio at the place"}, &BendVelocityResult::ratio,
                 unit::number);
-  method.output({"ratio", "r", "velocity ratio at the place"}, &Result::ratio, unit::number);
-  method.output({"velocity", "V_SS", "velocity at the outer bank"}, &Result::velocity,
+  method.output({"velocity", "V_SS", "velocity at the outer bank"}, &BendVelocityResult::velocity,
                 unit::foot_per_second);
   method.output({"ends", "x₁", "distance below the bend at which the ratio is 1 again"},
-                &Result::ends, unit::foot);
+                &BendVelocityResult::ends, unit::foot);
   return method;
 }
 
 }  // namespace
 
 const Method& bend_velocity_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BendVelocityInputs, BendVelocityResult> method = build_bend_velocity();
   return method;
 }
 

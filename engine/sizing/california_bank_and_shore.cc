@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "engine/hydraulics/water_weight.h"
 #include "engine/rock/size_and_mass.h"
 #include "engine/sizing/typed_sizing_method.h"
 
@@ -9,11 +10,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = CaliforniaBankAndShoreInputs;
-using Result = CaliforniaBankAndShoreResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedCaliforniaBankAndShore =
+    TypedSizingMethod<CaliforniaBankAndShoreInputs, CaliforniaBankAndShoreResult>;
 
-constexpr double gamma_w = 62.4;  // lb/ft³
 constexpr double random_placing_degrees = 70;
 
 const char* const cabs = "FHWA-CA-TL-95-10 (2000) (from memory; confirm)";
@@ -30,11 +29,12 @@ double velocity_ratio(FaceAttack attack) {
   return 1.33;
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<CaliforniaBankAndShoreInputs, NotApplicable> california_bank_and_shore_from_zone(
+    const ZoneSetting& zone) {
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{"The method is for banks along a channel, not just below structures."};
   }
-  Inputs in;
+  CaliforniaBankAndShoreInputs in;
   in.velocity = zone.average_velocity;
   in.attack = zone.bend_side == BendSide::outside ? FaceAttack::impinging : FaceAttack::parallel;
   in.face_angle = zone.bank_angle;
@@ -42,7 +42,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_california_bank_and_shore() {
   MethodDescription about;
   about.id = "california-bank-and-shore";
   about.title = "California bank and shore method";
@@ -61,29 +61,35 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &california_bank_and_shore, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.diameter}; },
-                   {ZonePlace::bank});
+DescribedCaliforniaBankAndShore build_california_bank_and_shore() {
+  DescribedCaliforniaBankAndShore method(
+      describe_california_bank_and_shore(), &california_bank_and_shore,
+      &california_bank_and_shore_from_zone,
+      [](const CaliforniaBankAndShoreResult& result) { return RequiredSize{50, result.diameter}; },
+      {ZonePlace::bank});
   method.required({"velocity", "V_avg", "average velocity of the channel, or that at the face"},
-                  &Inputs::velocity, unit::foot_per_second, AllowedRange::positive_to(60));
+                  &CaliforniaBankAndShoreInputs::velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60));
   method.choice(
-      {"attack", "", "how the water runs at the face"}, &Inputs::attack,
+      {"attack", "", "how the water runs at the face"}, &CaliforniaBankAndShoreInputs::attack,
       {{FaceAttack::parallel, "parallel", "along the face: 0.67 × average"},
        {FaceAttack::impinging, "impinging", "at the face, as outside of a bend: 1.33 × average"},
        {FaceAttack::as_given, "as-given", "the velocity given is that at the face"}});
-  method.required({"face_angle", "a", "face angle from horizontal"}, &Inputs::face_angle,
-                  unit::degree, AllowedRange::between(0, 90));
+  method.required({"face_angle", "a", "face angle from horizontal"},
+                  &CaliforniaBankAndShoreInputs::face_angle, unit::degree,
+                  AllowedRange::between(0, 90));
   method.defaulted({"specific_gravity", "Sg", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.output({"face_velocity", "V", "velocity at the face"}, &Result::face_velocity,
-                unit::foot_per_second);
-  method.output({"mass", "W", "least mass of the stones of the outer layer"}, &Result::mass,
-                unit::pound);
-  method.output({"diameter", "D", "sphere of that mass"}, &Result::diameter, unit::foot,
-                LengthUse::rock);
-  method.limit({"Face not steeper than 1V:1.5H", cabs},
-               [](const Inputs& in) { return std::tan(in.face_angle.radians()) < 1 / 1.5 + 1e-9; });
+                   &CaliforniaBankAndShoreInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
+  method.output({"face_velocity", "V", "velocity at the face"},
+                &CaliforniaBankAndShoreResult::face_velocity, unit::foot_per_second);
+  method.output({"mass", "W", "least mass of the stones of the outer layer"},
+                &CaliforniaBankAndShoreResult::mass, unit::pound);
+  method.output({"diameter", "D", "sphere of that mass"}, &CaliforniaBankAndShoreResult::diameter,
+                unit::foot, LengthUse::rock);
+  method.limit({"Face not steeper than 1V:1.5H", cabs}, [](const CaliforniaBankAndShoreInputs& in) {
+    return std::tan(in.face_angle.radians()) < 1 / 1.5 + 1e-9;
+  });
   method.for_comparison_until_chosen(
       {"attack"},
       "whether the water runs at the face or along it, which decides by the sixth power of twice "
@@ -109,7 +115,7 @@ Expected<CaliforniaBankAndShoreResult> california_bank_and_shore(
       0.00002 * std::pow(V, 6) * Sg / (std::pow(Sg - 1, 3) * std::pow(std::sin(slack), 3));
   const Density rock = Density::pounds_mass_per_cubic_foot(Sg * gamma_w);
 
-  Result result;
+  CaliforniaBankAndShoreResult result;
   result.face_velocity = Velocity::feet_per_second(V);
   result.mass = Mass::pounds(W);
   result.diameter = stone_size(result.mass, SizeMeaning::sphere, rock);
@@ -125,7 +131,7 @@ Expected<CaliforniaBankAndShoreResult> california_bank_and_shore(
 }
 
 const SizingMethod& california_bank_and_shore_method() {
-  static const Described method = build();
+  static const DescribedCaliforniaBankAndShore method = build_california_bank_and_shore();
   return method;
 }
 

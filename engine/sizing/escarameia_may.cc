@@ -9,18 +9,16 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = EscarameiaMayInputs;
-using Result = EscarameiaMayResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedEscarameiaMay = TypedSizingMethod<EscarameiaMayInputs, EscarameiaMayResult>;
 
-constexpr double g = standard_gravity.meters_per_second_squared();
 /// Above this turbulence the velocity near the bed must be given.
 constexpr double highest_r_with_average = 0.30;
 
-const char* const rock_manual = "CIRIA C683 (2007) eq. 5.223 (from memory; confirm)";
+const char* const rock_manual_of_escarameia_may =
+    "CIRIA C683 (2007) eq. 5.223 (from memory; confirm)";
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<EscarameiaMayInputs, NotApplicable> escarameia_may_from_zone(const ZoneSetting& zone) {
+  EscarameiaMayInputs in;
   in.specific_gravity = zone.rock.specific_gravity;
   in.average_velocity = zone.average_velocity;
   if (zone.place == ZonePlace::bank) in.bank_angle = zone.bank_angle;
@@ -32,7 +30,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_escarameia_may() {
   MethodDescription about;
   about.id = "escarameia-may";
   about.title = "Escarameia and May's formula";
@@ -52,46 +50,52 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &escarameia_may, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; });
+DescribedEscarameiaMay build_escarameia_may() {
+  DescribedEscarameiaMay method(
+      describe_escarameia_may(), &escarameia_may, &escarameia_may_from_zone,
+      [](const EscarameiaMayResult& result) { return RequiredSize{50, result.d50}; });
   method.without_steps(&escarameia_may);
   method.defaulted({"turbulence_intensity", "r", "turbulence intensity at 10 % of the depth"},
-                   &Inputs::turbulence_intensity, unit::number, AllowedRange::between(0, 1));
+                   &EscarameiaMayInputs::turbulence_intensity, unit::number,
+                   AllowedRange::between(0, 1));
   method.optional({"bottom_velocity", "ub", "velocity at 10 % of the depth above the bed"},
-                  &Inputs::bottom_velocity, unit::meter_per_second, AllowedRange::positive_to(20),
+                  &EscarameiaMayInputs::bottom_velocity, unit::meter_per_second,
+                  AllowedRange::positive_to(20),
                   "from the average velocity, where r is at most 0.30");
-  method.optional({"average_velocity", "U", "depth-averaged velocity"}, &Inputs::average_velocity,
-                  unit::meter_per_second, AllowedRange::positive_to(20),
-                  "only needed without bottom_velocity");
+  method.optional({"average_velocity", "U", "depth-averaged velocity"},
+                  &EscarameiaMayInputs::average_velocity, unit::meter_per_second,
+                  AllowedRange::positive_to(20), "only needed without bottom_velocity");
   method.defaulted({"specific_gravity", "Δ+1", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.choice({"armour", "cT", "what resists"}, &Inputs::armour,
+                   &EscarameiaMayInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
+  method.choice({"armour", "cT", "what resists"}, &EscarameiaMayInputs::armour,
                 {{ArmourKind::rock, "rock", "loose rock: 12.3·r − 0.20"},
                  {ArmourKind::gabion, "gabion", "gabion mattress: 12.3·r − 1.65"}});
   method.defaulted({"bank_angle", "α", "bank angle from horizontal, for its limit"},
-                   &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
-  method.output({"coefficient", "cT", "turbulence coefficient"}, &Result::coefficient,
+                   &EscarameiaMayInputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
+  method.output({"coefficient", "cT", "turbulence coefficient"}, &EscarameiaMayResult::coefficient,
                 unit::number);
-  method.output({"bottom_velocity", "ub", "velocity near the bed"}, &Result::bottom_velocity,
-                unit::meter_per_second);
-  method.output({"dn50", "Dn50", "required size, side of a cube of the median mass"}, &Result::dn50,
+  method.output({"bottom_velocity", "ub", "velocity near the bed"},
+                &EscarameiaMayResult::bottom_velocity, unit::meter_per_second);
+  method.output({"dn50", "Dn50", "required size, side of a cube of the median mass"},
+                &EscarameiaMayResult::dn50, unit::meter, LengthUse::rock);
+  method.output({"d50", "D50", "required median size by sieve"}, &EscarameiaMayResult::d50,
                 unit::meter, LengthUse::rock);
-  method.output({"d50", "D50", "required median size by sieve"}, &Result::d50, unit::meter,
-                LengthUse::rock);
-  method.limit({"Slope of 1V:2H or flatter", rock_manual},
-               [](const Inputs& in) { return std::tan(in.bank_angle.radians()) < 0.5 + 1e-9; });
-  method.limit({"Turbulence intensity at least 0.05, under gabions 0.15", rock_manual},
-               [](const Inputs& in) {
-                 const double least = in.armour == ArmourKind::rock ? 0.05 : 0.15;
-                 return in.turbulence_intensity.number() > least - 1e-9;
-               });
   method.limit(
-      {"Velocity near the bed given, or turbulence intensity from 0.12 to 0.20", rock_manual},
-      [](const Inputs& in) {
-        const double r = in.turbulence_intensity.number();
-        return in.bottom_velocity.has_value() || (r > 0.12 - 1e-9 && r < 0.20 + 1e-9);
+      {"Slope of 1V:2H or flatter", rock_manual_of_escarameia_may},
+      [](const EscarameiaMayInputs& in) { return std::tan(in.bank_angle.radians()) < 0.5 + 1e-9; });
+  method.limit(
+      {"Turbulence intensity at least 0.05, under gabions 0.15", rock_manual_of_escarameia_may},
+      [](const EscarameiaMayInputs& in) {
+        const double least = in.armour == ArmourKind::rock ? 0.05 : 0.15;
+        return in.turbulence_intensity.number() > least - 1e-9;
       });
+  method.limit({"Velocity near the bed given, or turbulence intensity from 0.12 to 0.20",
+                rock_manual_of_escarameia_may},
+               [](const EscarameiaMayInputs& in) {
+                 const double r = in.turbulence_intensity.number();
+                 return in.bottom_velocity.has_value() || (r > 0.12 - 1e-9 && r < 0.20 + 1e-9);
+               });
   method.for_comparison_until_chosen(
       {"turbulence_intensity"},
       "the turbulence intensity is not known of the zone; the table's value for its place stands "
@@ -100,7 +104,7 @@ Described build() {
   return method;
 }
 
-Expected<Velocity> velocity_near_bed(const Inputs& in) {
+Expected<Velocity> velocity_near_bed(const EscarameiaMayInputs& in) {
   if (in.bottom_velocity) return *in.bottom_velocity;
   const double r = in.turbulence_intensity.number();
   if (!in.average_velocity || r > highest_r_with_average) {
@@ -112,23 +116,23 @@ Expected<Velocity> velocity_near_bed(const Inputs& in) {
   return (1.04 - 1.48 * r) * *in.average_velocity;
 }
 
-void explain(const Inputs& in, const Result& result, Steps& steps) {
+void explain(const EscarameiaMayInputs& in, const EscarameiaMayResult& result, Steps& steps) {
   steps.given("r", "turbulence intensity", measure(in.turbulence_intensity));
   const char* const meaning = "velocity at 10 % of the depth above the bed";
   if (!in.bottom_velocity && in.average_velocity) {
     steps.given("U", "depth-averaged velocity", measure(*in.average_velocity));
     steps.computed("ub", meaning, "(1.04 − 1.48·r)·U", measure(result.bottom_velocity),
-                   rock_manual);
+                   rock_manual_of_escarameia_may);
   } else {
     steps.given("ub", meaning, measure(result.bottom_velocity));
   }
   const bool rock = in.armour == ArmourKind::rock;
   steps.computed("cT", "turbulence coefficient", rock ? "12.3·r − 0.20" : "12.3·r − 1.65",
-                 measure(result.coefficient), rock_manual);
+                 measure(result.coefficient), rock_manual_of_escarameia_may);
   steps.given("Δ", "specific gravity of the rock less 1",
               measure(in.specific_gravity.number() - 1));
   steps.computed_rock("Dn50", "required size, side of a cube of the median mass",
-                      "cT·ub²/(2gΔ), g = 9.80665 m/s²", result.dn50, rock_manual);
+                      "cT·ub²/(2gΔ), g = 9.80665 m/s²", result.dn50, rock_manual_of_escarameia_may);
   steps.computed_rock("D50", "median size by sieve", "Dn50/0.84", result.d50,
                       nominal_over_sieve_source);
 }
@@ -147,9 +151,9 @@ Expected<EscarameiaMayResult> escarameia_may(const EscarameiaMayInputs& inputs) 
   }
   const double ub = near_bed->meters_per_second();
   const double delta = inputs.specific_gravity.number() - 1;
-  const double Dn50 = cT * ub * ub / (2 * g * delta);
+  const double Dn50 = cT * ub * ub / (2 * g_si * delta);
 
-  Result result;
+  EscarameiaMayResult result;
   result.coefficient = Dimensionless::number(cT);
   result.bottom_velocity = *near_bed;
   result.dn50 = Length::meters(Dn50);
@@ -164,7 +168,7 @@ Expected<EscarameiaMayResult> escarameia_may(const EscarameiaMayInputs& inputs, 
 }
 
 const SizingMethod& escarameia_may_method() {
-  static const Described method = build();
+  static const DescribedEscarameiaMay method = build_escarameia_may();
   return method;
 }
 

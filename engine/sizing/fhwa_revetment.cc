@@ -7,15 +7,13 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = FhwaRevetmentInputs;
-using Result = FhwaRevetmentResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedFhwaRevetment = TypedSizingMethod<FhwaRevetmentInputs, FhwaRevetmentResult>;
 
 const char* const dg4 = "FHWA HEC-23 Vol. 2 (2009) DG4 (from memory; confirm)";
 
 /// The guideline takes over the manual's equation; its own choices are the fitted side-slope curve
 /// and the constant ratio of d50 to d30.
-UsaceBankAndBedInputs as_usace(const Inputs& in) {
+UsaceBankAndBedInputs as_usace(const FhwaRevetmentInputs& in) {
   UsaceBankAndBedInputs usace;
   static_cast<BankAndBedFlow&>(usace) = in;
   usace.side_slope_factor = SideSlopeFactor::published_curve;
@@ -23,18 +21,18 @@ UsaceBankAndBedInputs as_usace(const Inputs& in) {
   return usace;
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<FhwaRevetmentInputs, NotApplicable> fhwa_revetment_from_zone(const ZoneSetting& zone) {
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{
         "The guideline is for revetments in ordinary flow, not for rock just below stilling "
         "basins, drops or gates."};
   }
-  Inputs in;
+  FhwaRevetmentInputs in;
   take_bank_and_bed_flow(zone, in);
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_fhwa_revetment() {
   MethodDescription about;
   about.id = "fhwa-revetment";
   about.title = "FHWA revetment guideline";
@@ -57,23 +55,25 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &fhwa_revetment, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; });
+DescribedFhwaRevetment build_fhwa_revetment() {
+  DescribedFhwaRevetment method(
+      describe_fhwa_revetment(), &fhwa_revetment, &fhwa_revetment_from_zone,
+      [](const FhwaRevetmentResult& result) { return RequiredSize{50, result.d50}; });
   method.without_steps(&fhwa_revetment);
   describe_bank_and_bed_flow(method);
   method.output({"design_velocity", "V_des", "velocity that attacks the rock"},
-                &Result::design_velocity, unit::foot_per_second);
-  method.output({"k1", "K1", "side-slope factor"}, &Result::k1, unit::number);
-  method.output({"d30", "d30", "size of which 30 % is smaller"}, &Result::d30, unit::foot,
+                &FhwaRevetmentResult::design_velocity, unit::foot_per_second);
+  method.output({"k1", "K1", "side-slope factor"}, &FhwaRevetmentResult::k1, unit::number);
+  method.output({"d30", "d30", "size of which 30 % is smaller"}, &FhwaRevetmentResult::d30,
+                unit::foot, LengthUse::rock);
+  method.output({"d50", "d50", "required median size"}, &FhwaRevetmentResult::d50, unit::foot,
                 LengthUse::rock);
-  method.output({"d50", "d50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
   method.output({"upstream_extent", "L_u", "length to protect above the bend, at least"},
-                &Result::upstream_extent, unit::foot);
+                &FhwaRevetmentResult::upstream_extent, unit::foot);
   method.output({"downstream_extent", "L_d", "length to protect below the bend, at least"},
-                &Result::downstream_extent, unit::foot);
+                &FhwaRevetmentResult::downstream_extent, unit::foot);
   method.limit({"Safety factor above 1.0", dg4},
-               [](const Inputs& in) { return in.safety_factor.number() > 1; });
+               [](const FhwaRevetmentInputs& in) { return in.safety_factor.number() > 1; });
   return method;
 }
 
@@ -86,7 +86,7 @@ Expected<FhwaRevetmentResult> fhwa_revetment(const FhwaRevetmentInputs& inputs) 
   }
   const auto sized = usace_bank_and_bed(as_usace(inputs));
   if (!sized) return sized.problems();
-  Result result;
+  FhwaRevetmentResult result;
   result.design_velocity = sized->v_ss;
   result.k1 = sized->k1;
   result.d30 = sized->d30;
@@ -110,7 +110,7 @@ Expected<FhwaRevetmentResult> fhwa_revetment(const FhwaRevetmentInputs& inputs, 
 }
 
 const SizingMethod& fhwa_revetment_method() {
-  static const Described method = build();
+  static const DescribedFhwaRevetment method = build_fhwa_revetment();
   return method;
 }
 

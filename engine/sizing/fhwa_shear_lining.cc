@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/hydraulics/water_weight.h"
 #include "engine/sizing/hec15_curves.h"
 #include "engine/sizing/shear_lining_place.h"
 
@@ -10,21 +11,17 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = FhwaShearLiningInputs;
-using Result = FhwaShearLiningResult;
 using Place = ShearLiningPlace;
-
-constexpr double water_unit_weight = 62.4;  // lb/ft³
 
 const char* const hec15_mark = "FHWA HEC-15 3rd ed. (2005) ch. 3 (from memory; confirm)";
 const char* const hec15_rock = "FHWA HEC-15 3rd ed. (2005) ch. 6 (from memory; confirm)";
 
 /// The width that Rc is measured by.
-const std::optional<Length>& bend_width(const Inputs& in) {
+const std::optional<Length>& bend_width(const FhwaShearLiningInputs& in) {
   return in.bend_basis == BendBasis::top_width ? in.top_width : in.bottom_width;
 }
 
-Expected<double> bend(const Inputs& in) {
+Expected<double> bend(const FhwaShearLiningInputs& in) {
   if (!in.bend_radius) return 1.0;
   const auto& width = bend_width(in);
   if (!width) {
@@ -35,7 +32,7 @@ Expected<double> bend(const Inputs& in) {
   return hec15::bend_factor(*in.bend_radius / *width);
 }
 
-void explain_bend(const Inputs& in, double kb, Steps& steps) {
+void explain_bend(const FhwaShearLiningInputs& in, double kb, Steps& steps) {
   if (!in.bend_radius) {
     steps.given("Kb", "bend factor on shear", measure(kb), "straight reach");
     return;
@@ -59,7 +56,7 @@ Problem too_steep() {
           "", "/bank_angle", "a bank flatter than angle_of_repose"};
 }
 
-Expected<Place> place_of(const Inputs& in) {
+Expected<Place> place_of(const FhwaShearLiningInputs& in) {
   Place place;
   place.depth = in.depth.feet();
   place.slope = in.slope.ratio();
@@ -77,7 +74,7 @@ Expected<Place> place_of(const Inputs& in) {
   return place;
 }
 
-void explain_place(const Inputs& in, const Place& place, Steps& steps) {
+void explain_place(const FhwaShearLiningInputs& in, const Place& place, Steps& steps) {
   steps.given("d", "greatest depth", measure(in.depth));
   steps.given("S", "slope", measure(in.slope));
   explain_bend(in, place.kb, steps);
@@ -91,7 +88,7 @@ void explain_place(const Inputs& in, const Place& place, Steps& steps) {
                  "√(1 − sin²θ/sin²φ)", measure(place.k2), hec15_rock);
 }
 
-void explain_shear(const Place& place, const Result& result, Steps& steps) {
+void explain_shear(const Place& place, const FhwaShearLiningResult& result, Steps& steps) {
   steps.computed("τb", "greatest shear on the bottom", "Kb·γ·d·S, γ = 62.4 lb/ft³",
                  measure(result.shear_bottom), "FHWA HEC-22 3rd ed. (2009) sec. 5; HEC-15 eq. 3.1");
   if (place.on_bank()) {
@@ -107,7 +104,7 @@ const char* form_of(const Place& place) {
          "SF·Kb·d·S·Δ/[F*·(SG−1)]";
 }
 
-void explain_sizes(const Place& place, const Result& result, Steps& steps) {
+void explain_sizes(const Place& place, const FhwaShearLiningResult& result, Steps& steps) {
   steps.computed_rock("D50,bottom", "size for the bottom", "smallest D50 ≥ SF·Kb·d·S/[F*·(SG−1)]",
                       result.d50_bottom, hec15_rock);
   if (place.on_bank()) {
@@ -122,21 +119,21 @@ void explain_sizes(const Place& place, const Result& result, Steps& steps) {
 }
 
 /// What the procedure says at one size: Reynolds number, F*, SF, Δ.
-void look_at(const Place& place, double d50, Result& result) {
+void look_at(const Place& place, double d50, FhwaShearLiningResult& result) {
   const double reynolds = place.particle_reynolds(d50);
   const auto at = hec15::shields(reynolds);
   result.particle_reynolds = Dimensionless::number(reynolds);
   result.shields = Dimensionless::number(at.f_star);
   result.safety_factor = Dimensionless::number(at.safety_factor);
-  result.shear_permissible = Stress::pounds_per_square_foot(
-      at.f_star * (place.specific_gravity - 1) * water_unit_weight * d50);
+  result.shear_permissible =
+      Stress::pounds_per_square_foot(at.f_star * (place.specific_gravity - 1) * gamma_w * d50);
   double delta = place.uses_steep() ? steep_factor_at(place, d50) : 1;
   // Where no balance exists the requirement is without bound; a finding can carry no infinity.
   if (!std::isfinite(delta)) delta = 0;
   result.steep_factor = Dimensionless::number(delta);
 }
 
-void explain_look(const Place& place, const Result& result, Steps& steps) {
+void explain_look(const Place& place, const FhwaShearLiningResult& result, Steps& steps) {
   steps.computed("Re", "particle Reynolds number at this size",
                  "√(g·d·S)·D50/ν, ν = 1.217e-5 ft²/s", measure(result.particle_reynolds),
                  hec15_rock);
@@ -174,12 +171,12 @@ Place bottom_beside(Place place) {
   return place;
 }
 
-Expected<Result> at_place(const Inputs& inputs, const Place& place) {
-  Result result;
+Expected<FhwaShearLiningResult> at_place(const FhwaShearLiningInputs& inputs, const Place& place) {
+  FhwaShearLiningResult result;
   result.bend_factor = Dimensionless::number(place.kb);
   result.side_shear = Dimensionless::number(place.k1);
   result.side_stability = Dimensionless::number(place.k2);
-  const double tau = place.kb * water_unit_weight * place.depth * place.slope;
+  const double tau = place.kb * gamma_w * place.depth * place.slope;
   result.shear_bottom = Stress::pounds_per_square_foot(tau);
   result.shear_side = Stress::pounds_per_square_foot(place.k1 * tau);
   const auto bottom = size_here(bottom_beside(place));

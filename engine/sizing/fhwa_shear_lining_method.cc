@@ -6,17 +6,16 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = FhwaShearLiningInputs;
-using Result = FhwaShearLiningResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedFhwaShearLining = TypedSizingMethod<FhwaShearLiningInputs, FhwaShearLiningResult>;
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<FhwaShearLiningInputs, NotApplicable> fhwa_shear_lining_from_zone(
+    const ZoneSetting& zone) {
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{
         "The shear of this procedure is that of even flow down a channel; it does not hold just "
         "below stilling basins, drops or gates."};
   }
-  Inputs in;
+  FhwaShearLiningInputs in;
   const bool bank = zone.place == ZonePlace::bank;
   in.depth = bank ? zone.toe_depth : zone.local_depth;
   in.slope = zone.energy_slope;
@@ -28,7 +27,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_fhwa_shear_lining() {
   MethodDescription about;
   about.id = "fhwa-shear-lining";
   about.title = "FHWA shear-based rock lining";
@@ -58,84 +57,93 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
-  method.required({"depth", "d", "greatest depth of the water beside the rock"}, &Inputs::depth,
-                  unit::foot, AllowedRange::positive_to(300));
-  method.required({"slope", "S", "slope of the channel or of the energy line"}, &Inputs::slope,
-                  unit::rise_per_run, AllowedRange::positive_to(1));
+void describe_fhwa_shear_lining_inputs(DescribedFhwaShearLining& method) {
+  method.required({"depth", "d", "greatest depth of the water beside the rock"},
+                  &FhwaShearLiningInputs::depth, unit::foot, AllowedRange::positive_to(300));
+  method.required({"slope", "S", "slope of the channel or of the energy line"},
+                  &FhwaShearLiningInputs::slope, unit::rise_per_run, AllowedRange::positive_to(1));
   method.required({"bank_angle", "θ", "side slope from horizontal; 0° on a bed"},
-                  &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
-  method.optional({"bend_radius", "Rc", "centreline radius of the bend"}, &Inputs::bend_radius,
-                  unit::foot, AllowedRange::positive_to(1e6), "straight reach");
-  method.optional({"top_width", "T", "water-surface width"}, &Inputs::top_width, unit::foot,
-                  AllowedRange::positive_to(1e5), "only needed in a bend");
-  method.optional({"bottom_width", "B", "bottom width"}, &Inputs::bottom_width, unit::foot,
-                  AllowedRange::positive_to(1e5), "only needed in a bend read by Rc/B");
-  method.choice({"bend_basis", "", "what the bend radius is divided by"}, &Inputs::bend_basis,
+                  &FhwaShearLiningInputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
+  method.optional({"bend_radius", "Rc", "centreline radius of the bend"},
+                  &FhwaShearLiningInputs::bend_radius, unit::foot, AllowedRange::positive_to(1e6),
+                  "straight reach");
+  method.optional({"top_width", "T", "water-surface width"}, &FhwaShearLiningInputs::top_width,
+                  unit::foot, AllowedRange::positive_to(1e5), "only needed in a bend");
+  method.optional({"bottom_width", "B", "bottom width"}, &FhwaShearLiningInputs::bottom_width,
+                  unit::foot, AllowedRange::positive_to(1e5), "only needed in a bend read by Rc/B");
+  method.choice({"bend_basis", "", "what the bend radius is divided by"},
+                &FhwaShearLiningInputs::bend_basis,
                 {{BendBasis::top_width, "top-width", "Rc/T, HEC-15 3rd ed.; the safe side"},
                  {BendBasis::bottom_width, "bottom-width", "Rc/B, as HEC-22 enters the curve"}});
   method.defaulted({"specific_gravity", "SG", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &FhwaShearLiningInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
   method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock"},
-                   &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
-  method.optional({"trial_size", "D50", "a size to try"}, &Inputs::trial_size, unit::foot,
-                  AllowedRange::positive_to(30), "the size found for this place", LengthUse::rock);
+                   &FhwaShearLiningInputs::angle_of_repose, unit::degree,
+                   AllowedRange::between(20, 60));
+  method.optional({"trial_size", "D50", "a size to try"}, &FhwaShearLiningInputs::trial_size,
+                  unit::foot, AllowedRange::positive_to(30), "the size found for this place",
+                  LengthUse::rock);
 }
 
-void describe_outputs(Described& method) {
-  method.output({"shear_bottom", "τb", "greatest shear on the bottom"}, &Result::shear_bottom,
-                unit::pound_per_square_foot);
-  method.output({"shear_side", "τs", "greatest shear on the side"}, &Result::shear_side,
-                unit::pound_per_square_foot);
+void describe_fhwa_shear_lining_outputs(DescribedFhwaShearLining& method) {
+  method.output({"shear_bottom", "τb", "greatest shear on the bottom"},
+                &FhwaShearLiningResult::shear_bottom, unit::pound_per_square_foot);
+  method.output({"shear_side", "τs", "greatest shear on the side"},
+                &FhwaShearLiningResult::shear_side, unit::pound_per_square_foot);
   method.output({"shear_permissible", "τp", "permissible shear at the size tried"},
-                &Result::shear_permissible, unit::pound_per_square_foot);
-  method.output({"bend_factor", "Kb", "bend factor on shear"}, &Result::bend_factor, unit::number);
-  method.output({"side_shear", "K1", "side shear over bottom shear"}, &Result::side_shear,
+                &FhwaShearLiningResult::shear_permissible, unit::pound_per_square_foot);
+  method.output({"bend_factor", "Kb", "bend factor on shear"}, &FhwaShearLiningResult::bend_factor,
                 unit::number);
+  method.output({"side_shear", "K1", "side shear over bottom shear"},
+                &FhwaShearLiningResult::side_shear, unit::number);
   method.output({"side_stability", "K2", "stability on the side over that on the bottom"},
-                &Result::side_stability, unit::number);
+                &FhwaShearLiningResult::side_stability, unit::number);
   method.output({"particle_reynolds", "Re", "particle Reynolds number at the size tried"},
-                &Result::particle_reynolds, unit::number);
-  method.output({"shields", "F*", "Shields parameter at the size tried"}, &Result::shields,
-                unit::number);
-  method.output({"safety_factor", "SF", "safety factor at the size tried"}, &Result::safety_factor,
-                unit::number);
+                &FhwaShearLiningResult::particle_reynolds, unit::number);
+  method.output({"shields", "F*", "Shields parameter at the size tried"},
+                &FhwaShearLiningResult::shields, unit::number);
+  method.output({"safety_factor", "SF", "safety factor at the size tried"},
+                &FhwaShearLiningResult::safety_factor, unit::number);
   method.output({"steep_factor", "Δ",
                  "steep-slope factor at the size tried; 0 where no balance "
                  "exists"},
-                &Result::steep_factor, unit::number);
+                &FhwaShearLiningResult::steep_factor, unit::number);
   method.output({"required_at_trial", "D50", "size asked for at the size tried"},
-                &Result::required_at_trial, unit::foot, LengthUse::rock);
-  method.output({"d50_bottom", "D50", "size for the bottom"}, &Result::d50_bottom, unit::foot,
+                &FhwaShearLiningResult::required_at_trial, unit::foot, LengthUse::rock);
+  method.output({"d50_bottom", "D50", "size for the bottom"}, &FhwaShearLiningResult::d50_bottom,
+                unit::foot, LengthUse::rock);
+  method.output({"d50_side", "D50", "size for the side"}, &FhwaShearLiningResult::d50_side,
+                unit::foot, LengthUse::rock);
+  method.output({"d50", "D50", "size for this place"}, &FhwaShearLiningResult::d50, unit::foot,
                 LengthUse::rock);
-  method.output({"d50_side", "D50", "size for the side"}, &Result::d50_side, unit::foot,
-                LengthUse::rock);
-  method.output({"d50", "D50", "size for this place"}, &Result::d50, unit::foot, LengthUse::rock);
 }
 
-void describe_limits(Described& method) {
-  method.limit(
-      {"Rock from 15 to 550 mm (0.6 to 22 in)", "FHWA HEC-15 3rd ed. ch. 6"}, [](const Inputs& in) {
-        const auto result = fhwa_shear_lining(in);
-        return result && result->d50.millimeters() >= 15 && result->d50.millimeters() <= 550;
-      });
+void describe_limits(DescribedFhwaShearLining& method) {
+  method.limit({"Rock from 15 to 550 mm (0.6 to 22 in)", "FHWA HEC-15 3rd ed. ch. 6"},
+               [](const FhwaShearLiningInputs& in) {
+                 const auto result = fhwa_shear_lining(in);
+                 return result && result->d50.millimeters() >= 15 &&
+                        result->d50.millimeters() <= 550;
+               });
   method.limit(
       {"Every size above the one found is enough too; on a steep side the steep form can refuse "
        "larger rock again, because it asks more safety of it",
        "computed from FHWA HEC-15 3rd ed. eq. 6.11"},
-      [](const Inputs& in) {
+      [](const FhwaShearLiningInputs& in) {
         Steps unread;
         const auto result = fhwa_shear_lining(in, unread);
         return result && !result->fails_again_at;
       });
 }
 
-Described build() {
-  Described method(describe(), &fhwa_shear_lining, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; });
+DescribedFhwaShearLining build_fhwa_shear_lining() {
+  DescribedFhwaShearLining method(
+      describe_fhwa_shear_lining(), &fhwa_shear_lining, &fhwa_shear_lining_from_zone,
+      [](const FhwaShearLiningResult& result) { return RequiredSize{50, result.d50}; });
   method.without_steps(&fhwa_shear_lining);
-  describe_inputs(method);
-  describe_outputs(method);
+  describe_fhwa_shear_lining_inputs(method);
+  describe_fhwa_shear_lining_outputs(method);
   describe_limits(method);
   return method;
 }
@@ -143,7 +151,7 @@ Described build() {
 }  // namespace
 
 const SizingMethod& fhwa_shear_lining_method() {
-  static const Described method = build();
+  static const DescribedFhwaShearLining method = build_fhwa_shear_lining();
   return method;
 }
 

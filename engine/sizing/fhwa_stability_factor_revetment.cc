@@ -9,9 +9,8 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = FhwaStabilityFactorRevetmentInputs;
-using Result = FhwaStabilityFactorRevetmentResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedFhwaStabilityFactorRevetment =
+    TypedSizingMethod<FhwaStabilityFactorRevetmentInputs, FhwaStabilityFactorRevetmentResult>;
 
 constexpr double pier_factor = 3.38;
 
@@ -19,13 +18,14 @@ const char* const hec11 =
     "FHWA HEC-11 (1989) eqs. 6 to 9, as Colorado mine permits reprint them; US form second-hand";
 const char* const hec11_memory = "FHWA HEC-11 (1989) (from memory; confirm)";
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<FhwaStabilityFactorRevetmentInputs, NotApplicable>
+fhwa_stability_factor_revetment_from_zone(const ZoneSetting& zone) {
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{
         "The equation is for revetments in uniform or gradually varied flow, not for rock just "
         "below stilling basins, drops or gates."};
   }
-  Inputs in;
+  FhwaStabilityFactorRevetmentInputs in;
   in.average_velocity = zone.average_velocity;
   in.average_depth = zone.mean_depth;
   if (zone.place == ZonePlace::bank) in.bank_angle = zone.bank_angle;
@@ -39,7 +39,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_fhwa_stability_factor_revetment() {
   MethodDescription about;
   about.id = "fhwa-stability-factor-revetment";
   about.title = "FHWA stability-factor revetment";
@@ -63,37 +63,54 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &fhwa_stability_factor_revetment, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; });
+DescribedFhwaStabilityFactorRevetment build_fhwa_stability_factor_revetment() {
+  DescribedFhwaStabilityFactorRevetment method(
+      describe_fhwa_stability_factor_revetment(), &fhwa_stability_factor_revetment,
+      &fhwa_stability_factor_revetment_from_zone,
+      [](const FhwaStabilityFactorRevetmentResult& result) {
+        return RequiredSize{50, result.d50};
+      });
   method.required({"average_velocity", "Va", "average velocity of the main channel"},
-                  &Inputs::average_velocity, unit::foot_per_second, AllowedRange::positive_to(60));
+                  &FhwaStabilityFactorRevetmentInputs::average_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60));
   method.required({"average_depth", "d_avg", "average depth of the main channel"},
-                  &Inputs::average_depth, unit::foot, AllowedRange::positive_to(300));
+                  &FhwaStabilityFactorRevetmentInputs::average_depth, unit::foot,
+                  AllowedRange::positive_to(300));
   method.required({"bank_angle", "θ", "bank angle from horizontal; 0° on a bed"},
-                  &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
+                  &FhwaStabilityFactorRevetmentInputs::bank_angle, unit::degree,
+                  AllowedRange::between(0, 90));
   method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock"},
-                   &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
+                   &FhwaStabilityFactorRevetmentInputs::angle_of_repose, unit::degree,
+                   AllowedRange::between(20, 60));
   method.defaulted({"specific_gravity", "Ss", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &FhwaStabilityFactorRevetmentInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
   method.defaulted({"stability_factor", "SF", "stability factor, by Table 1"},
-                   &Inputs::stability_factor, unit::number, AllowedRange::between(1, 5));
+                   &FhwaStabilityFactorRevetmentInputs::stability_factor, unit::number,
+                   AllowedRange::between(1, 5));
   method.safety_margin("stability_factor", 1);
   method.choice(
-      {"use", "", "what the rock protects"}, &Inputs::use,
+      {"use", "", "what the rock protects"}, &FhwaStabilityFactorRevetmentInputs::use,
       {{RevetmentUse::bank, "bank", "a bank or bed"},
        {RevetmentUse::pier_or_abutment, "pier-or-abutment", "a pier or abutment: 3.38 times"}});
-  method.output({"k1", "K1", "bank angle correction"}, &Result::k1, unit::number);
-  method.output({"csg", "Csg", "specific gravity correction"}, &Result::csg, unit::number);
-  method.output({"csf", "Csf", "stability factor correction"}, &Result::csf, unit::number);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
-  method.limit({"Water deeper than the stone is wide", "common practice"}, [](const Inputs& in) {
-    Steps unread;
-    const auto result = fhwa_stability_factor_revetment(in, unread);
-    return result && in.average_depth > result->d50;
-  });
+  method.output({"k1", "K1", "bank angle correction"}, &FhwaStabilityFactorRevetmentResult::k1,
+                unit::number);
+  method.output({"csg", "Csg", "specific gravity correction"},
+                &FhwaStabilityFactorRevetmentResult::csg, unit::number);
+  method.output({"csf", "Csf", "stability factor correction"},
+                &FhwaStabilityFactorRevetmentResult::csf, unit::number);
+  method.output({"d50", "D50", "required median size"}, &FhwaStabilityFactorRevetmentResult::d50,
+                unit::foot, LengthUse::rock);
+  method.limit({"Water deeper than the stone is wide", "common practice"},
+               [](const FhwaStabilityFactorRevetmentInputs& in) {
+                 Steps unread;
+                 const auto result = fhwa_stability_factor_revetment(in, unread);
+                 return result && in.average_depth > result->d50;
+               });
   method.limit({"Stability factor from 1.0 to 2.0, the range of Table 1", hec11_memory},
-               [](const Inputs& in) { return in.stability_factor.number() < 2 + 1e-9; });
+               [](const FhwaStabilityFactorRevetmentInputs& in) {
+                 return in.stability_factor.number() < 2 + 1e-9;
+               });
   method.for_comparison_until_chosen(
       {"stability_factor"},
       "the stability factor of this older method stands for bends, debris, ice, waves and the "
@@ -129,7 +146,7 @@ Expected<FhwaStabilityFactorRevetmentResult> fhwa_stability_factor_revetment(
   const double D50 = 0.001 * V * V * V / (std::sqrt(d) * std::pow(*K1, 1.5));
   const double corrected = Csg * Csf * Cpa * D50;
 
-  Result result;
+  FhwaStabilityFactorRevetmentResult result;
   result.k1 = Dimensionless::number(*K1);
   result.csg = Dimensionless::number(Csg);
   result.csf = Dimensionless::number(Csf);
@@ -152,7 +169,8 @@ Expected<FhwaStabilityFactorRevetmentResult> fhwa_stability_factor_revetment(
 }
 
 const SizingMethod& fhwa_stability_factor_revetment_method() {
-  static const Described method = build();
+  static const DescribedFhwaStabilityFactorRevetment method =
+      build_fhwa_stability_factor_revetment();
   return method;
 }
 

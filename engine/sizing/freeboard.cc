@@ -8,7 +8,7 @@ namespace proofstone {
 
 namespace {
 
-enum class Rule {
+enum class FreeboardRule {
   usace_rectangular,
   usace_riprap,
   usace_levee,
@@ -20,8 +20,8 @@ enum class Rule {
   kohs,
 };
 
-struct Inputs {
-  Rule rule = Rule::usace_riprap;
+struct FreeboardInputs {
+  FreeboardRule rule = FreeboardRule::usace_riprap;
   Length depth;
   Velocity velocity;
   Length superelevation;
@@ -31,7 +31,7 @@ struct Inputs {
   Length debris;
 };
 
-struct Result {
+struct FreeboardResult {
   Length freeboard;
   Length above_mean_level;
 };
@@ -48,14 +48,14 @@ Height fixed(double feet, const std::string& source) {
 }
 
 /// F = √(C·y), feet.
-Height usbr(const Inputs& in) {
+Height usbr(const FreeboardInputs& in) {
   return {Length::feet(std::sqrt(in.canal_coefficient.number() * in.depth.feet())),
           "√(C·y), ft; C from 1.5 at 20 ft³/s to 2.5 at 3000 ft³/s",
           "Bureau of Reclamation, canals (from memory; confirm)"};
 }
 
 /// f_e = √(f_w² + f_v² + f_t²) with f_w = √(σ_z² + (0.06 + 0.06·h)²) and f_v = V²/2g, metres.
-Height kohs(const Inputs& in, Steps& steps) {
+Height kohs(const FreeboardInputs& in, Steps& steps) {
   const double sigma = in.bed_uncertainty.meters();
   const double level = 0.06 + 0.06 * in.depth.meters();
   const double fw = std::sqrt(sigma * sigma + level * level);
@@ -72,37 +72,37 @@ Height kohs(const Inputs& in, Steps& steps) {
           "Swiss Commission on Flood Protection, KOHS (2013) (from memory; confirm)"};
 }
 
-Height height_by(const Inputs& in, Steps& steps) {
+Height height_by(const FreeboardInputs& in, Steps& steps) {
   const std::string usace = "USACE EM 1110-2-1601 (1994)";
   const std::string hec11 = "FHWA HEC-11 (1989)";
   switch (in.rule) {
-    case Rule::usace_rectangular:
+    case FreeboardRule::usace_rectangular:
       return fixed(2.0, usace);
-    case Rule::usace_riprap:
+    case FreeboardRule::usace_riprap:
       return fixed(2.5, usace);
-    case Rule::usace_levee:
+    case FreeboardRule::usace_levee:
       return fixed(3.0, usace);
-    case Rule::hec11_low:
+    case FreeboardRule::hec11_low:
       return fixed(1.0, hec11);
-    case Rule::hec11_high:
+    case FreeboardRule::hec11_high:
       return fixed(2.0, hec11);
-    case Rule::hec22:
+    case FreeboardRule::hec22:
       return {Length::feet(0.5), "fixed by the rule", "FHWA HEC-22 sec. 5.2.4"};
-    case Rule::hec22_steep:
+    case FreeboardRule::hec22_steep:
       return {in.depth, "the depth of the flow", "FHWA HEC-22 sec. 5.2.4"};
-    case Rule::usbr_canal:
+    case FreeboardRule::usbr_canal:
       return usbr(in);
-    case Rule::kohs:
+    case FreeboardRule::kohs:
       return kohs(in, steps);
   }
   return {};
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<FreeboardResult> compute_freeboard(const FreeboardInputs& inputs, Steps& steps) {
   steps.given("h", "depth", measure(inputs.depth));
   steps.given("V", "velocity", measure(inputs.velocity));
   const Height found = height_by(inputs, steps);
-  Result result;
+  FreeboardResult result;
   result.freeboard = found.height;
   result.above_mean_level = found.height + inputs.superelevation + inputs.waves;
   steps.computed("F", "freeboard", found.formula, measure(result.freeboard), found.source);
@@ -113,35 +113,37 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
   return result;
 }
 
-void describe_inputs(TypedMethod<Inputs, Result>& method) {
+void describe_freeboard_inputs(TypedMethod<FreeboardInputs, FreeboardResult>& method) {
   method.choice(
-      {"rule", "", "whose rule"}, &Inputs::rule,
-      {{Rule::usace_riprap, "usace-riprap", "2.5 ft: trapezoidal linings and riprap"},
-       {Rule::usace_rectangular, "usace-rectangular", "2 ft: rectangular linings"},
-       {Rule::usace_levee, "usace-levee", "3 ft: levees"},
-       {Rule::hec11_low, "hec-11-low", "1 ft: the low end of what is typical"},
-       {Rule::hec11_high, "hec-11-high", "2 ft: the high end of what is typical"},
-       {Rule::hec22, "hec-22", "0.5 ft: permanent roadside channels"},
-       {Rule::hec22_steep, "hec-22-steep", "the depth of the flow: steep roadside channels"},
-       {Rule::usbr_canal, "usbr-canal", "√(C·y): canals"},
-       {Rule::kohs, "kohs", "level, velocity head and debris: Swiss rivers"}});
-  method.required({"depth", "h", "depth of the design flow"}, &Inputs::depth, unit::foot,
+      {"rule", "", "whose rule"}, &FreeboardInputs::rule,
+      {{FreeboardRule::usace_riprap, "usace-riprap", "2.5 ft: trapezoidal linings and riprap"},
+       {FreeboardRule::usace_rectangular, "usace-rectangular", "2 ft: rectangular linings"},
+       {FreeboardRule::usace_levee, "usace-levee", "3 ft: levees"},
+       {FreeboardRule::hec11_low, "hec-11-low", "1 ft: the low end of what is typical"},
+       {FreeboardRule::hec11_high, "hec-11-high", "2 ft: the high end of what is typical"},
+       {FreeboardRule::hec22, "hec-22", "0.5 ft: permanent roadside channels"},
+       {FreeboardRule::hec22_steep, "hec-22-steep",
+        "the depth of the flow: steep roadside channels"},
+       {FreeboardRule::usbr_canal, "usbr-canal", "√(C·y): canals"},
+       {FreeboardRule::kohs, "kohs", "level, velocity head and debris: Swiss rivers"}});
+  method.required({"depth", "h", "depth of the design flow"}, &FreeboardInputs::depth, unit::foot,
                   AllowedRange::positive_to(500));
-  method.required({"velocity", "V", "velocity of the design flow"}, &Inputs::velocity,
+  method.required({"velocity", "V", "velocity of the design flow"}, &FreeboardInputs::velocity,
                   unit::foot_per_second, AllowedRange::positive_to(60));
   method.defaulted({"superelevation", "Δy", "rise of the water at this bank of a bend"},
-                   &Inputs::superelevation, unit::foot, AllowedRange::between(0, 50));
-  method.defaulted({"waves", "H_w", "allowance for waves and ice"}, &Inputs::waves, unit::foot,
-                   AllowedRange::between(0, 50));
+                   &FreeboardInputs::superelevation, unit::foot, AllowedRange::between(0, 50));
+  method.defaulted({"waves", "H_w", "allowance for waves and ice"}, &FreeboardInputs::waves,
+                   unit::foot, AllowedRange::between(0, 50));
   method.defaulted({"canal_coefficient", "C", "canals: 1.5 at 20 ft³/s to 2.5 at 3000 ft³/s"},
-                   &Inputs::canal_coefficient, unit::number, AllowedRange::between(1.5, 2.5));
+                   &FreeboardInputs::canal_coefficient, unit::number,
+                   AllowedRange::between(1.5, 2.5));
   method.defaulted({"bed_uncertainty", "σ_z", "Swiss rivers: uncertainty of the bed"},
-                   &Inputs::bed_uncertainty, unit::foot, AllowedRange::between(0, 50));
+                   &FreeboardInputs::bed_uncertainty, unit::foot, AllowedRange::between(0, 50));
   method.defaulted({"debris", "f_t", "Swiss rivers: clearance for floating debris"},
-                   &Inputs::debris, unit::foot, AllowedRange::between(0, 50));
+                   &FreeboardInputs::debris, unit::foot, AllowedRange::between(0, 50));
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<FreeboardInputs, FreeboardResult> build_freeboard() {
   MethodDescription about;
   about.id = "freeboard";
   about.title = "Freeboard";
@@ -155,18 +157,19 @@ TypedMethod<Inputs, Result> build() {
       {"Bureau of Reclamation, canals", "freeboard", SourceStanding::memory},
       {"Swiss Commission on Flood Protection, KOHS (2013)", "freeboard", SourceStanding::memory}};
   about.cautions = {"Local criteria go before every rule here; dams and levees have their own."};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  describe_inputs(method);
-  method.output({"freeboard", "F", "freeboard by the rule"}, &Result::freeboard, unit::foot);
+  TypedMethod<FreeboardInputs, FreeboardResult> method(about, &compute_freeboard);
+  describe_freeboard_inputs(method);
+  method.output({"freeboard", "F", "freeboard by the rule"}, &FreeboardResult::freeboard,
+                unit::foot);
   method.output({"above_mean_level", "F+", "top of the rock above the mean water level"},
-                &Result::above_mean_level, unit::foot);
+                &FreeboardResult::above_mean_level, unit::foot);
   return method;
 }
 
 }  // namespace
 
 const Method& freeboard_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<FreeboardInputs, FreeboardResult> method = build_freeboard();
   return method;
 }
 

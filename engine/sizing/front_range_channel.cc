@@ -7,11 +7,11 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = FrontRangeChannelInputs;
-using Result = FrontRangeChannelResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedFrontRangeChannel =
+    TypedSizingMethod<FrontRangeChannelInputs, FrontRangeChannelResult>;
 
-const char* const usdcm = "USDCM Vol. 1, Open Channels (from memory; confirm)";
+const char* const usdcm_of_front_range_channel =
+    "USDCM Vol. 1, Open Channels (from memory; confirm)";
 
 struct PrintedLimit {
   double below;
@@ -25,7 +25,7 @@ double velocity_in_bend(double rc_over_t) {
   return rc_over_t >= 8 ? 1.0 : -0.147 * rc_over_t + 2.176;
 }
 
-Expected<Velocity> design_velocity(const Inputs& in, Steps& steps) {
+Expected<Velocity> design_velocity(const FrontRangeChannelInputs& in, Steps& steps) {
   steps.given("V", "mean velocity of the channel", measure(in.velocity));
   if (!in.bend_radius) return in.velocity;
   if (!in.top_width) {
@@ -38,34 +38,37 @@ Expected<Velocity> design_velocity(const Inputs& in, Steps& steps) {
   steps.given("rc", "centreline radius of the bend", measure(*in.bend_radius));
   steps.given("T", "top width of the water", measure(*in.top_width));
   steps.computed("V_bend/V", "velocity ratio outside of the bend",
-                 "−0.147·rc/T + 2.176, 1 where rc/T ≥ 8", measure(ratio), usdcm);
+                 "−0.147·rc/T + 2.176, 1 where rc/T ≥ 8", measure(ratio),
+                 usdcm_of_front_range_channel);
   steps.computed("V_bend", "velocity to design for", "(V_bend/V)·V", measure(raised));
   return raised;
 }
 
-bool is_bank_within(const Inputs& in, double horizontal) {
+bool is_bank_within(const FrontRangeChannelInputs& in, double horizontal) {
   return !in.bank_angle || std::tan(in.bank_angle->radians()) < 1 / horizontal + 1e-9;
 }
 
-void explain_type(const Result& result, Steps& steps) {
+void explain_type(const FrontRangeChannelResult& result, Steps& steps) {
   const auto type = front_range_type(result.type_parameter);
   steps.computed("X",
                  type ? "type parameter; by the printed limits the rock is type " + type->name
                       : "type parameter; above 6.4 no letter type serves, other measures are "
                         "needed",
-                 "V·S^0.17/(Ss−1)^0.66", measure(result.type_parameter), usdcm);
+                 "V·S^0.17/(Ss−1)^0.66", measure(result.type_parameter),
+                 usdcm_of_front_range_channel);
   if (type) {
     steps.given_rock("type " + type->name, "median size of that type", type->nominal_d50,
                      "printed limits 3.3, 4.0, 4.6, 5.6, 6.4");
   }
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<FrontRangeChannelInputs, NotApplicable> front_range_channel_from_zone(
+    const ZoneSetting& zone) {
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{
         "The equation is for channels in ordinary flow, not for structures, drops and outlets."};
   }
-  Inputs in;
+  FrontRangeChannelInputs in;
   in.velocity = zone.average_velocity;
   in.slope = zone.energy_slope;
   if (zone.bend_side == BendSide::outside) in.bend_radius = zone.bend_radius;
@@ -76,7 +79,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_front_range_channel() {
   MethodDescription about;
   about.id = "front-range-channel";
   about.title = "Front Range channel equation";
@@ -94,54 +97,66 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
-  method.required({"velocity", "V", "mean velocity of the channel"}, &Inputs::velocity,
-                  unit::foot_per_second, AllowedRange::positive_to(60));
-  method.required({"slope", "S", "slope of the channel"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
+void describe_front_range_channel_inputs(DescribedFrontRangeChannel& method) {
+  method.required({"velocity", "V", "mean velocity of the channel"},
+                  &FrontRangeChannelInputs::velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60));
+  method.required({"slope", "S", "slope of the channel"}, &FrontRangeChannelInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
   method.optional({"bend_radius", "rc", "centreline radius, for rock outside of a bend"},
-                  &Inputs::bend_radius, unit::foot, AllowedRange::positive_to(1e6),
+                  &FrontRangeChannelInputs::bend_radius, unit::foot, AllowedRange::positive_to(1e6),
                   "not outside of a bend");
-  method.optional({"top_width", "T", "top width of the water"}, &Inputs::top_width, unit::foot,
-                  AllowedRange::positive_to(1e5), "only needed in a bend");
+  method.optional({"top_width", "T", "top width of the water"}, &FrontRangeChannelInputs::top_width,
+                  unit::foot, AllowedRange::positive_to(1e5), "only needed in a bend");
   method.defaulted({"specific_gravity", "Ss", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.optional({"bank_angle", "θ", "bank angle from horizontal"}, &Inputs::bank_angle,
-                  unit::degree, AllowedRange::between(0, 90), "its limits are not watched");
-  method.optional({"froude_number", "Fr", "Froude number of the channel"}, &Inputs::froude_number,
-                  unit::number, AllowedRange::between(0, 20), "its limit is not watched");
+                   &FrontRangeChannelInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
+  method.optional({"bank_angle", "θ", "bank angle from horizontal"},
+                  &FrontRangeChannelInputs::bank_angle, unit::degree, AllowedRange::between(0, 90),
+                  "its limits are not watched");
+  method.optional({"froude_number", "Fr", "Froude number of the channel"},
+                  &FrontRangeChannelInputs::froude_number, unit::number,
+                  AllowedRange::between(0, 20), "its limit is not watched");
 }
 
-void describe_limits(Described& method) {
-  method.limit({"Froude number below 0.8", usdcm}, [](const Inputs& in) {
-    return !in.froude_number || in.froude_number->number() < 0.8;
-  });
-  method.limit({"Specific gravity at least 2.5", usdcm},
-               [](const Inputs& in) { return in.specific_gravity.number() > 2.5 - 1e-9; });
-  method.limit({"Bank not steeper than 1V:2.5H", usdcm},
-               [](const Inputs& in) { return is_bank_within(in, 2.5); });
-  method.limit({"Bank of plain rock not steeper than 1V:3H; steeper only as an exception", usdcm},
-               [](const Inputs& in) { return is_bank_within(in, 3); });
-  method.limit({"Bend radius at least twice the top width", usdcm}, [](const Inputs& in) {
-    return !in.bend_radius || !in.top_width || *in.bend_radius / *in.top_width > 2 - 1e-9;
-  });
-  method.limit({"Type parameter at most 6.4; above it the manual asks for other measures", usdcm},
-               [](const Inputs& in) {
+void describe_limits(DescribedFrontRangeChannel& method) {
+  method.limit({"Froude number below 0.8", usdcm_of_front_range_channel},
+               [](const FrontRangeChannelInputs& in) {
+                 return !in.froude_number || in.froude_number->number() < 0.8;
+               });
+  method.limit(
+      {"Specific gravity at least 2.5", usdcm_of_front_range_channel},
+      [](const FrontRangeChannelInputs& in) { return in.specific_gravity.number() > 2.5 - 1e-9; });
+  method.limit({"Bank not steeper than 1V:2.5H", usdcm_of_front_range_channel},
+               [](const FrontRangeChannelInputs& in) { return is_bank_within(in, 2.5); });
+  method.limit({"Bank of plain rock not steeper than 1V:3H; steeper only as an exception",
+                usdcm_of_front_range_channel},
+               [](const FrontRangeChannelInputs& in) { return is_bank_within(in, 3); });
+  method.limit({"Bend radius at least twice the top width", usdcm_of_front_range_channel},
+               [](const FrontRangeChannelInputs& in) {
+                 return !in.bend_radius || !in.top_width ||
+                        *in.bend_radius / *in.top_width > 2 - 1e-9;
+               });
+  method.limit({"Type parameter at most 6.4; above it the manual asks for other measures",
+                usdcm_of_front_range_channel},
+               [](const FrontRangeChannelInputs& in) {
                  Steps unread;
                  const auto result = front_range_channel(in, unread);
                  return result && front_range_type(result->type_parameter).has_value();
                });
 }
 
-Described build() {
-  Described method(describe(), &front_range_channel, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; });
-  describe_inputs(method);
+DescribedFrontRangeChannel build_front_range_channel() {
+  DescribedFrontRangeChannel method(
+      describe_front_range_channel(), &front_range_channel, &front_range_channel_from_zone,
+      [](const FrontRangeChannelResult& result) { return RequiredSize{50, result.d50}; });
+  describe_front_range_channel_inputs(method);
   method.output({"design_velocity", "V", "velocity to design for, raised in a bend"},
-                &Result::design_velocity, unit::foot_per_second);
+                &FrontRangeChannelResult::design_velocity, unit::foot_per_second);
   method.output({"type_parameter", "X", "the parameter of the printed type limits"},
-                &Result::type_parameter, unit::number);
-  method.output({"d50", "d50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
+                &FrontRangeChannelResult::type_parameter, unit::number);
+  method.output({"d50", "d50", "required median size"}, &FrontRangeChannelResult::d50, unit::foot,
+                LengthUse::rock);
   describe_limits(method);
   return method;
 }
@@ -184,13 +199,13 @@ Expected<FrontRangeChannelResult> front_range_channel(const FrontRangeChannelInp
   steps.given("S", "slope", measure(inputs.slope));
   steps.given("Ss", "specific gravity of the rock", measure(inputs.specific_gravity));
   steps.computed_rock("d50", "required median size", "[V·S^0.17/(4.5·(Ss−1)^0.66)]² (ft, ft/s)",
-                      result.d50, usdcm);
+                      result.d50, usdcm_of_front_range_channel);
   explain_type(result, steps);
   return result;
 }
 
 const SizingMethod& front_range_channel_method() {
-  static const Described method = build();
+  static const DescribedFrontRangeChannel method = build_front_range_channel();
   return method;
 }
 

@@ -6,13 +6,11 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = GuideBankInputs;
-using Result = GuideBankResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedGuideBank = TypedMethod<GuideBankInputs, GuideBankResult>;
 
 const char* const dg15 = "FHWA HEC-23 Vol. 2 (2009) DG15 (from memory; confirm)";
 
-Described build() {
+DescribedGuideBank build_guide_bank() {
   MethodDescription about;
   about.id = "guide-bank";
   about.title = "Plan of a guide bank";
@@ -27,15 +25,15 @@ Described build() {
       "Crest at least 2 ft above the design water level. Downstream, where it is needed, 50 ft "
       "straight.",
       "Size the rock for the velocity at the nose and carry the same rock all round."};
-  Described method(std::move(about), &guide_bank);
-  method.required({"length", "Ls", "length of the bank upstream of the abutment"}, &Inputs::length,
-                  unit::foot, AllowedRange::positive_to(1000));
-  method.required({"distance", "X", "distance upstream of the abutment"}, &Inputs::distance,
-                  unit::foot, AllowedRange::between(0, 1000));
-  method.output({"offset", "Y", "offset of the bank there"}, &Result::offset, unit::foot);
-  method.output({"largest_offset", "", "offset at the abutment"}, &Result::largest_offset,
+  DescribedGuideBank method(std::move(about), &guide_bank);
+  method.required({"length", "Ls", "length of the bank upstream of the abutment"},
+                  &GuideBankInputs::length, unit::foot, AllowedRange::positive_to(1000));
+  method.required({"distance", "X", "distance upstream of the abutment"},
+                  &GuideBankInputs::distance, unit::foot, AllowedRange::between(0, 1000));
+  method.output({"offset", "Y", "offset of the bank there"}, &GuideBankResult::offset, unit::foot);
+  method.output({"largest_offset", "", "offset at the abutment"}, &GuideBankResult::largest_offset,
                 unit::foot);
-  method.limit({"Length from 50 to 250 ft", dg15}, [](const Inputs& in) {
+  method.limit({"Length from 50 to 250 ft", dg15}, [](const GuideBankInputs& in) {
     return in.length > Length::feet(50 - 1e-9) && in.length < Length::feet(250 + 1e-9);
   });
   return method;
@@ -49,7 +47,7 @@ Expected<GuideBankResult> guide_bank(const GuideBankInputs& inputs, Steps& steps
     return Problem{"outside-allowed", "The guide bank ends before this distance.", "", "/distance",
                    "0 to the length of the bank"};
   }
-  Result result;
+  GuideBankResult result;
   result.largest_offset = 0.4 * inputs.length;
   result.offset = std::sqrt(1 - share * share) * result.largest_offset;
   steps.given("Ls", "length of the bank upstream of the abutment", measure(inputs.length));
@@ -60,7 +58,7 @@ Expected<GuideBankResult> guide_bank(const GuideBankInputs& inputs, Steps& steps
 }
 
 const Method& guide_bank_method() {
-  static const Described method = build();
+  static const DescribedGuideBank method = build_guide_bank();
   return method;
 }
 

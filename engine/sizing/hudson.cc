@@ -4,14 +4,13 @@
 #include <cmath>
 
 #include "engine/rock/size_and_mass.h"
+#include "engine/sizing/cotangent.h"
 #include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 namespace {
 
-using Inputs = HudsonInputs;
-using Result = HudsonResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedHudson = TypedSizingMethod<HudsonInputs, HudsonResult>;
 
 constexpr double pounds_fresh = 62.4;
 constexpr double pounds_sea = 64.0;
@@ -19,31 +18,29 @@ const char* const spm = "USACE Shore Protection Manual (1984) (from memory; conf
 const char* const table = "SPM (1984) Table 7-8, trunk (from memory; confirm)";
 const char* const em1614 = "SPM (1984); EM 1110-2-1614 (from memory; confirm)";
 
-bool is_graded(const Inputs& in) { return in.armor == ArmorStone::graded_riprap; }
+bool is_graded(const HudsonInputs& in) { return in.armor == ArmorStone::graded_riprap; }
 
-Length design_height(const Inputs& in) {
+Length design_height(const HudsonInputs& in) {
   Length height = in.wave == HudsonWave::ten_percent ? 1.27 * in.wave_height : in.wave_height;
   if (in.toe_depth) height = std::min(height, 0.78 * *in.toe_depth);
   return height;
 }
 
-double cot(Angle slope) { return 1 / std::tan(slope.radians()); }
-
 /// Sr.
-double rock_over_water(const Inputs& in) {
+double rock_over_water(const HudsonInputs& in) {
   const double water = in.water == WaterKind::sea ? pounds_sea : pounds_fresh;
   return in.specific_gravity.number() * pounds_fresh / water;
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<HudsonInputs, NotApplicable> hudson_from_zone(const ZoneSetting& zone) {
+  HudsonInputs in;
   if (zone.stated.wave_height) in.wave_height = *zone.stated.wave_height;
   in.slope = zone.bank_angle;
   in.specific_gravity = zone.rock.specific_gravity;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_hudson() {
   MethodDescription about;
   about.id = "hudson";
   about.title = "Hudson formula";
@@ -67,79 +64,83 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
-  method.required({"wave_height", "Hs", "significant wave height at the toe"}, &Inputs::wave_height,
-                  unit::foot, AllowedRange::positive_to(60));
+void describe_hudson_inputs(DescribedHudson& method) {
+  method.required({"wave_height", "Hs", "significant wave height at the toe"},
+                  &HudsonInputs::wave_height, unit::foot, AllowedRange::positive_to(60));
   method.optional({"toe_depth", "ds", "depth at the toe, which bounds the wave at 0.78·ds"},
-                  &Inputs::toe_depth, unit::foot, AllowedRange::positive_to(1000),
+                  &HudsonInputs::toe_depth, unit::foot, AllowedRange::positive_to(1000),
                   "no bound by depth");
-  method.required({"slope", "θ", "angle of the slope"}, &Inputs::slope, unit::degree,
+  method.required({"slope", "θ", "angle of the slope"}, &HudsonInputs::slope, unit::degree,
                   AllowedRange::positive_to(60));
   method.defaulted({"specific_gravity", "γr/γ", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &HudsonInputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
   method.choice(
-      {"water", "", "fresh or sea water"}, &Inputs::water,
+      {"water", "", "fresh or sea water"}, &HudsonInputs::water,
       {{WaterKind::fresh, "fresh", "62.4 lb/ft³"}, {WaterKind::sea, "sea", "64.0 lb/ft³"}});
-  method.choice({"wave", "H", "wave that enters the formula"}, &Inputs::wave,
+  method.choice({"wave", "H", "wave that enters the formula"}, &HudsonInputs::wave,
                 {{HudsonWave::ten_percent, "h10", "H10 = 1.27·Hs, as the manual of 1984"},
                  {HudsonWave::significant, "hs", "Hs itself"}});
-  method.choice({"armor", "KD", "kind of stone and placing"}, &Inputs::armor,
+  method.choice({"armor", "KD", "kind of stone and placing"}, &HudsonInputs::armor,
                 {{ArmorStone::rough_angular, "rough-angular", "two layers, random"},
                  {ArmorStone::rough_thick, "rough-angular-thick", "more than three layers, random"},
                  {ArmorStone::smooth_rounded, "smooth-rounded", "two layers, random"},
                  {ArmorStone::graded_riprap, "graded-riprap", "graded angular riprap"}});
-  method.choice({"breaking", "", "whether the wave breaks before the slope"}, &Inputs::breaking,
+  method.choice({"breaking", "", "whether the wave breaks before the slope"},
+                &HudsonInputs::breaking,
                 {{WaveBreaking::breaking, "breaking", "the depth breaks it"},
                  {WaveBreaking::nonbreaking, "nonbreaking", "it reaches the slope whole"}});
   method.optional({"stability_coefficient", "KD", "stability coefficient"},
-                  &Inputs::stability_coefficient, unit::number, AllowedRange::positive_to(30),
+                  &HudsonInputs::stability_coefficient, unit::number, AllowedRange::positive_to(30),
                   "that of the table");
 }
 
-void describe_outputs(Described& method) {
-  method.output({"design_height", "H", "wave height in the formula"}, &Result::design_height,
+void describe_hudson_outputs(DescribedHudson& method) {
+  method.output({"design_height", "H", "wave height in the formula"}, &HudsonResult::design_height,
                 unit::foot);
-  method.output({"coefficient", "KD", "stability coefficient"}, &Result::stability_coefficient,
-                unit::number);
-  method.output({"median_mass", "W50", "required median mass"}, &Result::median_mass, unit::pound);
-  method.output({"d50", "D50", "sphere of the median mass"}, &Result::d50, unit::foot,
+  method.output({"coefficient", "KD", "stability coefficient"},
+                &HudsonResult::stability_coefficient, unit::number);
+  method.output({"median_mass", "W50", "required median mass"}, &HudsonResult::median_mass,
+                unit::pound);
+  method.output({"d50", "D50", "sphere of the median mass"}, &HudsonResult::d50, unit::foot,
                 LengthUse::rock);
-  method.output({"nominal_diameter", "Dn50", "cube of the median mass"}, &Result::nominal_diameter,
-                unit::foot, LengthUse::rock);
-  method.output({"largest_mass", "Wmax", "largest stone"}, &Result::largest_mass, unit::pound);
-  method.output({"smallest_mass", "Wmin", "smallest stone"}, &Result::smallest_mass, unit::pound);
-  method.output({"layer", "r", "thickness of the layer"}, &Result::layer, unit::foot);
-  method.output({"crest_width", "B", "width of a crest of this stone"}, &Result::crest_width,
+  method.output({"nominal_diameter", "Dn50", "cube of the median mass"},
+                &HudsonResult::nominal_diameter, unit::foot, LengthUse::rock);
+  method.output({"largest_mass", "Wmax", "largest stone"}, &HudsonResult::largest_mass,
+                unit::pound);
+  method.output({"smallest_mass", "Wmin", "smallest stone"}, &HudsonResult::smallest_mass,
+                unit::pound);
+  method.output({"layer", "r", "thickness of the layer"}, &HudsonResult::layer, unit::foot);
+  method.output({"crest_width", "B", "width of a crest of this stone"}, &HudsonResult::crest_width,
                 unit::foot);
-  method.output({"underlayer_low", "W/15", "first underlayer, lightest"}, &Result::underlayer_low,
-                unit::pound);
-  method.output({"underlayer_high", "W/10", "first underlayer, heaviest"}, &Result::underlayer_high,
-                unit::pound);
+  method.output({"underlayer_low", "W/15", "first underlayer, lightest"},
+                &HudsonResult::underlayer_low, unit::pound);
+  method.output({"underlayer_high", "W/10", "first underlayer, heaviest"},
+                &HudsonResult::underlayer_high, unit::pound);
 }
 
-Described build() {
-  Described method(describe(), &hudson, &from_zone,
-                   [](const Result& result) {
-                     RequiredSize required{50, result.d50};
-                     required.by_mass = true;
-                     return required;
-                   },
-                   {ZonePlace::shore});
+DescribedHudson build_hudson() {
+  DescribedHudson method(describe_hudson(), &hudson, &hudson_from_zone,
+                         [](const HudsonResult& result) {
+                           RequiredSize required{50, result.d50};
+                           required.by_mass = true;
+                           return required;
+                         },
+                         {ZonePlace::shore});
   method.without_steps(&hudson);
-  describe_inputs(method);
-  describe_outputs(method);
-  method.limit({"Slope between 1V:1.5H and 1V:3H, as tested", spm}, [](const Inputs& in) {
+  describe_hudson_inputs(method);
+  describe_hudson_outputs(method);
+  method.limit({"Slope between 1V:1.5H and 1V:3H, as tested", spm}, [](const HudsonInputs& in) {
     const double m = cot(in.slope);
     return m > 1.5 - 1e-9 && m < 3 + 1e-9;
   });
-  method.limit({"Design wave at most 5 ft for graded riprap", spm}, [](const Inputs& in) {
+  method.limit({"Design wave at most 5 ft for graded riprap", spm}, [](const HudsonInputs& in) {
     return !is_graded(in) || design_height(in).feet() < 5 + 1e-9;
   });
   return method;
 }
 
 /// Masses and layer that follow from the median mass.
-void dimension(const Inputs& in, Density rock, Result& result) {
+void dimension(const HudsonInputs& in, Density rock, HudsonResult& result) {
   const double W = result.median_mass.pounds();
   const double wr = rock.pounds_mass_per_cubic_foot();
   const double cube = std::pow(W / wr, 1.0 / 3);
@@ -161,7 +162,7 @@ void dimension(const Inputs& in, Density rock, Result& result) {
   result.underlayer_high = result.median_mass / 10;
 }
 
-void explain(const Inputs& in, const Result& result, Steps& steps) {
+void explain(const HudsonInputs& in, const HudsonResult& result, Steps& steps) {
   steps.given("Hs", "significant wave height at the toe", measure(in.wave_height));
   if (in.toe_depth) steps.given("ds", "depth at the toe", measure(*in.toe_depth));
   const std::string wave = in.wave == HudsonWave::ten_percent ? "1.27·Hs" : "Hs";
@@ -210,7 +211,7 @@ Expected<HudsonResult> hudson(const HudsonInputs& inputs) {
   const double KD = inputs.stability_coefficient
                         ? inputs.stability_coefficient->number()
                         : hudson_coefficient(inputs.armor, inputs.breaking);
-  Result result;
+  HudsonResult result;
   result.design_height = design_height(inputs);
   result.stability_coefficient = Dimensionless::number(KD);
   const double H = result.design_height.feet();
@@ -227,7 +228,7 @@ Expected<HudsonResult> hudson(const HudsonInputs& inputs, Steps& steps) {
 }
 
 const SizingMethod& hudson_method() {
-  static const Described method = build();
+  static const DescribedHudson method = build_hudson();
   return method;
 }
 

@@ -6,9 +6,6 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = IceAndDebrisInputs;
-using Result = IceAndDebrisResult;
-
 const char* const tests = "Sodhi, Borland and Stanley, CRREL Report 96-12 (1996)";
 const char* const plucking = "Matheson (1988), cited in CRREL Report 96-12 (1996)";
 const char* const thickening = "USACE EM 1110-2-1601 (1994) (from memory; confirm)";
@@ -16,7 +13,7 @@ const char* const thickening = "USACE EM 1110-2-1601 (1994) (from memory; confir
 constexpr double flat_slope = 1.0 / 3;
 constexpr double steep_slope = 1 / 1.5;
 
-MethodDescription describe() {
+MethodDescription describe_ice_and_debris() {
   MethodDescription about;
   about.id = "ice-and-debris";
   about.title = "Rock against ice and debris";
@@ -37,24 +34,26 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &ice_and_debris);
+TypedMethod<IceAndDebrisInputs, IceAndDebrisResult> build_ice_and_debris() {
+  TypedMethod<IceAndDebrisInputs, IceAndDebrisResult> method(describe_ice_and_debris(),
+                                                             &ice_and_debris);
   method.required({"ice_thickness", "t_i", "greatest ice thickness of the winter"},
-                  &Inputs::ice_thickness, unit::meter, AllowedRange::positive_to(5));
-  method.required({"bank_slope", "1/z", "slope of the bank"}, &Inputs::bank_slope,
+                  &IceAndDebrisInputs::ice_thickness, unit::meter, AllowedRange::positive_to(5));
+  method.required({"bank_slope", "1/z", "slope of the bank"}, &IceAndDebrisInputs::bank_slope,
                   unit::rise_per_run, AllowedRange::between(0.02, 2));
-  method.output({"shove_factor", "D100/t_i", "ice thicknesses"}, &Result::shove_factor,
+  method.output({"shove_factor", "D100/t_i", "ice thicknesses"}, &IceAndDebrisResult::shove_factor,
                 unit::number);
   method.output({"d100_against_shove", "D100", "largest stone that ice pushed up does not move"},
-                &Result::d100_against_shove, unit::meter, LengthUse::rock);
+                &IceAndDebrisResult::d100_against_shove, unit::meter, LengthUse::rock);
   method.output({"d50_against_plucking", "D50", "median size that ice does not lift out"},
-                &Result::d50_against_plucking, unit::meter, LengthUse::rock);
+                &IceAndDebrisResult::d50_against_plucking, unit::meter, LengthUse::rock);
   method.output({"thickening_from", "Δt", "thickening of the layer, from"},
-                &Result::thickening_from, unit::foot);
-  method.output({"thickening_to", "Δt", "thickening of the layer, to"}, &Result::thickening_to,
-                unit::foot);
-  method.limit({"Banks of 1V:1.5H to 1V:3H were tested; flatter ones let ice ride up", tests},
-               [](const Inputs& in) { return in.bank_slope.ratio() <= steep_slope + 1e-9; });
+                &IceAndDebrisResult::thickening_from, unit::foot);
+  method.output({"thickening_to", "Δt", "thickening of the layer, to"},
+                &IceAndDebrisResult::thickening_to, unit::foot);
+  method.limit(
+      {"Banks of 1V:1.5H to 1V:3H were tested; flatter ones let ice ride up", tests},
+      [](const IceAndDebrisInputs& in) { return in.bank_slope.ratio() <= steep_slope + 1e-9; });
   return method;
 }
 
@@ -62,7 +61,7 @@ TypedMethod<Inputs, Result> build() {
 
 Expected<IceAndDebrisResult> ice_and_debris(const IceAndDebrisInputs& inputs, Steps& steps) {
   const bool steep = inputs.bank_slope.ratio() > flat_slope + 1e-9;
-  Result result;
+  IceAndDebrisResult result;
   result.shove_factor = Dimensionless::number(steep ? 3 : 2);
   result.d100_against_shove = result.shove_factor.number() * inputs.ice_thickness;
   result.d50_against_plucking = inputs.ice_thickness;
@@ -84,7 +83,7 @@ Expected<IceAndDebrisResult> ice_and_debris(const IceAndDebrisInputs& inputs, St
 }
 
 const Method& ice_and_debris_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<IceAndDebrisInputs, IceAndDebrisResult> method = build_ice_and_debris();
   return method;
 }
 

@@ -7,11 +7,8 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = IsbashInputs;
-using Result = IsbashResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedIsbash = TypedSizingMethod<IsbashInputs, IsbashResult>;
 
-constexpr double g = standard_gravity.feet_per_second_squared();
 constexpr double c_low = 1.20;
 constexpr double c_high = 0.86;
 
@@ -19,12 +16,12 @@ const char* const sheet = "USACE HDC sheet 712-1 (from memory; confirm)";
 
 Length isbash_size(double V, double C, double specific_gravity) {
   const double delta = specific_gravity - 1;
-  const double D50 = V * V / (2 * g * C * C * delta);
+  const double D50 = V * V / (2 * g_us * C * C * delta);
   return Length::feet(D50);
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<IsbashInputs, NotApplicable> isbash_from_zone(const ZoneSetting& zone) {
+  IsbashInputs in;
   in.velocity = zone.average_velocity;
   if (zone.bend_side == BendSide::outside) {
     if (!zone.bend_radius) {
@@ -40,7 +37,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_isbash() {
   MethodDescription about;
   about.id = "isbash";
   about.title = "Isbash equation";
@@ -59,25 +56,27 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &isbash, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; });
+DescribedIsbash build_isbash() {
+  DescribedIsbash method(describe_isbash(), &isbash, &isbash_from_zone,
+                         [](const IsbashResult& result) { return RequiredSize{50, result.d50}; });
   method.without_steps(&isbash);
   method.required({"velocity", "V", "average velocity, or the velocity at the stone"},
-                  &Inputs::velocity, unit::foot_per_second, AllowedRange::positive_to(60));
+                  &IsbashInputs::velocity, unit::foot_per_second, AllowedRange::positive_to(60));
   method.defaulted({"velocity_ratio", "V_s/V",
                     "velocity at the stone over the velocity given; above 1 outside of a bend"},
-                   &Inputs::velocity_ratio, unit::number, AllowedRange::positive_to(5));
+                   &IsbashInputs::velocity_ratio, unit::number, AllowedRange::positive_to(5));
   method.defaulted({"specific_gravity", "γs/γw", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.choice({"turbulence", "C", "how rough the water is"}, &Inputs::turbulence,
+                   &IsbashInputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+  method.choice({"turbulence", "C", "how rough the water is"}, &IsbashInputs::turbulence,
                 {{Turbulence::low, "low", "ordinary channel flow: C 1.20"},
                  {Turbulence::high, "high", "below stilling basins: C 0.86"}});
-  method.output({"coefficient", "C", "Isbash coefficient"}, &Result::coefficient, unit::number);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
-  method.output({"d50_low_turbulence", "D50", "with C 1.20"}, &Result::d50_low_turbulence,
+  method.output({"coefficient", "C", "Isbash coefficient"}, &IsbashResult::coefficient,
+                unit::number);
+  method.output({"d50", "D50", "required median size"}, &IsbashResult::d50, unit::foot,
+                LengthUse::rock);
+  method.output({"d50_low_turbulence", "D50", "with C 1.20"}, &IsbashResult::d50_low_turbulence,
                 unit::foot, LengthUse::rock);
-  method.output({"d50_high_turbulence", "D50", "with C 0.86"}, &Result::d50_high_turbulence,
+  method.output({"d50_high_turbulence", "D50", "with C 0.86"}, &IsbashResult::d50_high_turbulence,
                 unit::foot, LengthUse::rock);
   return method;
 }
@@ -120,7 +119,7 @@ Expected<IsbashResult> isbash(const IsbashInputs& inputs, Steps& steps) {
 }
 
 const SizingMethod& isbash_method() {
-  static const Described method = build();
+  static const DescribedIsbash method = build_isbash();
   return method;
 }
 

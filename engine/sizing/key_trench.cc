@@ -6,20 +6,17 @@
 namespace proofstone {
 namespace {
 
-using Inputs = KeyTrenchInputs;
-using Result = KeyTrenchResult;
-
 constexpr double layers_deep = 2;
 constexpr double layers_wide = 2;
 constexpr Length least_width = Length::feet(3);
 
-const char* const practice = "common practice; no published figure is held here";
+const char* const practice_of_key_trench = "common practice; no published figure is held here";
 const char* const handbook = "WES Streambank Handbook (1997) §7.1.4.5";
 const char* const drainage_manual =
     "common practice; Urban Storm Drainage Criteria Manual Vol. 1: ends over 3 ft at least (from "
     "memory; confirm)";
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<KeyTrenchInputs, KeyTrenchResult> build_key_trench() {
   MethodDescription about;
   about.id = "key-trench";
   about.title = "Keys into the bank";
@@ -43,40 +40,43 @@ TypedMethod<Inputs, Result> build() {
       "it is not in these figures.",
       "A trench beside a bank can bring the bank down: slope or shore it, and keep people out of "
       "unshored trenches."};
-  TypedMethod<Inputs, Result> method(about, &key_trench);
-  method.required({"layer_thickness", "T", "thickness of the layer"}, &Inputs::layer_thickness,
-                  unit::foot, AllowedRange::positive_to(30));
+  TypedMethod<KeyTrenchInputs, KeyTrenchResult> method(about, &key_trench);
+  method.required({"layer_thickness", "T", "thickness of the layer"},
+                  &KeyTrenchInputs::layer_thickness, unit::foot, AllowedRange::positive_to(30));
   method.required({"slope_length", "Ls", "along the bank, from the toe to the top of the rock"},
-                  &Inputs::slope_length, unit::foot, AllowedRange::positive_to(1000));
+                  &KeyTrenchInputs::slope_length, unit::foot, AllowedRange::positive_to(1000));
   method.optional({"channel_width", "W", "width of the water in the channel"},
-                  &Inputs::channel_width, unit::foot, AllowedRange::positive_to(1e5),
+                  &KeyTrenchInputs::channel_width, unit::foot, AllowedRange::positive_to(1e5),
                   "no spacing is given");
   method.optional({"protected_length", "L", "length of the layer along the bank, ends included"},
-                  &Inputs::protected_length, unit::foot, AllowedRange::positive_to(1e6),
+                  &KeyTrenchInputs::protected_length, unit::foot, AllowedRange::positive_to(1e6),
                   "the keys are not counted");
   method.optional({"key_depth", "dk", "depth of a key from the layer's surface, square to it"},
-                  &Inputs::key_depth, unit::foot, AllowedRange::positive_to(100), "2·T");
+                  &KeyTrenchInputs::key_depth, unit::foot, AllowedRange::positive_to(100), "2·T");
   method.optional({"bottom_width", "bk", "width of its bottom, along the bank"},
-                  &Inputs::bottom_width, unit::foot, AllowedRange::positive_to(100),
+                  &KeyTrenchInputs::bottom_width, unit::foot, AllowedRange::positive_to(100),
                   "max(2·T, 3 ft)");
-  method.defaulted({"trench_slope", "1/zk", "slope of the trench's sides"}, &Inputs::trench_slope,
-                   unit::rise_per_run, AllowedRange::between(0.2, 20));
-  method.defaulted({"spacing_widths", "k", "channel widths between keys"}, &Inputs::spacing_widths,
-                   unit::number, AllowedRange::between(0.1, 20));
-  method.output({"depth", "dk", "depth of a key from the layer's surface"}, &Result::depth,
+  method.defaulted({"trench_slope", "1/zk", "slope of the trench's sides"},
+                   &KeyTrenchInputs::trench_slope, unit::rise_per_run,
+                   AllowedRange::between(0.2, 20));
+  method.defaulted({"spacing_widths", "k", "channel widths between keys"},
+                   &KeyTrenchInputs::spacing_widths, unit::number, AllowedRange::between(0.1, 20));
+  method.output({"depth", "dk", "depth of a key from the layer's surface"}, &KeyTrenchResult::depth,
                 unit::foot);
-  method.output({"bottom_width", "bk", "width of its bottom"}, &Result::bottom_width, unit::foot);
-  method.output({"top_width", "Bk", "width at the underside of the layer"}, &Result::top_width,
+  method.output({"bottom_width", "bk", "width of its bottom"}, &KeyTrenchResult::bottom_width,
                 unit::foot);
+  method.output({"top_width", "Bk", "width at the underside of the layer"},
+                &KeyTrenchResult::top_width, unit::foot);
   method.output({"cross_section", "Ak", "rock of a key below the layer, for each unit of length"},
-                &Result::cross_section, unit::square_foot);
-  method.output({"volume", "Vk", "rock of one key"}, &Result::volume, unit::cubic_yard);
+                &KeyTrenchResult::cross_section, unit::square_foot);
+  method.output({"volume", "Vk", "rock of one key"}, &KeyTrenchResult::volume, unit::cubic_yard);
   method.output({"spacing", "sk", "between keys, at most; 0 where no width is given"},
-                &Result::spacing, unit::foot);
-  method.output({"keys", "N", "keys, both ends counted; 0 where no length is given"}, &Result::keys,
-                unit::number);
-  method.output({"total_volume", "V", "rock of all keys"}, &Result::total_volume, unit::cubic_yard);
-  method.limit({"One to two channel widths between keys", handbook}, [](const Inputs& in) {
+                &KeyTrenchResult::spacing, unit::foot);
+  method.output({"keys", "N", "keys, both ends counted; 0 where no length is given"},
+                &KeyTrenchResult::keys, unit::number);
+  method.output({"total_volume", "V", "rock of all keys"}, &KeyTrenchResult::total_volume,
+                unit::cubic_yard);
+  method.limit({"One to two channel widths between keys", handbook}, [](const KeyTrenchInputs& in) {
     const double k = in.spacing_widths.number();
     return k > 1 - 1e-9 && k < 2 + 1e-9;
   });
@@ -84,7 +84,7 @@ TypedMethod<Inputs, Result> build() {
 }
 
 /// Spacing, number and all their rock, as far as width and length are known.
-void space_keys(const Inputs& in, Result& result, Steps& steps) {
+void space_keys(const KeyTrenchInputs& in, KeyTrenchResult& result, Steps& steps) {
   if (!in.channel_width) return;
   result.spacing = in.spacing_widths.number() * *in.channel_width;
   steps.given("W", "width of the water in the channel", measure(*in.channel_width));
@@ -104,7 +104,7 @@ void space_keys(const Inputs& in, Result& result, Steps& steps) {
 
 Expected<KeyTrenchResult> key_trench(const KeyTrenchInputs& inputs, Steps& steps) {
   const Length T = inputs.layer_thickness;
-  Result result;
+  KeyTrenchResult result;
   result.depth = inputs.key_depth.value_or(layers_deep * T);
   result.bottom_width = inputs.bottom_width.value_or(std::max(layers_wide * T, least_width));
   if (!(result.depth > T)) {
@@ -123,10 +123,12 @@ Expected<KeyTrenchResult> key_trench(const KeyTrenchInputs& inputs, Steps& steps
   steps.given("Ls", "along the bank, from the toe to the top of the rock",
               measure(inputs.slope_length));
   steps.computed("dk", "depth of a key from the layer's surface",
-                 inputs.key_depth ? "as given" : "2·T", measure(result.depth), practice);
+                 inputs.key_depth ? "as given" : "2·T", measure(result.depth),
+                 practice_of_key_trench);
   steps.computed("bk", "width of its bottom", inputs.bottom_width ? "as given" : "max(2·T, 3 ft)",
                  measure(result.bottom_width), drainage_manual);
-  steps.given("1/zk", "slope of the trench's sides", measure(inputs.trench_slope), practice);
+  steps.given("1/zk", "slope of the trench's sides", measure(inputs.trench_slope),
+              practice_of_key_trench);
   steps.computed("Ak", "rock of a key below the layer, for each unit of length",
                  "(bk + zk·(dk − T))·(dk − T)", measure(result.cross_section));
   steps.computed("Vk", "rock of one key", "Ak·Ls", measure(result.volume));
@@ -135,7 +137,7 @@ Expected<KeyTrenchResult> key_trench(const KeyTrenchInputs& inputs, Steps& steps
 }
 
 const Method& key_trench_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<KeyTrenchInputs, KeyTrenchResult> method = build_key_trench();
   return method;
 }
 

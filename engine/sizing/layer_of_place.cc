@@ -33,14 +33,14 @@ LayerRule at_pier(const LayerOfPlace& at, Length d50, Steps& steps) {
   return rule;
 }
 
-using Rule = std::optional<LayerRule>;
+using RuleOfPlace = std::optional<LayerRule>;
 
 Problem missing(const char* key, const char* what) {
   return {"missing-input", std::string("The rule of this place needs ") + what + ".", "",
           std::string("/") + key, "a length"};
 }
 
-Expected<Rule> on_shore(const LayerOfPlace& at, Steps& steps) {
+Expected<RuleOfPlace> on_shore(const LayerOfPlace& at, Steps& steps) {
   if (!at.median_cube) return missing("median_cube", "the cube of the median mass");
   const Source source{"USACE EM 1110-2-1614; Shore Protection Manual (1984)",
                       "layer of graded riprap", memory};
@@ -52,22 +52,23 @@ Expected<Rule> on_shore(const LayerOfPlace& at, Steps& steps) {
   }
   steps.computed("t", "thickness under waves", "max[2·Dn50, 1.25·Dn100, 1 ft]", measure(least),
                  source.sentence());
-  return Rule(LayerRule{least, "two stones under waves: max[2·Dn50, 1.25·Dn100, 1 ft]", source});
+  return RuleOfPlace(
+      LayerRule{least, "two stones under waves: max[2·Dn50, 1.25·Dn100, 1 ft]", source});
 }
 
-Expected<Rule> by_steep_slope(const LayerOfPlace& at, Steps& steps) {
+Expected<RuleOfPlace> by_steep_slope(const LayerOfPlace& at, Steps& steps) {
   if (!at.d100_upper) return missing("d100_upper", "the largest stone");
   const Source source{"USACE EM 1110-2-1601 (1994)", "eq. 3-5: layer of 1.5·D100", memory};
   const Length least = 1.5 * *at.d100_upper;
   steps.given_rock("D100", "largest stone, upper limit", *at.d100_upper);
   steps.computed("t", "thickness that the steep-slope equation presumes", "1.5·D100",
                  measure(least), source.sentence());
-  return Rule(LayerRule{least, "1.5 times the largest stone, as the steep-slope equation presumes",
-                        source});
+  return RuleOfPlace(LayerRule{
+      least, "1.5 times the largest stone, as the steep-slope equation presumes", source});
 }
 
 /// The rules that multiply the median size; nothing where the general rule is the published one.
-Rule by_median(const LayerOfPlace& at, Length d50, Steps& steps) {
+RuleOfPlace by_median(const LayerOfPlace& at, Length d50, Steps& steps) {
   switch (at.place) {
     case ZonePlace::pier:
       return at_pier(at, d50, steps);
@@ -108,7 +109,7 @@ bool general_rule_is_published(ZonePlace place) {
 Expected<std::optional<LayerRule>> layer_rule_of(const LayerOfPlace& at, Steps& steps) {
   if (at.sized_by == SizedBy::usace_steep_slope) return by_steep_slope(at, steps);
   if (at.place == ZonePlace::shore) return on_shore(at, steps);
-  if (general_rule_is_published(at.place)) return Rule();
+  if (general_rule_is_published(at.place)) return RuleOfPlace();
   if (!at.d50) return missing("d50_nominal", "the median size by which the rock is called");
   return by_median(at, *at.d50, steps);
 }

@@ -19,9 +19,6 @@ const char* const general_rule =
     "USACE EM 1110-2-1601 para. 3-2h; FHWA HEC-23 (2009) DG4 (from memory; confirm)";
 const char* const common_rule = "common practice";
 
-using Inputs = LayerThicknessInputs;
-using Result = LayerThicknessResult;
-
 /// Raises `thickness` to `other` and remembers why.
 void take_larger(Length other, const char* why, Length& thickness, std::string& governed_by) {
   if (!(other > thickness)) return;
@@ -35,7 +32,7 @@ Source general_source() {
 }
 
 /// What the class's own manual states goes before the general rule.
-void take_own_multiple(const Inputs& in, Result& result, Steps& steps) {
+void take_own_multiple(const LayerThicknessInputs& in, LayerThicknessResult& result, Steps& steps) {
   const Length own = in.stated_multiple->number() * *in.d50;
   steps.given("k", "multiple of the nominal D50 in the class's own manual",
               measure(*in.stated_multiple));
@@ -47,7 +44,7 @@ void take_own_multiple(const Inputs& in, Result& result, Steps& steps) {
               result.governed_by);
 }
 
-void general_thickness(const Inputs& in, Result& result, Steps& steps) {
+void general_thickness(const LayerThicknessInputs& in, LayerThicknessResult& result, Steps& steps) {
   result.general = least_anywhere;
   result.governed_by = "12 in, the least of any layer";
   steps.given("t_min", "least thickness of any layer", measure(least_anywhere), general_rule);
@@ -68,11 +65,11 @@ void general_thickness(const Inputs& in, Result& result, Steps& steps) {
 }
 
 /// The median size that common practice multiplies.
-std::optional<Length> median_for_common_practice(const Inputs& in) {
+std::optional<Length> median_for_common_practice(const LayerThicknessInputs& in) {
   return in.d50 ? in.d50 : in.d50_upper;
 }
 
-Problems missing_sizes(const Inputs& in) {
+Problems missing_sizes(const LayerThicknessInputs& in) {
   if (in.stated_multiple && !in.d50) {
     return {{"missing-input", "A stated multiple needs the nominal median size.", "",
              "/d50_nominal", "a length"}};
@@ -83,7 +80,8 @@ Problems missing_sizes(const Inputs& in) {
            "", "/d50_upper", "a length"}};
 }
 
-void show_common_practice(const Inputs& in, Result& result, Steps& steps) {
+void show_common_practice(const LayerThicknessInputs& in, LayerThicknessResult& result,
+                          Steps& steps) {
   const auto median = median_for_common_practice(in);
   if (!median) return;
   result.common_low = common_low_multiple * *median;
@@ -111,7 +109,7 @@ Length side_of_cube(Length size, SizeMeaning meaning) {
 Expected<LayerThicknessResult> layer_thickness(const LayerThicknessInputs& inputs, Steps& steps) {
   Problems missing = missing_sizes(inputs);
   if (!missing.empty()) return missing;
-  Result result;
+  LayerThicknessResult result;
   general_thickness(inputs, result, steps);
   result.least = result.general;
   result.source = general_source();

@@ -6,16 +6,13 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LayerThicknessInputs;
-using Result = LayerThicknessResult;
-
 /// A member that stands in the part all places share.
 template <class T>
-T Inputs::* at(T LayerOfPlace::* shared) {
+T LayerThicknessInputs::* at(T LayerOfPlace::* shared) {
   return shared;
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<LayerThicknessInputs, LayerThicknessResult> build_layer_thickness() {
   MethodDescription about;
   about.id = "layer-thickness";
   about.title = "Thickness of a rock layer";
@@ -49,49 +46,55 @@ TypedMethod<Inputs, Result> build() {
       "1.25·D100; below overtopped faces the water inside the rock can ask for more.",
       "The manuals give the factor for placing under water for banks, piers and abutments; "
       "elsewhere it is taken over from there."};
-  TypedMethod<Inputs, Result> method(about, &layer_thickness);
-  method.choice({"place", "", "where the layer lies"}, at(&Inputs::place), zone_place_options());
-  method.optional({"d50_upper", "D50", "median size, upper limit of the band"}, &Inputs::d50_upper,
-                  unit::foot, AllowedRange::positive_to(30), "not known", LengthUse::rock);
+  TypedMethod<LayerThicknessInputs, LayerThicknessResult> method(about, &layer_thickness);
+  method.choice({"place", "", "where the layer lies"}, at(&LayerThicknessInputs::place),
+                zone_place_options());
+  method.optional({"d50_upper", "D50", "median size, upper limit of the band"},
+                  &LayerThicknessInputs::d50_upper, unit::foot, AllowedRange::positive_to(30),
+                  "not known", LengthUse::rock);
   method.optional({"d100_upper", "D100", "largest stone, upper limit of the band"},
-                  at(&Inputs::d100_upper), unit::foot, AllowedRange::positive_to(50), "not known",
-                  LengthUse::rock);
-  method.optional({"d50_nominal", "D50", "median size the class is named by"}, at(&Inputs::d50),
-                  unit::foot, AllowedRange::positive_to(30), "not known", LengthUse::rock);
+                  at(&LayerThicknessInputs::d100_upper), unit::foot, AllowedRange::positive_to(50),
+                  "not known", LengthUse::rock);
+  method.optional({"d50_nominal", "D50", "median size the class is named by"},
+                  at(&LayerThicknessInputs::d50), unit::foot, AllowedRange::positive_to(30),
+                  "not known", LengthUse::rock);
   method.optional({"median_cube", "Dn50", "side of the cube of the median mass, for waves"},
-                  at(&Inputs::median_cube), unit::foot, AllowedRange::positive_to(30), "not known",
-                  LengthUse::rock);
+                  at(&LayerThicknessInputs::median_cube), unit::foot, AllowedRange::positive_to(30),
+                  "not known", LengthUse::rock);
   method.optional({"largest_cube", "Dn100", "side of the cube of the largest mass, for waves"},
-                  at(&Inputs::largest_cube), unit::foot, AllowedRange::positive_to(50), "not known",
-                  LengthUse::rock);
+                  at(&LayerThicknessInputs::largest_cube), unit::foot,
+                  AllowedRange::positive_to(50), "not known", LengthUse::rock);
   method.optional({"stated_multiple", "k", "multiple of the nominal D50 in the class's own manual"},
-                  &Inputs::stated_multiple, unit::number, AllowedRange::between(1, 5),
+                  &LayerThicknessInputs::stated_multiple, unit::number, AllowedRange::between(1, 5),
                   "the general rule");
   method.defaulted({"contraction_scour", "ys", "contraction scour, at a pier"},
-                   at(&Inputs::contraction_scour), unit::foot, AllowedRange::between(0, 200));
+                   at(&LayerThicknessInputs::contraction_scour), unit::foot,
+                   AllowedRange::between(0, 200));
   method.defaulted({"degradation", "yd", "long-term lowering of the bed, at a pier"},
-                   at(&Inputs::degradation), unit::foot, AllowedRange::between(0, 200));
+                   at(&LayerThicknessInputs::degradation), unit::foot,
+                   AllowedRange::between(0, 200));
   method.choice(
-      {"sized_by", "", "equation that sized the rock"}, at(&Inputs::sized_by),
+      {"sized_by", "", "equation that sized the rock"}, at(&LayerThicknessInputs::sized_by),
       {ChoiceOption<SizedBy>{SizedBy::any, "any", "any that asks for no layer of its own"},
        {SizedBy::usace_steep_slope, "usace-steep-slope", "which presumes 1.5·D100"}});
-  method.choice({"placement", "", "where the rock is placed"}, &Inputs::placement,
+  method.choice({"placement", "", "where the rock is placed"}, &LayerThicknessInputs::placement,
                 {ChoiceOption<Placement>{Placement::dry, "dry", "above water"},
                  {Placement::under_water, "under-water", "through water"}});
   method.output({"general", "t", "least thickness by the general rule, in the dry"},
-                &Result::general, unit::foot);
-  method.output({"least", "t", "least layer thickness"}, &Result::least, unit::foot);
-  method.output({"common_low", "t", "usual thickness, from 1.75 median sizes"}, &Result::common_low,
-                unit::foot);
-  method.output({"common_high", "t", "usual thickness, to 2 median sizes"}, &Result::common_high,
-                unit::foot);
+                &LayerThicknessResult::general, unit::foot);
+  method.output({"least", "t", "least layer thickness"}, &LayerThicknessResult::least, unit::foot);
+  method.output({"common_low", "t", "usual thickness, from 1.75 median sizes"},
+                &LayerThicknessResult::common_low, unit::foot);
+  method.output({"common_high", "t", "usual thickness, to 2 median sizes"},
+                &LayerThicknessResult::common_high, unit::foot);
   return method;
 }
 
 }  // namespace
 
 const Method& layer_thickness_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<LayerThicknessInputs, LayerThicknessResult> method =
+      build_layer_thickness();
   return method;
 }
 

@@ -9,9 +9,6 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LiningRoughnessInputs;
-using Result = LiningRoughnessResult;
-
 constexpr double under_water_roughness = 1.15;
 
 /// The scan for fixed points: D30 from 0.02 to 20 ft, each step 2 % larger than the last.
@@ -20,13 +17,13 @@ constexpr Length largest = Length::feet(20);
 constexpr double step_ratio = 1.02;
 
 /// Water over rock of D90, with the low roughness, and the D30 that it asks for.
-Expected<RockLinedTrial> look_at(const Inputs& in, Length d90, Steps& steps) {
+Expected<RockLinedTrial> look_at(const LiningRoughnessInputs& in, Length d90, Steps& steps) {
   const auto n = roughness_of(d90, in.velocity_coefficient, steps);
   return trial_at(in, n, steps);
 }
 
 /// Whether rock of D30 is at least what its own roughness asks for.
-bool holds(const Inputs& in, double d30_meters) {
+bool holds(const LiningRoughnessInputs& in, double d30_meters) {
   Steps unused;
   const Length d30 = Length::meters(d30_meters);
   const auto trial = look_at(in, in.d90_over_d30.number() * d30, unused);
@@ -39,7 +36,7 @@ struct FixedPoints {
   bool largest_holds = false;
 };
 
-FixedPoints find_fixed_points(const Inputs& in) {
+FixedPoints find_fixed_points(const LiningRoughnessInputs& in) {
   FixedPoints found;
   const auto rock_holds = [&](double size) { return holds(in, size); };
   const auto rock_moves = [&](double size) { return !holds(in, size); };
@@ -58,7 +55,7 @@ FixedPoints find_fixed_points(const Inputs& in) {
   return found;
 }
 
-Expected<Length> safe_size(const Inputs& in, Result& result) {
+Expected<Length> safe_size(const LiningRoughnessInputs& in, LiningRoughnessResult& result) {
   const auto found = find_fixed_points(in);
   if (!found.largest_holds) {
     return Problem{"no-size-holds", "Even rock of 20 ft asks for larger rock.", "", "/discharge",
@@ -69,7 +66,7 @@ Expected<Length> safe_size(const Inputs& in, Result& result) {
 }
 
 /// The deeper water, for level and freeboard.
-Problems level_case(const Inputs& in, Result& result, Steps& steps) {
+Problems level_case(const LiningRoughnessInputs& in, LiningRoughnessResult& result, Steps& steps) {
   // Of the class chosen; of the size found, as long as no class is chosen.
   const Length d90 = in.chosen_d90.value_or(result.d90);
   double n = roughness_of(d90, in.level_coefficient, steps).number();
@@ -87,7 +84,7 @@ Problems level_case(const Inputs& in, Result& result, Steps& steps) {
   return {};
 }
 
-MethodDescription describe() {
+MethodDescription describe_lining_roughness_balance() {
   MethodDescription about;
   about.id = "lining-roughness-balance";
   about.title = "Rock size and its own roughness";
@@ -107,47 +104,53 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_rock(TypedMethod<Inputs, Result>& method) {
+void describe_rock(TypedMethod<LiningRoughnessInputs, LiningRoughnessResult>& method) {
   method.defaulted({"velocity_coefficient", "K", "of roughness, for velocity and rock size"},
-                   &Inputs::velocity_coefficient, unit::number, AllowedRange::between(0.02, 0.06));
+                   &LiningRoughnessInputs::velocity_coefficient, unit::number,
+                   AllowedRange::between(0.02, 0.06));
   method.defaulted({"level_coefficient", "K", "of roughness, for level and freeboard"},
-                   &Inputs::level_coefficient, unit::number, AllowedRange::between(0.02, 0.06));
+                   &LiningRoughnessInputs::level_coefficient, unit::number,
+                   AllowedRange::between(0.02, 0.06));
   method.defaulted({"d90_over_d30", "D90/D30", "of the smallest rock the class allows"},
-                   &Inputs::d90_over_d30, unit::number, AllowedRange::between(1, 5));
+                   &LiningRoughnessInputs::d90_over_d30, unit::number, AllowedRange::between(1, 5));
   method.choice(
-      {"placement", "", "where the rock is placed"}, &Inputs::placement,
+      {"placement", "", "where the rock is placed"}, &LiningRoughnessInputs::placement,
       {ChoiceOption<Placement>{Placement::dry, "dry", "above water"},
        {Placement::under_water, "under-water", "through water: 15 % rougher for the level"}});
   method.optional({"chosen_d90", "D90", "of the class chosen, smallest allowed"},
-                  &Inputs::chosen_d90, unit::foot, AllowedRange::positive_to(50),
+                  &LiningRoughnessInputs::chosen_d90, unit::foot, AllowedRange::positive_to(50),
                   "of the size found", LengthUse::rock);
 }
 
-void describe_outputs(TypedMethod<Inputs, Result>& method) {
-  method.output({"d30", "D30", "size that its own roughness asks for"}, &Result::d30, unit::foot,
+void describe_lining_roughness_balance_outputs(
+    TypedMethod<LiningRoughnessInputs, LiningRoughnessResult>& method) {
+  method.output({"d30", "D30", "size that its own roughness asks for"}, &LiningRoughnessResult::d30,
+                unit::foot, LengthUse::rock);
+  method.output({"d90", "D90", "D90 with it"}, &LiningRoughnessResult::d90, unit::foot,
                 LengthUse::rock);
-  method.output({"d90", "D90", "D90 with it"}, &Result::d90, unit::foot, LengthUse::rock);
-  method.output({"fixed_points", "", "how many sizes balance"}, &Result::fixed_points,
+  method.output({"fixed_points", "", "how many sizes balance"},
+                &LiningRoughnessResult::fixed_points, unit::number);
+  method.output({"roughness", "n", "Manning's n, low"}, &LiningRoughnessResult::roughness,
                 unit::number);
-  method.output({"roughness", "n", "Manning's n, low"}, &Result::roughness, unit::number);
-  method.output({"depth", "y", "depth with it"}, &Result::depth, unit::foot);
-  method.output({"velocity", "V", "mean velocity with it"}, &Result::velocity,
+  method.output({"depth", "y", "depth with it"}, &LiningRoughnessResult::depth, unit::foot);
+  method.output({"velocity", "V", "mean velocity with it"}, &LiningRoughnessResult::velocity,
                 unit::foot_per_second);
   method.output({"attacking_velocity", "V_SS", "velocity at the rock with it"},
-                &Result::attacking_velocity, unit::foot_per_second);
-  method.output({"level_roughness", "n", "Manning's n, high"}, &Result::level_roughness,
-                unit::number);
-  method.output({"level_depth", "y", "depth for level and freeboard"}, &Result::level_depth,
-                unit::foot);
-  method.output({"level_velocity", "V", "mean velocity with it"}, &Result::level_velocity,
-                unit::foot_per_second);
+                &LiningRoughnessResult::attacking_velocity, unit::foot_per_second);
+  method.output({"level_roughness", "n", "Manning's n, high"},
+                &LiningRoughnessResult::level_roughness, unit::number);
+  method.output({"level_depth", "y", "depth for level and freeboard"},
+                &LiningRoughnessResult::level_depth, unit::foot);
+  method.output({"level_velocity", "V", "mean velocity with it"},
+                &LiningRoughnessResult::level_velocity, unit::foot_per_second);
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &lining_roughness_balance);
+TypedMethod<LiningRoughnessInputs, LiningRoughnessResult> build_lining_roughness_balance() {
+  TypedMethod<LiningRoughnessInputs, LiningRoughnessResult> method(
+      describe_lining_roughness_balance(), &lining_roughness_balance);
   describe_rock_lined_channel(method);
   describe_rock(method);
-  describe_outputs(method);
+  describe_lining_roughness_balance_outputs(method);
   return method;
 }
 
@@ -160,7 +163,7 @@ Expected<LiningRoughnessResult> lining_roughness_balance(const LiningRoughnessIn
   Steps unused;
   const auto first = look_at(inputs, smallest, unused);
   if (!first) return first.problems();
-  Result result;
+  LiningRoughnessResult result;
   const auto d30 = safe_size(inputs, result);
   if (!d30) return d30.problems();
   result.d30 = *d30;
@@ -180,7 +183,8 @@ Expected<LiningRoughnessResult> lining_roughness_balance(const LiningRoughnessIn
 }
 
 const Method& lining_roughness_balance_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<LiningRoughnessInputs, LiningRoughnessResult> method =
+      build_lining_roughness_balance();
   return method;
 }
 

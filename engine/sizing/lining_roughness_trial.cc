@@ -4,10 +4,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LiningTrialInputs;
-using Result = LiningTrialResult;
-
-MethodDescription describe() {
+MethodDescription describe_lining_roughness_trial() {
   MethodDescription about;
   about.id = "lining-roughness-trial";
   about.title = "Water over a rock lining of one size";
@@ -26,24 +23,30 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &lining_roughness_trial);
+TypedMethod<LiningTrialInputs, LiningTrialResult> build_lining_roughness_trial() {
+  TypedMethod<LiningTrialInputs, LiningTrialResult> method(describe_lining_roughness_trial(),
+                                                           &lining_roughness_trial);
   describe_rock_lined_channel(method);
-  method.optional({"d90", "D90", "of the class, smallest allowed"}, &Inputs::d90, unit::foot,
-                  AllowedRange::positive_to(50), "not needed when n is stated", LengthUse::rock);
+  method.optional({"d90", "D90", "of the class, smallest allowed"}, &LiningTrialInputs::d90,
+                  unit::foot, AllowedRange::positive_to(50), "not needed when n is stated",
+                  LengthUse::rock);
   method.optional({"roughness", "n", "Manning's n as stated, before that of the D90"},
-                  &Inputs::roughness, unit::number, AllowedRange::between(0.005, 0.5), "K·D90^⅙");
-  method.defaulted({"coefficient", "K", "of the roughness of rock"}, &Inputs::coefficient,
-                   unit::number, AllowedRange::between(0.02, 0.06));
-  method.output({"roughness", "n", "Manning's n"}, &Result::roughness, unit::number);
-  method.output({"depth", "y", "depth of uniform flow"}, &Result::depth, unit::foot);
-  method.output({"top_width", "W", "top width"}, &Result::top_width, unit::foot);
-  method.output({"velocity", "V", "mean velocity"}, &Result::velocity, unit::foot_per_second);
-  method.output({"local_depth", "d", "local depth at the rock"}, &Result::local_depth, unit::foot);
-  method.output({"attacking_velocity", "V_SS", "velocity at the rock"}, &Result::attacking_velocity,
+                  &LiningTrialInputs::roughness, unit::number, AllowedRange::between(0.005, 0.5),
+                  "K·D90^⅙");
+  method.defaulted({"coefficient", "K", "of the roughness of rock"},
+                   &LiningTrialInputs::coefficient, unit::number,
+                   AllowedRange::between(0.02, 0.06));
+  method.output({"roughness", "n", "Manning's n"}, &LiningTrialResult::roughness, unit::number);
+  method.output({"depth", "y", "depth of uniform flow"}, &LiningTrialResult::depth, unit::foot);
+  method.output({"top_width", "W", "top width"}, &LiningTrialResult::top_width, unit::foot);
+  method.output({"velocity", "V", "mean velocity"}, &LiningTrialResult::velocity,
                 unit::foot_per_second);
-  method.output({"required_d30", "D30", "size that this water asks for"}, &Result::required_d30,
-                unit::foot, LengthUse::rock);
+  method.output({"local_depth", "d", "local depth at the rock"}, &LiningTrialResult::local_depth,
+                unit::foot);
+  method.output({"attacking_velocity", "V_SS", "velocity at the rock"},
+                &LiningTrialResult::attacking_velocity, unit::foot_per_second);
+  method.output({"required_d30", "D30", "size that this water asks for"},
+                &LiningTrialResult::required_d30, unit::foot, LengthUse::rock);
   return method;
 }
 
@@ -65,7 +68,8 @@ Expected<LiningTrialResult> lining_roughness_trial(const LiningTrialInputs& inpu
 }
 
 const Method& lining_roughness_trial_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<LiningTrialInputs, LiningTrialResult> method =
+      build_lining_roughness_trial();
   return method;
 }
 

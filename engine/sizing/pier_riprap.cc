@@ -5,24 +5,20 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = PierRiprapInputs;
-using Result = PierRiprapResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedPierRiprap = TypedSizingMethod<PierRiprapInputs, PierRiprapResult>;
 
-constexpr double g = standard_gravity.feet_per_second_squared();
-
-const char* const dg11 = "FHWA HEC-23 Vol. 2 (2009) DG11 (from memory; confirm)";
+const char* const dg11_of_pier_riprap = "FHWA HEC-23 Vol. 2 (2009) DG11 (from memory; confirm)";
 
 double shape_factor(PierNose nose) { return nose == PierNose::round ? 1.5 : 1.7; }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<PierRiprapInputs, NotApplicable> pier_riprap_from_zone(const ZoneSetting& zone) {
+  PierRiprapInputs in;
   in.average_velocity = zone.average_velocity;
   in.specific_gravity = zone.rock.specific_gravity;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_pier_riprap() {
   MethodDescription about;
   about.id = "pier-riprap";
   about.title = "Rock round a bridge pier";
@@ -41,71 +37,78 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
+void describe_pier_riprap_inputs(DescribedPierRiprap& method) {
   method.required({"average_velocity", "V_avg", "average velocity of the approaching flow"},
-                  &Inputs::average_velocity, unit::foot_per_second, AllowedRange::positive_to(60));
+                  &PierRiprapInputs::average_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60));
   method.optional({"local_velocity", "V_local", "velocity just upstream of the pier"},
-                  &Inputs::local_velocity, unit::foot_per_second, AllowedRange::positive_to(60),
-                  "from the average velocity by K2");
-  method.choice({"nose", "K1", "shape of the pier's nose"}, &Inputs::nose,
+                  &PierRiprapInputs::local_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60), "from the average velocity by K2");
+  method.choice({"nose", "K1", "shape of the pier's nose"}, &PierRiprapInputs::nose,
                 {{PierNose::round, "round", "round nose: 1.5"},
                  {PierNose::square, "square", "square face: 1.7"}});
   method.defaulted({"location_factor", "K2", "factor for the place of the pier in the channel"},
-                   &Inputs::location_factor, unit::number, AllowedRange::positive_to(3));
+                   &PierRiprapInputs::location_factor, unit::number, AllowedRange::positive_to(3));
   method.defaulted({"specific_gravity", "Ss", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &PierRiprapInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
 }
 
-Described build() {
-  Described method(describe(), &pier_riprap, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; },
-                   {ZonePlace::pier});
-  describe_inputs(method);
-  method.output({"design_velocity", "V", "velocity to design for"}, &Result::design_velocity,
-                unit::foot_per_second);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
-  method.limit({"Location factor from 0.9 to 1.7", dg11}, [](const Inputs& in) {
-    const double K2 = in.location_factor.number();
-    return in.local_velocity.has_value() || (K2 > 0.9 - 1e-9 && K2 < 1.7 + 1e-9);
-  });
+DescribedPierRiprap build_pier_riprap() {
+  DescribedPierRiprap method(
+      describe_pier_riprap(), &pier_riprap, &pier_riprap_from_zone,
+      [](const PierRiprapResult& result) { return RequiredSize{50, result.d50}; },
+      {ZonePlace::pier});
+  describe_pier_riprap_inputs(method);
+  method.output({"design_velocity", "V", "velocity to design for"},
+                &PierRiprapResult::design_velocity, unit::foot_per_second);
+  method.output({"d50", "D50", "required median size"}, &PierRiprapResult::d50, unit::foot,
+                LengthUse::rock);
+  method.limit({"Location factor from 0.9 to 1.7", dg11_of_pier_riprap},
+               [](const PierRiprapInputs& in) {
+                 const double K2 = in.location_factor.number();
+                 return in.local_velocity.has_value() || (K2 > 0.9 - 1e-9 && K2 < 1.7 + 1e-9);
+               });
   return method;
 }
 
-Velocity design_velocity(const Inputs& in, Steps& steps) {
+Velocity design_velocity(const PierRiprapInputs& in, Steps& steps) {
   const double K1 = shape_factor(in.nose);
-  steps.given("K1", in.nose == PierNose::round ? "round nose" : "square face", measure(K1), dg11);
+  steps.given("K1", in.nose == PierNose::round ? "round nose" : "square face", measure(K1),
+              dg11_of_pier_riprap);
   if (in.local_velocity) {
     const Velocity V = K1 * *in.local_velocity;
     steps.given("V_local", "velocity just upstream of the pier", measure(*in.local_velocity));
-    steps.computed("V", "velocity to design for", "K1·V_local", measure(V), dg11);
+    steps.computed("V", "velocity to design for", "K1·V_local", measure(V), dg11_of_pier_riprap);
     return V;
   }
   const Velocity V = K1 * in.location_factor.number() * in.average_velocity;
-  steps.given("K2", "place of the pier in the channel", measure(in.location_factor), dg11);
+  steps.given("K2", "place of the pier in the channel", measure(in.location_factor),
+              dg11_of_pier_riprap);
   steps.given("V_avg", "average velocity of the approaching flow", measure(in.average_velocity));
-  steps.computed("V", "velocity to design for", "K1·K2·V_avg", measure(V), dg11);
+  steps.computed("V", "velocity to design for", "K1·K2·V_avg", measure(V), dg11_of_pier_riprap);
   return V;
 }
 
 }  // namespace
 
 Expected<PierRiprapResult> pier_riprap(const PierRiprapInputs& inputs, Steps& steps) {
-  Result result;
+  PierRiprapResult result;
   result.design_velocity = design_velocity(inputs, steps);
   const double V = result.design_velocity.feet_per_second();
   const double Ss = inputs.specific_gravity.number();
 
-  const double D50 = 0.692 * V * V / ((Ss - 1) * 2 * g);
+  const double D50 = 0.692 * V * V / ((Ss - 1) * 2 * g_us);
 
   result.d50 = Length::feet(D50);
   steps.given("Ss", "specific gravity of the rock", measure(inputs.specific_gravity));
   steps.computed_rock("D50", "required median size", "0.692·V²/[(Ss−1)·2g], g = 32.174 ft/s²",
-                      result.d50, dg11);
+                      result.d50, dg11_of_pier_riprap);
   return result;
 }
 
 const SizingMethod& pier_riprap_method() {
-  static const Described method = build();
+  static const DescribedPierRiprap method = build_pier_riprap();
   return method;
 }
 

@@ -6,13 +6,12 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = PierRiprapLayoutInputs;
-using Result = PierRiprapLayoutResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedPierRiprapLayout = TypedMethod<PierRiprapLayoutInputs, PierRiprapLayoutResult>;
 
-const char* const dg11 = "FHWA HEC-23 Vol. 2 (2009) DG11 (from memory; confirm)";
+const char* const dg11_of_pier_riprap_layout =
+    "FHWA HEC-23 Vol. 2 (2009) DG11 (from memory; confirm)";
 
-Described build() {
+DescribedPierRiprapLayout build_pier_riprap_layout() {
   MethodDescription about;
   about.id = "pier-riprap-layout";
   about.title = "Layout of rock round a bridge pier";
@@ -26,33 +25,35 @@ Described build() {
       "below the passing trough.",
       "The filter ends at two thirds of the distance to the edge of the rock. In a bed with dunes "
       "use a geotextile, not a granular filter."};
-  Described method(std::move(about), &pier_riprap_layout);
-  method.required({"d50", "D50", "median size of the class chosen"}, &Inputs::d50, unit::foot,
-                  AllowedRange::positive_to(10), LengthUse::rock);
-  method.required({"pier_width", "a", "width of the pier"}, &Inputs::pier_width, unit::foot,
-                  AllowedRange::positive_to(200));
-  method.required({"pier_length", "L", "length of the pier along its axis"}, &Inputs::pier_length,
-                  unit::foot, AllowedRange::positive_to(1000));
-  method.defaulted({"skew", "θ", "angle of the flow to the pier's axis"}, &Inputs::skew,
-                   unit::degree, AllowedRange::between(0, 90));
-  method.defaulted({"contraction_scour", "ys", "contraction scour"}, &Inputs::contraction_scour,
-                   unit::foot, AllowedRange::between(0, 200));
-  method.defaulted({"degradation", "yd", "long-term lowering of the bed"}, &Inputs::degradation,
-                   unit::foot, AllowedRange::between(0, 200));
+  DescribedPierRiprapLayout method(std::move(about), &pier_riprap_layout);
+  method.required({"d50", "D50", "median size of the class chosen"}, &PierRiprapLayoutInputs::d50,
+                  unit::foot, AllowedRange::positive_to(10), LengthUse::rock);
+  method.required({"pier_width", "a", "width of the pier"}, &PierRiprapLayoutInputs::pier_width,
+                  unit::foot, AllowedRange::positive_to(200));
+  method.required({"pier_length", "L", "length of the pier along its axis"},
+                  &PierRiprapLayoutInputs::pier_length, unit::foot,
+                  AllowedRange::positive_to(1000));
+  method.defaulted({"skew", "θ", "angle of the flow to the pier's axis"},
+                   &PierRiprapLayoutInputs::skew, unit::degree, AllowedRange::between(0, 90));
+  method.defaulted({"contraction_scour", "ys", "contraction scour"},
+                   &PierRiprapLayoutInputs::contraction_scour, unit::foot,
+                   AllowedRange::between(0, 200));
+  method.defaulted({"degradation", "yd", "long-term lowering of the bed"},
+                   &PierRiprapLayoutInputs::degradation, unit::foot, AllowedRange::between(0, 200));
   method.output({"projected_width", "a'", "width of the pier across the flow"},
-                &Result::projected_width, unit::foot);
-  method.output({"extent", "B", "rock from the pier's face, on all sides"}, &Result::extent,
-                unit::foot);
-  method.output({"filter_extent", "Bf", "filter from the pier's face"}, &Result::filter_extent,
-                unit::foot);
-  method.output({"thickness", "t", "thickness of the layer, placed in the dry"}, &Result::thickness,
-                unit::foot);
+                &PierRiprapLayoutResult::projected_width, unit::foot);
+  method.output({"extent", "B", "rock from the pier's face, on all sides"},
+                &PierRiprapLayoutResult::extent, unit::foot);
+  method.output({"filter_extent", "Bf", "filter from the pier's face"},
+                &PierRiprapLayoutResult::filter_extent, unit::foot);
+  method.output({"thickness", "t", "thickness of the layer, placed in the dry"},
+                &PierRiprapLayoutResult::thickness, unit::foot);
   method.output({"volume", "Vol", "volume of the layer, pier in line with the flow"},
-                &Result::volume, unit::cubic_yard);
+                &PierRiprapLayoutResult::volume, unit::cubic_yard);
   return method;
 }
 
-Length layer_thickness(const Inputs& in, Steps& steps) {
+Length layer_thickness(const PierRiprapLayoutInputs& in, Steps& steps) {
   const Length by_size = 3 * in.d50;
   const bool scour_governs = in.contraction_scour > by_size;
   const Length t = scour_governs ? in.contraction_scour + in.degradation : by_size;
@@ -60,7 +61,8 @@ Length layer_thickness(const Inputs& in, Steps& steps) {
   steps.given("ys", "contraction scour", measure(in.contraction_scour));
   steps.given("yd", "long-term lowering of the bed", measure(in.degradation));
   steps.computed("t", "thickness of the layer, placed in the dry",
-                 scour_governs ? "ys + yd, since ys > 3·D50" : "3·D50", measure(t), dg11);
+                 scour_governs ? "ys + yd, since ys > 3·D50" : "3·D50", measure(t),
+                 dg11_of_pier_riprap_layout);
   return t;
 }
 
@@ -68,7 +70,7 @@ Length layer_thickness(const Inputs& in, Steps& steps) {
 
 Expected<PierRiprapLayoutResult> pier_riprap_layout(const PierRiprapLayoutInputs& inputs,
                                                     Steps& steps) {
-  Result result;
+  PierRiprapLayoutResult result;
   const double a = inputs.pier_width.feet();
   const double L = inputs.pier_length.feet();
   const double theta = inputs.skew.radians();
@@ -84,16 +86,17 @@ Expected<PierRiprapLayoutResult> pier_riprap_layout(const PierRiprapLayoutInputs
   const double plan = (a + 2 * B) * (L + 2 * B) - a * L;
   result.volume = Volume::cubic_feet(plan * result.thickness.feet());
   steps.computed("a'", "width of the pier across the flow", "a·cosθ + L·sinθ",
-                 measure(result.projected_width), dg11);
+                 measure(result.projected_width), dg11_of_pier_riprap_layout);
   steps.computed("B", "rock from the pier's face, on all sides", "2·a'", measure(result.extent),
-                 dg11);
-  steps.computed("Bf", "filter from the pier's face", "⅔·B", measure(result.filter_extent), dg11);
+                 dg11_of_pier_riprap_layout);
+  steps.computed("Bf", "filter from the pier's face", "⅔·B", measure(result.filter_extent),
+                 dg11_of_pier_riprap_layout);
   steps.computed("Vol", "volume of the layer", "[(a+2B)·(L+2B) − a·L]·t", measure(result.volume));
   return result;
 }
 
 const Method& pier_riprap_layout_method() {
-  static const Described method = build();
+  static const DescribedPierRiprapLayout method = build_pier_riprap_layout();
   return method;
 }
 

@@ -9,14 +9,10 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = PilarczykInputs;
-using Result = PilarczykResult;
-
-constexpr double g = standard_gravity.meters_per_second_squared();
 /// In water shallower than this many stones k_h is 1.
 constexpr double shallow_stones = 5;
 
-const char* const rock_manual = "CIRIA C683 (2007) eq. 5.219 (from memory; confirm)";
+const char* const rock_manual_of_pilarczyk = "CIRIA C683 (2007) eq. 5.219 (from memory; confirm)";
 
 double stability_correction(ProtectionKind kind) {
   switch (kind) {
@@ -40,7 +36,7 @@ struct DepthFactor {
   double growth;
 };
 
-DepthFactor depth_factor(const Inputs& in, double Dn50) {
+DepthFactor depth_factor(const PilarczykInputs& in, double Dn50) {
   const double h = in.depth.meters();
   if (in.profile == VelocityProfile::not_developed) {
     const double stones = h / Dn50;
@@ -56,7 +52,7 @@ DepthFactor depth_factor(const Inputs& in, double Dn50) {
 /// The size that fits its own depth factor, from the size `whole` at which that factor is 1. Where
 /// the water would be shallower than five such stones, `whole` itself. By Newton's steps in the
 /// logarithm of the size: the factor grows more slowly than the size, so that they close in.
-double size_with_depth(const Inputs& in, double whole) {
+double size_with_depth(const PilarczykInputs& in, double whole) {
   constexpr int most_steps = 60;
   constexpr double closed_in = 1e-15;
   const double largest = in.depth.meters() / shallow_stones;
@@ -71,7 +67,7 @@ double size_with_depth(const Inputs& in, double whole) {
   return Dn50;
 }
 
-std::optional<double> slope_factor(const Inputs& in) {
+std::optional<double> slope_factor(const PilarczykInputs& in) {
   const auto kd = side_slope_factor_analytic(in.bank_angle, in.angle_of_repose);
   const double phi = in.angle_of_repose.radians();
   const double kl = std::sin(phi - in.bed_angle.radians()) / std::sin(phi);
@@ -79,27 +75,29 @@ std::optional<double> slope_factor(const Inputs& in) {
   return *kd * kl;
 }
 
-void note_steps(const Inputs& in, const Result& result, Steps& steps) {
+void note_steps(const PilarczykInputs& in, const PilarczykResult& result, Steps& steps) {
   steps.given("U", "depth-averaged velocity", measure(in.velocity));
   steps.given("h", "water depth", measure(in.depth));
   steps.given("Δ", "specific gravity of the rock less 1",
               measure(in.specific_gravity.number() - 1));
   steps.given("φ_sc", "stability correction", measure(stability_correction(in.protection)),
-              rock_manual);
-  steps.given("ψ_cr", "critical shear parameter", measure(critical_shear(in.armour)), rock_manual);
-  steps.given("k_t²", "turbulence factor", measure(in.turbulence_factor), rock_manual);
+              rock_manual_of_pilarczyk);
+  steps.given("ψ_cr", "critical shear parameter", measure(critical_shear(in.armour)),
+              rock_manual_of_pilarczyk);
+  steps.given("k_t²", "turbulence factor", measure(in.turbulence_factor), rock_manual_of_pilarczyk);
   steps.given("α", "bank angle from horizontal", measure(in.bank_angle));
   steps.given("β", "slope of the bed in the direction of flow", measure(in.bed_angle));
   steps.given("φ", "angle of repose of the rock", measure(in.angle_of_repose));
   steps.computed("k_sl", "slope factor", "√(1 − sin²α/sin²φ) · sin(φ−β)/sinφ",
-                 measure(result.slope_factor), rock_manual);
+                 measure(result.slope_factor), rock_manual_of_pilarczyk);
   const bool developed = in.profile == VelocityProfile::developed;
   if (developed) steps.given("ks/Dn50", "roughness in stones", measure(in.roughness_stones));
   steps.computed("k_h", "depth factor, 1 where h < 5·Dn50",
                  developed ? "2/[log₁₀(1 + 12h/ks)]², at most 1" : "(1 + h/Dn50)^−0.2",
-                 measure(result.depth_factor), rock_manual);
+                 measure(result.depth_factor), rock_manual_of_pilarczyk);
   steps.computed_rock("Dn50", "required size, side of a cube of the median mass",
-                      "(φ_sc/Δ)·(0.035/ψ_cr)·k_h·k_sl⁻¹·k_t²·U²/(2g)", result.dn50, rock_manual);
+                      "(φ_sc/Δ)·(0.035/ψ_cr)·k_h·k_sl⁻¹·k_t²·U²/(2g)", result.dn50,
+                      rock_manual_of_pilarczyk);
   steps.computed_rock("D50", "median size by sieve", "Dn50/0.84", result.d50,
                       nominal_over_sieve_source);
 }
@@ -120,10 +118,10 @@ Expected<PilarczykResult> pilarczyk(const PilarczykInputs& inputs) {
   const double psi_cr = critical_shear(inputs.armour);
   const double kt2 = inputs.turbulence_factor.number();
 
-  const double with_kh_1 = (phi_sc / delta) * (0.035 / psi_cr) / *ksl * kt2 * U * U / (2 * g);
+  const double with_kh_1 = (phi_sc / delta) * (0.035 / psi_cr) / *ksl * kt2 * U * U / (2 * g_si);
   const double Dn50 = size_with_depth(inputs, with_kh_1);
 
-  Result result;
+  PilarczykResult result;
   result.depth_factor = Dimensionless::number(Dn50 / with_kh_1);
   result.slope_factor = Dimensionless::number(*ksl);
   result.dn50 = Length::meters(Dn50);

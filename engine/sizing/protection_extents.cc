@@ -3,9 +3,6 @@
 namespace proofstone {
 namespace {
 
-using Inputs = ProtectionExtentsInputs;
-using Result = ProtectionExtentsResult;
-
 constexpr double upstream_widths = 1.0;
 constexpr double downstream_widths = 1.5;
 constexpr double end_factor = 1.5;
@@ -17,7 +14,7 @@ const char* const lengths_rule =
     "WES Streambank Handbook, 1997, 6.1.1.3)";
 const char* const ends_rule = "Urban Storm Drainage Criteria Manual Vol. 1 (from memory; confirm)";
 
-MethodDescription describe() {
+MethodDescription describe_protection_extents() {
   MethodDescription about;
   about.id = "protection-extents";
   about.title = "Extents of bank protection";
@@ -42,20 +39,22 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &protection_extents);
-  method.required({"top_width", "W", "width of the water in the main channel"}, &Inputs::top_width,
-                  unit::foot, AllowedRange::positive_to(1e5));
-  method.required({"layer_thickness", "T", "thickness of the layer"}, &Inputs::layer_thickness,
-                  unit::foot, AllowedRange::positive_to(50));
-  method.output({"upstream", "Lu", "length upstream of what is protected"}, &Result::upstream,
-                unit::foot);
-  method.output({"downstream", "Ld", "length downstream of what is protected"}, &Result::downstream,
-                unit::foot);
+TypedMethod<ProtectionExtentsInputs, ProtectionExtentsResult> build_protection_extents() {
+  TypedMethod<ProtectionExtentsInputs, ProtectionExtentsResult> method(
+      describe_protection_extents(), &protection_extents);
+  method.required({"top_width", "W", "width of the water in the main channel"},
+                  &ProtectionExtentsInputs::top_width, unit::foot, AllowedRange::positive_to(1e5));
+  method.required({"layer_thickness", "T", "thickness of the layer"},
+                  &ProtectionExtentsInputs::layer_thickness, unit::foot,
+                  AllowedRange::positive_to(50));
+  method.output({"upstream", "Lu", "length upstream of what is protected"},
+                &ProtectionExtentsResult::upstream, unit::foot);
+  method.output({"downstream", "Ld", "length downstream of what is protected"},
+                &ProtectionExtentsResult::downstream, unit::foot);
   method.output({"end_thickness", "Te", "thickness of the layer at its ends"},
-                &Result::end_thickness, unit::foot);
+                &ProtectionExtentsResult::end_thickness, unit::foot);
   method.output({"end_length", "Le", "length over which the ends are thickened"},
-                &Result::end_length, unit::foot);
+                &ProtectionExtentsResult::end_length, unit::foot);
   return method;
 }
 
@@ -63,7 +62,7 @@ TypedMethod<Inputs, Result> build() {
 
 Expected<ProtectionExtentsResult> protection_extents(const ProtectionExtentsInputs& inputs,
                                                      Steps& steps) {
-  Result result;
+  ProtectionExtentsResult result;
   result.upstream = upstream_widths * inputs.top_width;
   result.downstream = downstream_widths * inputs.top_width;
   result.end_thickness = end_factor * inputs.layer_thickness;
@@ -79,7 +78,8 @@ Expected<ProtectionExtentsResult> protection_extents(const ProtectionExtentsInpu
 }
 
 const Method& protection_extents_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<ProtectionExtentsInputs, ProtectionExtentsResult> method =
+      build_protection_extents();
   return method;
 }
 

@@ -8,21 +8,21 @@
 namespace proofstone {
 namespace {
 
-using Inputs = ReservoirWaveRockInputs;
-using Result = ReservoirWaveRockResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedReservoirWaveRock =
+    TypedSizingMethod<ReservoirWaveRockInputs, ReservoirWaveRockResult>;
 
 const char* const tr69 = "SCS TR-69 (1983) (from memory; confirm)";
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<ReservoirWaveRockInputs, NotApplicable> reservoir_wave_rock_from_zone(
+    const ZoneSetting& zone) {
+  ReservoirWaveRockInputs in;
   if (zone.stated.wave_height) in.wave_height = *zone.stated.wave_height;
   in.slope = zone.bank_angle;
   in.specific_gravity = zone.rock.specific_gravity;
   return in;
 }
 
-Described build() {
+DescribedReservoirWaveRock build_reservoir_wave_rock() {
   MethodDescription about;
   about.id = "reservoir-wave-rock";
   about.title = "SCS reservoir slope equation (TR-69)";
@@ -35,22 +35,24 @@ Described build() {
        "title and scope seen; equation from memory", SourceStanding::memory}};
   about.cautions = {"For deep-water waves on dam faces and reservoir shores; no sea coast.",
                     "At dams, nothing here settles their safety."};
-  Described method(about, &reservoir_wave_rock, &from_zone,
-                   [](const Result& result) {
-                     RequiredSize required{50, result.d50};
-                     required.by_mass = true;
-                     return required;
-                   },
-                   {ZonePlace::shore});
-  method.required({"wave_height", "Hs", "significant wave height"}, &Inputs::wave_height,
-                  unit::foot, AllowedRange::positive_to(60));
-  method.required({"slope", "α", "angle of the slope"}, &Inputs::slope, unit::degree,
-                  AllowedRange::positive_to(60));
+  DescribedReservoirWaveRock method(about, &reservoir_wave_rock, &reservoir_wave_rock_from_zone,
+                                    [](const ReservoirWaveRockResult& result) {
+                                      RequiredSize required{50, result.d50};
+                                      required.by_mass = true;
+                                      return required;
+                                    },
+                                    {ZonePlace::shore});
+  method.required({"wave_height", "Hs", "significant wave height"},
+                  &ReservoirWaveRockInputs::wave_height, unit::foot, AllowedRange::positive_to(60));
+  method.required({"slope", "α", "angle of the slope"}, &ReservoirWaveRockInputs::slope,
+                  unit::degree, AllowedRange::positive_to(60));
   method.defaulted({"specific_gravity", "Gs", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
-  method.output({"median_mass", "W50", "required median mass"}, &Result::median_mass, unit::pound);
-  method.output({"d50", "D50", "sphere of the median mass"}, &Result::d50, unit::foot,
-                LengthUse::rock);
+                   &ReservoirWaveRockInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
+  method.output({"median_mass", "W50", "required median mass"},
+                &ReservoirWaveRockResult::median_mass, unit::pound);
+  method.output({"d50", "D50", "sphere of the median mass"}, &ReservoirWaveRockResult::d50,
+                unit::foot, LengthUse::rock);
   return method;
 }
 
@@ -61,7 +63,7 @@ Expected<ReservoirWaveRockResult> reservoir_wave_rock(const ReservoirWaveRockInp
   const double Hs = inputs.wave_height.feet();
   const double Gs = inputs.specific_gravity.number();
   const double cot = 1 / std::tan(inputs.slope.radians());
-  Result result;
+  ReservoirWaveRockResult result;
   result.median_mass = Mass::pounds(19.5 * Gs * Hs * Hs * Hs / (std::pow(Gs - 1, 3) * cot));
   result.d50 = stone_size(result.median_mass, SizeMeaning::sphere,
                           Density::pounds_mass_per_cubic_foot(Gs * 62.4));
@@ -75,7 +77,7 @@ Expected<ReservoirWaveRockResult> reservoir_wave_rock(const ReservoirWaveRockInp
 }
 
 const SizingMethod& reservoir_wave_rock_method() {
-  static const Described method = build();
+  static const DescribedReservoirWaveRock method = build_reservoir_wave_rock();
   return method;
 }
 

@@ -4,15 +4,13 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = RockLinedChannelInputs;
-
 const char* const roughness_page = "WES Streambank Handbook (1997) App. A, eq. A.2";
 const char* const local_depth_page =
     "USACE EM 1110-2-1601 (1994) App. H, as printed in WES Streambank Handbook (1997) App. A";
 
 constexpr double bank_depth_share = 0.8;
 
-UsaceBankAndBedInputs sizing_inputs(const Inputs& in, const RockLinedFlow& flow) {
+UsaceBankAndBedInputs sizing_inputs(const RockLinedChannelInputs& in, const RockLinedFlow& flow) {
   UsaceBankAndBedInputs sizing;
   sizing.channel_form = in.channel_form;
   sizing.average_velocity = flow.velocity;

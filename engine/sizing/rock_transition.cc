@@ -6,9 +6,6 @@
 namespace proofstone {
 namespace {
 
-using Inputs = RockTransitionInputs;
-using Result = RockTransitionResult;
-
 constexpr Length overlap_downstream = Length::feet(10);
 constexpr Length overlap_upstream = Length::feet(5);
 constexpr double layers_of_overlap = 3;
@@ -18,9 +15,9 @@ constexpr double velocity_rise = 1.2;
 const char* const manual =
     "Urban Storm Drainage Criteria Manual, Major Drainage: transitions protected 5 ft above and 10 "
     "ft below";
-const char* const practice = "common practice";
+const char* const practice_of_rock_transition = "common practice";
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<RockTransitionInputs, RockTransitionResult> build_rock_transition() {
   MethodDescription about;
   about.id = "rock-transition";
   about.title = "Transition between two kinds of rock";
@@ -40,27 +37,30 @@ TypedMethod<Inputs, Result> build() {
       "Where one rock is much larger than its neighbour, see that the smaller cannot be washed out "
       "through the larger: the rules of filters hold between them as well.",
       "Beside concrete or sheet piling the water is rougher: size for the raised velocity."};
-  TypedMethod<Inputs, Result> method(about, &rock_transition);
+  TypedMethod<RockTransitionInputs, RockTransitionResult> method(about, &rock_transition);
   method.required({"upstream_d50", "D50,u", "median size of the upstream rock"},
-                  &Inputs::upstream_d50, unit::foot, AllowedRange::positive_to(30),
+                  &RockTransitionInputs::upstream_d50, unit::foot, AllowedRange::positive_to(30),
                   LengthUse::rock);
   method.required({"downstream_d50", "D50,d", "median size of the downstream rock"},
-                  &Inputs::downstream_d50, unit::foot, AllowedRange::positive_to(30),
+                  &RockTransitionInputs::downstream_d50, unit::foot, AllowedRange::positive_to(30),
                   LengthUse::rock);
   method.required({"upstream_thickness", "Tu", "thickness of the upstream layer"},
-                  &Inputs::upstream_thickness, unit::foot, AllowedRange::positive_to(50));
+                  &RockTransitionInputs::upstream_thickness, unit::foot,
+                  AllowedRange::positive_to(50));
   method.required({"downstream_thickness", "Td", "thickness of the downstream layer"},
-                  &Inputs::downstream_thickness, unit::foot, AllowedRange::positive_to(50));
-  method.optional({"velocity", "V", "greatest velocity at the transition"}, &Inputs::velocity,
-                  unit::foot_per_second, AllowedRange::positive_to(60), "no design velocity");
+                  &RockTransitionInputs::downstream_thickness, unit::foot,
+                  AllowedRange::positive_to(50));
+  method.optional({"velocity", "V", "greatest velocity at the transition"},
+                  &RockTransitionInputs::velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60), "no design velocity");
   method.output({"overlap", "Lo", "of the larger rock into the reach of the smaller"},
-                &Result::overlap, unit::foot);
-  method.output({"taper", "Lt", "length over which the thickness changes"}, &Result::taper,
-                unit::foot);
-  method.output({"size_ratio", "", "larger over smaller median size"}, &Result::size_ratio,
-                unit::number);
+                &RockTransitionResult::overlap, unit::foot);
+  method.output({"taper", "Lt", "length over which the thickness changes"},
+                &RockTransitionResult::taper, unit::foot);
+  method.output({"size_ratio", "", "larger over smaller median size"},
+                &RockTransitionResult::size_ratio, unit::number);
   method.output({"design_velocity", "1.2·V", "velocity to size for; 0 where none is given"},
-                &Result::design_velocity, unit::foot_per_second);
+                &RockTransitionResult::design_velocity, unit::foot_per_second);
   return method;
 }
 
@@ -71,7 +71,7 @@ Expected<RockTransitionResult> rock_transition(const RockTransitionInputs& input
   const Length down = inputs.downstream_d50;
   const Length thicker = std::max(inputs.upstream_thickness, inputs.downstream_thickness);
   const Length thinner = std::min(inputs.upstream_thickness, inputs.downstream_thickness);
-  Result result;
+  RockTransitionResult result;
   result.larger_upstream = !(down > up);
   const Length published = result.larger_upstream ? overlap_downstream : overlap_upstream;
   result.overlap = std::max(published, layers_of_overlap * thicker);
@@ -91,7 +91,7 @@ Expected<RockTransitionResult> rock_transition(const RockTransitionInputs& input
       result.larger_upstream ? "max(10 ft, 3·T of the thicker)" : "max(5 ft, 3·T of the thicker)",
       measure(result.overlap), manual);
   steps.computed("Lt", "length over which the thickness changes", "3·|Tu − Td|",
-                 measure(result.taper), practice);
+                 measure(result.taper), practice_of_rock_transition);
   if (inputs.velocity) {
     steps.given("V", "greatest velocity at the transition", measure(*inputs.velocity));
     steps.computed("1.2·V", "velocity to size the transition's rock for", "1.2·V",
@@ -101,7 +101,8 @@ Expected<RockTransitionResult> rock_transition(const RockTransitionInputs& input
 }
 
 const Method& rock_transition_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<RockTransitionInputs, RockTransitionResult> method =
+      build_rock_transition();
   return method;
 }
 

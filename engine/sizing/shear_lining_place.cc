@@ -12,7 +12,6 @@ namespace proofstone {
 namespace {
 
 constexpr double kinematic_viscosity = 1.217e-5;  // ft²/s, about 60 °F
-constexpr double g = standard_gravity.feet_per_second_squared();
 constexpr double mild_up_to = 0.05;
 constexpr double steep_from = 0.10;
 constexpr double steep_side_z = 3;  // sides steeper than 3H:1V need rock of their own
@@ -80,7 +79,7 @@ double ShearLiningPlace::side_over_bottom() const {
 }
 
 double ShearLiningPlace::particle_reynolds(double d50) const {
-  return std::sqrt(g * depth * slope) * d50 / kinematic_viscosity;
+  return std::sqrt(g_us * depth * slope) * d50 / kinematic_viscosity;
 }
 
 double steep_factor_at(const ShearLiningPlace& place, double trial) {

@@ -3,23 +3,19 @@
 #include <cmath>
 
 #include "engine/hydraulics/bracketed_root.h"
+#include "engine/hydraulics/water_weight.h"
 
 namespace proofstone {
 
 namespace {
 
-using Inputs = SideSlopeStabilityFactorInputs;
-using Result = SideSlopeStabilityFactorResult;
-
-constexpr double g = standard_gravity.feet_per_second_squared();
-constexpr double gamma_w = 62.4;  // lb/ft³
 constexpr double largest_number = 1e4;
 
 const char* const hds6 = "FHWA HDS-6 (2001) eqs. 6.3 to 6.16";
 const char* const hds6_memory = "FHWA HDS-6 (2001) (from memory; confirm)";
 const char* const julien = "Julien, Erosion and Sedimentation (1995) (from memory; confirm)";
 
-StabilityCase case_of(const Inputs& in, double eta) {
+StabilityCase case_of(const SideSlopeStabilityFactorInputs& in, double eta) {
   StabilityCase at;
   at.eta = eta;
   at.theta = in.bank_angle.radians();
@@ -29,20 +25,22 @@ StabilityCase case_of(const Inputs& in, double eta) {
   return at;
 }
 
-bool by_velocity(const Inputs& in) { return in.reference_velocity || in.mean_velocity; }
+bool by_velocity(const SideSlopeStabilityFactorInputs& in) {
+  return in.reference_velocity || in.mean_velocity;
+}
 
 /// Velocity one D50 above the bed, ft/s; D in ft.
-double reference_velocity(const Inputs& in, double D) {
+double reference_velocity(const SideSlopeStabilityFactorInputs& in, double D) {
   if (in.reference_velocity) return in.reference_velocity->feet_per_second();
   return 3.4 * in.mean_velocity->feet_per_second() / std::log(12.3 * in.depth->feet() / D);
 }
 
 /// η of a stone of D ft.
-double stability_number(const Inputs& in, double D) {
+double stability_number(const SideSlopeStabilityFactorInputs& in, double D) {
   const double delta = in.specific_gravity.number() - 1;
   if (by_velocity(in)) {
     const double Vr = reference_velocity(in, D);
-    return 0.30 * Vr * Vr / (delta * g * D);
+    return 0.30 * Vr * Vr / (delta * g_us * D);
   }
   const double tau = in.shear->pounds_per_square_foot();
   const double coefficient = in.form == StabilityForm::julien ? 1 / 0.047 : 21;
@@ -51,7 +49,7 @@ double stability_number(const Inputs& in, double D) {
 
 /// The smallest D, ft, that brings η down to `required`; nothing where, under a mean velocity, no
 /// stone smaller than the depth does.
-std::optional<double> smallest_size(const Inputs& in, double required) {
+std::optional<double> smallest_size(const SideSlopeStabilityFactorInputs& in, double required) {
   // Apart from the mean velocity, η·D is the same for every stone.
   if (!in.mean_velocity) return stability_number(in, 1) / required;
   const auto enough = [&](double D) { return stability_number(in, D) <= required; };
@@ -60,7 +58,7 @@ std::optional<double> smallest_size(const Inputs& in, double required) {
   return turning_point(0, depth, enough);
 }
 
-Problems attack_problems(const Inputs& in) {
+Problems attack_problems(const SideSlopeStabilityFactorInputs& in) {
   const bool both_velocities = in.reference_velocity && in.mean_velocity;
   const bool none = !in.shear && !in.reference_velocity && !in.mean_velocity;
   if (both_velocities || none) {
@@ -81,7 +79,7 @@ Problems attack_problems(const Inputs& in) {
 
 /// Largest stability number at which the factor asked for is reached; nothing where even still
 /// water would leave less.
-std::optional<double> largest_number_for(const Inputs& in) {
+std::optional<double> largest_number_for(const SideSlopeStabilityFactorInputs& in) {
   const double asked = in.stability_factor.number();
   const auto too_much = [&](double eta) {
     return !(stability_moments(case_of(in, eta)).factor >= asked);
@@ -91,7 +89,7 @@ std::optional<double> largest_number_for(const Inputs& in) {
   return turning_point(nearly_still, largest_number, too_much);
 }
 
-void note_attack(const Inputs& in, Steps& steps) {
+void note_attack(const SideSlopeStabilityFactorInputs& in, Steps& steps) {
   if (in.reference_velocity) {
     steps.given("Vr", "velocity one D50 above the bed", measure(*in.reference_velocity));
   } else if (in.mean_velocity) {
@@ -109,18 +107,19 @@ void note_attack(const Inputs& in, Steps& steps) {
   steps.given("Ss", "specific gravity of the rock", measure(in.specific_gravity));
 }
 
-const char* number_formula(const Inputs& in) {
+const char* number_formula(const SideSlopeStabilityFactorInputs& in) {
   if (by_velocity(in)) return "0.30·Vr²/[(Ss−1)·g·D]";
   return in.form == StabilityForm::julien ? "τ0/[0.047·(γs−γ)·D]" : "21·τ0/[(Ss−1)·γ·D]";
 }
 
-const char* size_formula(const Inputs& in) {
+const char* size_formula(const SideSlopeStabilityFactorInputs& in) {
   if (in.mean_velocity) return "smallest D with 0.30·Vr²/[(Ss−1)·g·D] ≤ η, Vr = 3.4·V/ln(12.3·y/D)";
   if (in.reference_velocity) return "0.30·Vr²/[(Ss−1)·g·η]";
   return in.form == StabilityForm::julien ? "τ0/[0.047·(γs−γ)·η]" : "21·τ0/[(Ss−1)·γ·η]";
 }
 
-void note_moments(const Inputs& in, const Result& result, Steps& steps) {
+void note_moments(const SideSlopeStabilityFactorInputs& in,
+                  const SideSlopeStabilityFactorResult& result, Steps& steps) {
   const bool plain = in.form == StabilityForm::stevens_simons;
   const char* const source = plain ? hds6 : julien;
   steps.computed("η", "stability number of that size", number_formula(in),
@@ -174,7 +173,7 @@ Expected<SideSlopeStabilityFactorResult> side_slope_stability_factor(
                    "/stability_factor", "slower or deeper water, or a flatter bank"};
   }
 
-  Result result;
+  SideSlopeStabilityFactorResult result;
   result.required_number = Dimensionless::number(*required);
   result.d50 = Length::feet(*smallest);
   const Length D = inputs.trial_size.value_or(result.d50);

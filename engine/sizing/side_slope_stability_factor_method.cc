@@ -1,3 +1,4 @@
+#include "engine/hydraulics/water_weight.h"
 #include "engine/sizing/hec15_curves.h"
 #include "engine/sizing/side_slope_factor.h"
 #include "engine/sizing/side_slope_stability_factor.h"
@@ -7,19 +8,17 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = SideSlopeStabilityFactorInputs;
-using Result = SideSlopeStabilityFactorResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedSideSlopeStabilityFactor =
+    TypedSizingMethod<SideSlopeStabilityFactorInputs, SideSlopeStabilityFactorResult>;
 
-constexpr double gamma_w = 62.4;  // lb/ft³
-
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<SideSlopeStabilityFactorInputs, NotApplicable> side_slope_stability_factor_from_zone(
+    const ZoneSetting& zone) {
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{
         "The shear it takes is that of even flow down a channel; just below stilling basins, drops "
         "or gates it is not known."};
   }
-  Inputs in;
+  SideSlopeStabilityFactorInputs in;
   const bool bank = zone.place == ZonePlace::bank;
   const Length depth = bank ? zone.toe_depth : zone.local_depth;
   double bend = 1;
@@ -40,7 +39,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_side_slope_stability_factor() {
   MethodDescription about;
   about.id = "side-slope-stability-factor";
   about.title = "Stability factor on a side slope";
@@ -68,54 +67,63 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &side_slope_stability_factor, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; });
-  method.choice({"form", "", "which derivation"}, &Inputs::form,
+DescribedSideSlopeStabilityFactor build_side_slope_stability_factor() {
+  DescribedSideSlopeStabilityFactor method(
+      describe_side_slope_stability_factor(), &side_slope_stability_factor,
+      &side_slope_stability_factor_from_zone,
+      [](const SideSlopeStabilityFactorResult& result) { return RequiredSize{50, result.d50}; });
+  method.choice({"form", "", "which derivation"}, &SideSlopeStabilityFactorInputs::form,
                 {{StabilityForm::stevens_simons, "stevens-simons", "HDS-6: a level bed"},
                  {StabilityForm::julien, "julien", "with the slope of the bed"}});
-  method.optional({"shear", "τ0", "shear on the slope"}, &Inputs::shear,
+  method.optional({"shear", "τ0", "shear on the slope"}, &SideSlopeStabilityFactorInputs::shear,
                   unit::pound_per_square_foot, AllowedRange::positive_to(200), "from a velocity");
   method.optional({"reference_velocity", "Vr", "velocity one D50 above the bed"},
-                  &Inputs::reference_velocity, unit::foot_per_second, AllowedRange::positive_to(60),
-                  "from shear; a velocity goes before a shear");
-  method.optional({"mean_velocity", "V", "depth-averaged velocity"}, &Inputs::mean_velocity,
-                  unit::foot_per_second, AllowedRange::positive_to(60),
-                  "from shear; a velocity goes before a shear");
-  method.optional({"depth", "y", "water depth"}, &Inputs::depth, unit::foot,
+                  &SideSlopeStabilityFactorInputs::reference_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60), "from shear; a velocity goes before a shear");
+  method.optional({"mean_velocity", "V", "depth-averaged velocity"},
+                  &SideSlopeStabilityFactorInputs::mean_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60), "from shear; a velocity goes before a shear");
+  method.optional({"depth", "y", "water depth"}, &SideSlopeStabilityFactorInputs::depth, unit::foot,
                   AllowedRange::positive_to(300), "only needed with mean_velocity");
   method.required({"bank_angle", "θ", "bank angle from horizontal; 0° on a bed"},
-                  &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 60));
+                  &SideSlopeStabilityFactorInputs::bank_angle, unit::degree,
+                  AllowedRange::between(0, 60));
   method.defaulted({"flow_angle", "λ",
                     "angle of the flow in the slope from horizontal, positive down the slope"},
-                   &Inputs::flow_angle, unit::degree, AllowedRange::between(-90, 90));
+                   &SideSlopeStabilityFactorInputs::flow_angle, unit::degree,
+                   AllowedRange::between(-90, 90));
   method.defaulted({"bed_angle", "θ0", "slope of the bed downstream, for Julien's form"},
-                   &Inputs::bed_angle, unit::degree, AllowedRange::between(0, 20));
+                   &SideSlopeStabilityFactorInputs::bed_angle, unit::degree,
+                   AllowedRange::between(0, 20));
   method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock"},
-                   &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
+                   &SideSlopeStabilityFactorInputs::angle_of_repose, unit::degree,
+                   AllowedRange::between(20, 60));
   method.defaulted({"specific_gravity", "Ss", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &SideSlopeStabilityFactorInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
   method.defaulted({"stability_factor", "SF", "stability factor to be reached"},
-                   &Inputs::stability_factor, unit::number, AllowedRange::between(1, 5));
+                   &SideSlopeStabilityFactorInputs::stability_factor, unit::number,
+                   AllowedRange::between(1, 5));
   method.safety_margin("stability_factor", 1);
-  method.optional({"trial_size", "D", "a size whose own factor is asked for"}, &Inputs::trial_size,
-                  unit::foot, AllowedRange::positive_to(30), "the size required is taken",
-                  LengthUse::rock);
+  method.optional({"trial_size", "D", "a size whose own factor is asked for"},
+                  &SideSlopeStabilityFactorInputs::trial_size, unit::foot,
+                  AllowedRange::positive_to(30), "the size required is taken", LengthUse::rock);
   method.output({"stability_number", "η",
                  "stability number of the size tried, else of that "
                  "required"},
-                &Result::stability_number, unit::number);
+                &SideSlopeStabilityFactorResult::stability_number, unit::number);
   method.output({"drag_angle", "β", "angle of the stone's path from the line of steepest fall"},
-                &Result::drag_angle, unit::degree);
+                &SideSlopeStabilityFactorResult::drag_angle, unit::degree);
   method.output({"side_stability_number", "η'", "stability number on the slope"},
-                &Result::side_stability_number, unit::number);
+                &SideSlopeStabilityFactorResult::side_stability_number, unit::number);
   method.output({"stability_factor", "SF",
                  "stability factor of the size tried, else of that "
                  "required"},
-                &Result::stability_factor, unit::number);
+                &SideSlopeStabilityFactorResult::stability_factor, unit::number);
   method.output({"required_number", "η", "largest stability number that reaches the factor"},
-                &Result::required_number, unit::number);
-  method.output({"d50", "D50", "required median size"}, &Result::d50, unit::foot, LengthUse::rock);
+                &SideSlopeStabilityFactorResult::required_number, unit::number);
+  method.output({"d50", "D50", "required median size"}, &SideSlopeStabilityFactorResult::d50,
+                unit::foot, LengthUse::rock);
   method.for_comparison_until_chosen(
       {"stability_factor", "flow_angle"},
       "the factor to be reached and the angle at which the water runs on the slope are not known "
@@ -127,7 +135,7 @@ Described build() {
 }  // namespace
 
 const SizingMethod& side_slope_stability_factor_method() {
-  static const Described method = build();
+  static const DescribedSideSlopeStabilityFactor method = build_side_slope_stability_factor();
   return method;
 }
 

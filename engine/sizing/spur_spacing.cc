@@ -6,15 +6,13 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = SpurSpacingInputs;
-using Result = SpurSpacingResult;
-using Described = TypedMethod<Inputs, Result>;
+using DescribedSpurSpacing = TypedMethod<SpurSpacingInputs, SpurSpacingResult>;
 
 constexpr Angle impermeable_expansion = Angle::degrees(17);
 
 const char* const dg2 = "FHWA HEC-23 Vol. 2 (2009) DG2 (from memory; confirm)";
 
-Described build() {
+DescribedSpurSpacing build_spur_spacing() {
   MethodDescription about;
   about.id = "spur-spacing";
   about.title = "Spacing of spurs";
@@ -26,25 +24,26 @@ Described build() {
       "The heads of spurs are attacked most: size their rock for the turbulence there.",
       "For permeable spurs the expansion angle grows with what passes through; take it from the "
       "guideline's chart."};
-  Described method(std::move(about), &spur_spacing);
-  method.choice({"kind", "", "whether water passes through"}, &Inputs::kind,
+  DescribedSpurSpacing method(std::move(about), &spur_spacing);
+  method.choice({"kind", "", "whether water passes through"}, &SpurSpacingInputs::kind,
                 {{SpurKind::impermeable, "impermeable", "rock or earth"},
                  {SpurKind::permeable, "permeable", "fences, piles"}});
   method.required({"projected_length", "L", "length of the spur perpendicular to the flow"},
-                  &Inputs::projected_length, unit::foot, AllowedRange::positive_to(5000));
+                  &SpurSpacingInputs::projected_length, unit::foot,
+                  AllowedRange::positive_to(5000));
   method.optional({"expansion_angle", "θe", "expansion angle of the flow behind the spur"},
-                  &Inputs::expansion_angle, unit::degree, AllowedRange::between(5, 60),
+                  &SpurSpacingInputs::expansion_angle, unit::degree, AllowedRange::between(5, 60),
                   "17° for impermeable spurs");
   method.optional({"bankfull_width", "W", "width of the channel when it is full"},
-                  &Inputs::bankfull_width, unit::foot, AllowedRange::positive_to(1e5),
+                  &SpurSpacingInputs::bankfull_width, unit::foot, AllowedRange::positive_to(1e5),
                   "the limits on length are not watched");
-  method.output({"expansion_angle", "θe", "expansion angle"}, &Result::expansion_angle,
+  method.output({"expansion_angle", "θe", "expansion angle"}, &SpurSpacingResult::expansion_angle,
                 unit::degree);
-  method.output({"spacing", "S", "spacing of the spurs"}, &Result::spacing, unit::foot);
+  method.output({"spacing", "S", "spacing of the spurs"}, &SpurSpacingResult::spacing, unit::foot);
   method.limit({"Impermeable spurs not longer than 15 % of the bank-full width, permeable not "
                 "longer than 25 %",
                 dg2},
-               [](const Inputs& in) {
+               [](const SpurSpacingInputs& in) {
                  if (!in.bankfull_width) return true;
                  const double most = in.kind == SpurKind::impermeable ? 0.15 : 0.25;
                  return in.projected_length / *in.bankfull_width < most + 1e-9;
@@ -60,7 +59,7 @@ Expected<SpurSpacingResult> spur_spacing(const SpurSpacingInputs& inputs, Steps&
                    "The expansion angle behind a permeable spur depends on what passes through it.",
                    "", "/expansion_angle", "an angle from the guideline's chart"};
   }
-  Result result;
+  SpurSpacingResult result;
   result.expansion_angle = inputs.expansion_angle.value_or(impermeable_expansion);
   result.spacing = inputs.projected_length / std::tan(result.expansion_angle.radians());
   steps.given("L", "length of the spur perpendicular to the flow",
@@ -72,7 +71,7 @@ Expected<SpurSpacingResult> spur_spacing(const SpurSpacingInputs& inputs, Steps&
 }
 
 const Method& spur_spacing_method() {
-  static const Described method = build();
+  static const DescribedSpurSpacing method = build_spur_spacing();
   return method;
 }
 

@@ -7,26 +7,26 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = StillingBasinRiprapInputs;
-using Result = StillingBasinRiprapResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedStillingBasinRiprap =
+    TypedSizingMethod<StillingBasinRiprapInputs, StillingBasinRiprapResult>;
 
 const char* const em25 =
     "USBR Engineering Monograph 25 (Peterka) sec. 10, Fig. 165 (from memory; confirm)";
 const char* const fit_source =
     "fit to the curve of EM 25, as NCHRP Report 568 (2006) prints it (from memory; confirm)";
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<StillingBasinRiprapInputs, NotApplicable> stilling_basin_riprap_from_zone(
+    const ZoneSetting& zone) {
   if (zone.turbulence != Turbulence::high) {
     return NotApplicable{"The curve is for rock just below stilling basins."};
   }
-  Inputs in;
+  StillingBasinRiprapInputs in;
   in.average_velocity = zone.average_velocity;
   in.specific_gravity = zone.rock.specific_gravity;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_stilling_basin_riprap() {
   MethodDescription about;
   about.id = "stilling-basin-riprap";
   about.title = "Rock below a stilling basin";
@@ -46,22 +46,26 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &stilling_basin_riprap, &from_zone,
-                   [](const Result& result) { return RequiredSize{50, result.d50}; });
-  method.choice({"form", "", "which statement of the curve"}, &Inputs::form,
+DescribedStillingBasinRiprap build_stilling_basin_riprap() {
+  DescribedStillingBasinRiprap method(
+      describe_stilling_basin_riprap(), &stilling_basin_riprap, &stilling_basin_riprap_from_zone,
+      [](const StillingBasinRiprapResult& result) { return RequiredSize{50, result.d50}; });
+  method.choice({"form", "", "which statement of the curve"}, &StillingBasinRiprapInputs::form,
                 {{StillingBasinForm::curve, "curve", "2.6·√d, of the bottom velocity"},
                  {StillingBasinForm::fit, "fit", "0.0122·V^2.06, of the average velocity"}});
-  method.optional({"bottom_velocity", "Vb", "velocity at the bottom"}, &Inputs::bottom_velocity,
-                  unit::foot_per_second, AllowedRange::positive_to(60), "needed by the curve");
-  method.optional({"average_velocity", "V", "average velocity"}, &Inputs::average_velocity,
-                  unit::foot_per_second, AllowedRange::positive_to(60), "needed by the fit");
+  method.optional({"bottom_velocity", "Vb", "velocity at the bottom"},
+                  &StillingBasinRiprapInputs::bottom_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60), "needed by the curve");
+  method.optional({"average_velocity", "V", "average velocity"},
+                  &StillingBasinRiprapInputs::average_velocity, unit::foot_per_second,
+                  AllowedRange::positive_to(60), "needed by the fit");
   method.optional({"specific_gravity", "γs/γw", "specific gravity of the rock, for its limit"},
-                  &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4),
-                  "its limit is not watched");
-  method.output({"d50", "D50", "required size"}, &Result::d50, unit::foot, LengthUse::rock);
+                  &StillingBasinRiprapInputs::specific_gravity, unit::number,
+                  AllowedRange::between(1.5, 4), "its limit is not watched");
+  method.output({"d50", "D50", "required size"}, &StillingBasinRiprapResult::d50, unit::foot,
+                LengthUse::rock);
   method.limit({"Rock of about 165 lb/ft³ or denser: the curve has no term for density", em25},
-               [](const Inputs& in) {
+               [](const StillingBasinRiprapInputs& in) {
                  return !in.specific_gravity || in.specific_gravity->number() > 2.6 - 1e-9;
                });
   return method;
@@ -75,7 +79,7 @@ Problem missing_velocity(const char* key, const char* sentence) {
 
 Expected<StillingBasinRiprapResult> stilling_basin_riprap(const StillingBasinRiprapInputs& inputs,
                                                           Steps& steps) {
-  Result result;
+  StillingBasinRiprapResult result;
   if (inputs.form == StillingBasinForm::curve) {
     if (!inputs.bottom_velocity) {
       return missing_velocity("bottom_velocity", "The curve needs the velocity at the bottom.");
@@ -101,7 +105,7 @@ Expected<StillingBasinRiprapResult> stilling_basin_riprap(const StillingBasinRip
 }
 
 const SizingMethod& stilling_basin_riprap_method() {
-  static const Described method = build();
+  static const DescribedStillingBasinRiprap method = build_stilling_basin_riprap();
   return method;
 }
 

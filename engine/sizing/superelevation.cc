@@ -12,7 +12,7 @@ enum class Regime { tranquil, rapid };
 enum class Shape { rectangular, trapezoidal };
 enum class Curve { simple, spiral, spiral_banked };
 
-struct Inputs {
+struct SuperelevationInputs {
   SuperelevationForm form = SuperelevationForm::usace;
   Velocity velocity;
   Length top_width;
@@ -23,13 +23,13 @@ struct Inputs {
   Acceleration gravity = standard_gravity;
 };
 
-struct Result {
+struct SuperelevationResult {
   Length rise;
   Length bank_to_bank;
 };
 
 /// C of EM 1110-2-1601 Table 2-4; nothing for a row that the table does not have.
-std::optional<double> table_coefficient(const Inputs& in) {
+std::optional<double> table_coefficient(const SuperelevationInputs& in) {
   if (in.curve == Curve::simple) return in.regime == Regime::tranquil ? 0.5 : 1.0;
   if (in.regime == Regime::tranquil) return std::nullopt;
   if (in.shape == Shape::rectangular) return 0.5;
@@ -38,20 +38,20 @@ std::optional<double> table_coefficient(const Inputs& in) {
 }
 
 /// V²·W/(g·r).
-double velocity_head_rise(const Inputs& in) {
+double velocity_head_rise(const SuperelevationInputs& in) {
   const double v = in.velocity.meters_per_second();
   return v * v * in.top_width.meters() /
          (in.gravity.meters_per_second_squared() * in.bend_radius.meters());
 }
 
-Expected<Result> by_table(const Inputs& in, Steps& steps) {
+Expected<SuperelevationResult> by_table(const SuperelevationInputs& in, Steps& steps) {
   const auto c = table_coefficient(in);
   if (!c) {
     return Problem{"not-in-table", "The table has no coefficient for this flow, section and curve.",
                    "", "/curve",
                    "simple curves; spirals in rapid flow, banked ones in rectangular sections"};
   }
-  Result result;
+  SuperelevationResult result;
   result.rise = Length::meters(*c * velocity_head_rise(in));
   result.bank_to_bank = 2 * result.rise;
   steps.given("C", "coefficient for flow, section and curve", measure(*c),
@@ -61,8 +61,8 @@ Expected<Result> by_table(const Inputs& in, Steps& steps) {
   return result;
 }
 
-Expected<Result> by_halves(const Inputs& in, Steps& steps) {
-  Result result;
+Expected<SuperelevationResult> by_halves(const SuperelevationInputs& in, Steps& steps) {
+  SuperelevationResult result;
   result.bank_to_bank = Length::meters(velocity_head_rise(in));
   result.rise = 0.5 * result.bank_to_bank;
   steps.computed("Δd", "from the inner to the outer bank", "V²·W/(g·r)",
@@ -72,7 +72,7 @@ Expected<Result> by_halves(const Inputs& in, Steps& steps) {
   return result;
 }
 
-Expected<Result> by_radii(const Inputs& in, Steps& steps) {
+Expected<SuperelevationResult> by_radii(const SuperelevationInputs& in, Steps& steps) {
   const double outer = in.bend_radius.meters() + in.top_width.meters() / 2;
   const double inner = in.bend_radius.meters() - in.top_width.meters() / 2;
   if (!(inner > 0)) {
@@ -80,7 +80,7 @@ Expected<Result> by_radii(const Inputs& in, Steps& steps) {
                    "", "/bend_radius", "a radius above half the width"};
   }
   const double v = in.velocity.meters_per_second();
-  Result result;
+  SuperelevationResult result;
   result.bank_to_bank =
       Length::meters(v * v / in.gravity.meters_per_second_squared() * std::log(outer / inner));
   result.rise = 0.5 * result.bank_to_bank;
@@ -91,7 +91,8 @@ Expected<Result> by_radii(const Inputs& in, Steps& steps) {
   return result;
 }
 
-Expected<Result> compute(const Inputs& inputs, Steps& steps) {
+Expected<SuperelevationResult> compute_superelevation(const SuperelevationInputs& inputs,
+                                                      Steps& steps) {
   steps.given("V", "mean velocity", measure(inputs.velocity));
   steps.given("W", "width of the water surface", measure(inputs.top_width));
   steps.given("r", "centreline radius of the bend", measure(inputs.bend_radius));
@@ -104,37 +105,38 @@ Expected<Result> compute(const Inputs& inputs, Steps& steps) {
     case SuperelevationForm::log_radii:
       return by_radii(inputs, steps);
   }
-  return Result{};
+  return SuperelevationResult{};
 }
 
-void describe_inputs(TypedMethod<Inputs, Result>& method) {
-  method.choice({"form", "", "which published form"}, &Inputs::form,
+void describe_superelevation_inputs(
+    TypedMethod<SuperelevationInputs, SuperelevationResult>& method) {
+  method.choice({"form", "", "which published form"}, &SuperelevationInputs::form,
                 {{SuperelevationForm::usace, "usace", "C·V²·W/(g·r) above the mean level"},
                  {SuperelevationForm::half, "half-of-full-difference",
                   "V²·W/(g·r) from bank to bank, half of it on each side"},
                  {SuperelevationForm::log_radii, "radii",
                   "V²/g·ln(r_o/r_i) from bank to bank, half of it on each side"}});
-  method.required({"velocity", "V", "mean velocity"}, &Inputs::velocity, unit::foot_per_second,
-                  AllowedRange::positive_to(100));
-  method.required({"top_width", "W", "width of the water surface"}, &Inputs::top_width, unit::foot,
-                  AllowedRange::positive_to(1e5));
-  method.required({"bend_radius", "r", "centreline radius of the bend"}, &Inputs::bend_radius,
-                  unit::foot, AllowedRange::positive_to(1e6));
-  method.choice({"regime", "", "flow"}, &Inputs::regime,
+  method.required({"velocity", "V", "mean velocity"}, &SuperelevationInputs::velocity,
+                  unit::foot_per_second, AllowedRange::positive_to(100));
+  method.required({"top_width", "W", "width of the water surface"},
+                  &SuperelevationInputs::top_width, unit::foot, AllowedRange::positive_to(1e5));
+  method.required({"bend_radius", "r", "centreline radius of the bend"},
+                  &SuperelevationInputs::bend_radius, unit::foot, AllowedRange::positive_to(1e6));
+  method.choice({"regime", "", "flow"}, &SuperelevationInputs::regime,
                 {{Regime::tranquil, "tranquil", "Froude number below 1"},
                  {Regime::rapid, "rapid", "Froude number above 1"}});
-  method.choice({"shape", "", "section"}, &Inputs::shape,
+  method.choice({"shape", "", "section"}, &SuperelevationInputs::shape,
                 {{Shape::rectangular, "rectangular", "upright walls"},
                  {Shape::trapezoidal, "trapezoidal", "sloping banks"}});
-  method.choice({"curve", "", "curve"}, &Inputs::curve,
+  method.choice({"curve", "", "curve"}, &SuperelevationInputs::curve,
                 {{Curve::simple, "simple", "circular"},
                  {Curve::spiral, "spiral", "with spiral transitions"},
                  {Curve::spiral_banked, "spiral-banked", "with spirals and a banked bottom"}});
-  method.defaulted({"gravity", "g", "gravity"}, &Inputs::gravity, unit::foot_per_second_squared,
-                   AllowedRange::between(32, 32.4));
+  method.defaulted({"gravity", "g", "gravity"}, &SuperelevationInputs::gravity,
+                   unit::foot_per_second_squared, AllowedRange::between(32, 32.4));
 }
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<SuperelevationInputs, SuperelevationResult> build_superelevation() {
   MethodDescription about;
   about.id = "superelevation";
   about.title = "Superelevation of the water in a bend";
@@ -145,14 +147,14 @@ TypedMethod<Inputs, Result> build() {
                    {"FHWA HDS-6 (2001)", "sec. 2.7.3", SourceStanding::memory}};
   about.cautions = {
       "In rapid flow cross waves run on below the bend and stand higher than this in places."};
-  TypedMethod<Inputs, Result> method(about, &compute);
-  describe_inputs(method);
-  method.output({"rise", "Δy", "rise above the mean level at the outer bank"}, &Result::rise,
-                unit::foot);
+  TypedMethod<SuperelevationInputs, SuperelevationResult> method(about, &compute_superelevation);
+  describe_superelevation_inputs(method);
+  method.output({"rise", "Δy", "rise above the mean level at the outer bank"},
+                &SuperelevationResult::rise, unit::foot);
   method.output({"bank_to_bank", "Δz", "difference from the inner to the outer bank"},
-                &Result::bank_to_bank, unit::foot);
+                &SuperelevationResult::bank_to_bank, unit::foot);
   method.limit({"tranquil flow for the forms by halves and by radii", "FHWA HEC-22 eq. 5-11"},
-               [](const Inputs& in) {
+               [](const SuperelevationInputs& in) {
                  return in.form == SuperelevationForm::usace || in.regime == Regime::tranquil;
                });
   return method;
@@ -161,7 +163,7 @@ TypedMethod<Inputs, Result> build() {
 }  // namespace
 
 Length superelevation_rise(Velocity velocity, Length top_width, Length bend_radius, bool rapid) {
-  Inputs in;
+  SuperelevationInputs in;
   in.velocity = velocity;
   in.top_width = top_width;
   in.bend_radius = bend_radius;
@@ -174,7 +176,8 @@ const Source& superelevation_source() {
 }
 
 const Method& superelevation_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<SuperelevationInputs, SuperelevationResult> method =
+      build_superelevation();
   return method;
 }
 

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "engine/hydraulics/water_weight.h"
 #include "engine/sizing/side_slope_factor.h"
 #include "engine/sizing/typed_sizing_method.h"
 
@@ -9,11 +10,8 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = TractiveForceInputs;
-using Result = TractiveForceResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedTractiveForce = TypedSizingMethod<TractiveForceInputs, TractiveForceResult>;
 
-constexpr double gamma_w = 62.4;  // lb/ft³
 constexpr double least_printed_z = 1.5;
 constexpr double largest_printed_z = 3;
 
@@ -27,21 +25,21 @@ struct PrintedSideFactor {
 constexpr PrintedSideFactor printed_side_factors[] = {
     {1.5, 0.52}, {1.75, 0.63}, {2, 0.72}, {2.5, 0.80}, {3, 0.87}};
 
-bool is_lane(const Inputs& in) { return in.form == TractiveForm::lane; }
-bool on_bank(const Inputs& in) { return in.bank_angle > Angle{}; }
+bool is_lane(const TractiveForceInputs& in) { return in.form == TractiveForm::lane; }
+bool on_bank(const TractiveForceInputs& in) { return in.bank_angle > Angle{}; }
 
-std::optional<double> r_over_w(const Inputs& in) {
+std::optional<double> r_over_w(const TractiveForceInputs& in) {
   if (!in.bend_radius || !in.top_width) return std::nullopt;
   return *in.bend_radius / *in.top_width;
 }
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<TractiveForceInputs, NotApplicable> tractive_force_from_zone(const ZoneSetting& zone) {
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{
         "The shear of this method is that of even flow down a channel; it does not hold just below "
         "stilling basins, drops or gates."};
   }
-  Inputs in;
+  TractiveForceInputs in;
   const bool bank = zone.place == ZonePlace::bank;
   in.depth = bank ? zone.toe_depth : zone.local_depth;
   in.slope = zone.energy_slope;
@@ -52,7 +50,7 @@ std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_tractive_force() {
   MethodDescription about;
   about.id = "tractive-force";
   about.title = "Tractive force method";
@@ -73,44 +71,48 @@ MethodDescription describe() {
   return about;
 }
 
-Described build() {
-  Described method(describe(), &tractive_force, &from_zone,
-                   [](const Result& result) { return RequiredSize{75, result.d75}; });
-  method.choice({"form", "", "which published form"}, &Inputs::form,
+DescribedTractiveForce build_tractive_force() {
+  DescribedTractiveForce method(
+      describe_tractive_force(), &tractive_force, &tractive_force_from_zone,
+      [](const TractiveForceResult& result) { return RequiredSize{75, result.d75}; });
+  method.choice({"form", "", "which published form"}, &TractiveForceInputs::form,
                 {{TractiveForm::lane, "lane", "allowable shear 0.4·D75"},
                  {TractiveForm::far_western, "far-western", "3.5/(C·K)·γw·d·S"}});
-  method.required({"depth", "d", "water depth; on a bank at its toe"}, &Inputs::depth, unit::foot,
-                  AllowedRange::positive_to(300));
-  method.required({"slope", "S", "slope of the channel"}, &Inputs::slope, unit::rise_per_run,
-                  AllowedRange::positive_to(1));
+  method.required({"depth", "d", "water depth; on a bank at its toe"}, &TractiveForceInputs::depth,
+                  unit::foot, AllowedRange::positive_to(300));
+  method.required({"slope", "S", "slope of the channel"}, &TractiveForceInputs::slope,
+                  unit::rise_per_run, AllowedRange::positive_to(1));
   method.required({"bank_angle", "θ", "bank angle from horizontal; 0° on a bed"},
-                  &Inputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
+                  &TractiveForceInputs::bank_angle, unit::degree, AllowedRange::between(0, 90));
   method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock, for Lane's K"},
-                   &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
-  method.optional({"bend_radius", "R", "centreline radius of the bend"}, &Inputs::bend_radius,
-                  unit::foot, AllowedRange::positive_to(1e6), "a straight reach");
-  method.optional({"top_width", "W", "water-surface width"}, &Inputs::top_width, unit::foot,
-                  AllowedRange::positive_to(1e5), "only needed in a bend");
-  method.output({"bed_shear", "τ", "shear on the bed"}, &Result::bed_shear,
+                   &TractiveForceInputs::angle_of_repose, unit::degree,
+                   AllowedRange::between(20, 60));
+  method.optional({"bend_radius", "R", "centreline radius of the bend"},
+                  &TractiveForceInputs::bend_radius, unit::foot, AllowedRange::positive_to(1e6),
+                  "a straight reach");
+  method.optional({"top_width", "W", "water-surface width"}, &TractiveForceInputs::top_width,
+                  unit::foot, AllowedRange::positive_to(1e5), "only needed in a bend");
+  method.output({"bed_shear", "τ", "shear on the bed"}, &TractiveForceResult::bed_shear,
                 unit::pound_per_square_foot);
-  method.output({"shear", "τs", "shear on the rock"}, &Result::shear, unit::pound_per_square_foot);
-  method.output({"k", "K", "side-slope factor"}, &Result::k, unit::number);
-  method.output({"bend", "C", "bend factor"}, &Result::bend, unit::number);
-  method.output({"d75", "D75", "required size, 75 % smaller"}, &Result::d75, unit::foot,
-                LengthUse::rock);
+  method.output({"shear", "τs", "shear on the rock"}, &TractiveForceResult::shear,
+                unit::pound_per_square_foot);
+  method.output({"k", "K", "side-slope factor"}, &TractiveForceResult::k, unit::number);
+  method.output({"bend", "C", "bend factor"}, &TractiveForceResult::bend, unit::number);
+  method.output({"d75", "D75", "required size, 75 % smaller"}, &TractiveForceResult::d75,
+                unit::foot, LengthUse::rock);
   method.limit({"Bank from 1V:1.5H to 1V:3H, or a bed, in the far-western form", ts14c},
-               [](const Inputs& in) {
+               [](const TractiveForceInputs& in) {
                  if (is_lane(in) || !on_bank(in)) return true;
                  const double z = 1 / std::tan(in.bank_angle.radians());
                  return z > least_printed_z - 1e-9 && z < largest_printed_z + 1e-9;
                });
   method.limit({"Bend with R/W of at least 4 in the far-western form", ts14c},
-               [](const Inputs& in) {
+               [](const TractiveForceInputs& in) {
                  const auto ratio = r_over_w(in);
                  return is_lane(in) || !ratio || *ratio > 4 - 1e-9;
                });
   method.limit({"Straight reach in Lane's form", lane},
-               [](const Inputs& in) { return !is_lane(in) || !in.bend_radius; });
+               [](const TractiveForceInputs& in) { return !is_lane(in) || !in.bend_radius; });
   method.for_comparison_until_chosen(
       {"form"},
       "it was made for channels in their own coarse material, and its two published forms differ. "
@@ -118,7 +120,7 @@ Described build() {
   return method;
 }
 
-Expected<double> side_factor(const Inputs& in) {
+Expected<double> side_factor(const TractiveForceInputs& in) {
   if (!on_bank(in)) return 1.0;
   if (!is_lane(in)) return far_western_side_factor(in.bank_angle).number();
   const auto k = side_slope_factor_analytic(in.bank_angle, in.angle_of_repose);
@@ -166,7 +168,7 @@ Expected<TractiveForceResult> tractive_force(const TractiveForceInputs& inputs, 
   const double S = inputs.slope.ratio();
   const double tau = gamma_w * d * S;
 
-  Result result;
+  TractiveForceResult result;
   result.k = Dimensionless::number(K);
   result.bed_shear = Stress::pounds_per_square_foot(tau);
   steps.given("d", "water depth", measure(inputs.depth));
@@ -202,7 +204,7 @@ Expected<TractiveForceResult> tractive_force(const TractiveForceInputs& inputs, 
 }
 
 const SizingMethod& tractive_force_method() {
-  static const Described method = build();
+  static const DescribedTractiveForce method = build_tractive_force();
   return method;
 }
 

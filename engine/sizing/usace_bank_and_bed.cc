@@ -3,6 +3,7 @@
 #include <cmath>
 #include <string>
 
+#include "engine/hydraulics/water_weight.h"
 #include "engine/sizing/bend_velocity.h"
 #include "engine/sizing/side_slope_factor.h"
 
@@ -10,25 +11,19 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = UsaceBankAndBedInputs;
-using Result = UsaceBankAndBedResult;
-
-constexpr double water_unit_weight = 62.4;  // lb/ft³
-constexpr double g = standard_gravity.feet_per_second_squared();
-
-const char* const em = "USACE EM 1110-2-1601 (1994) (from memory; confirm)";
+const char* const em_of_usace_bank_and_bed = "USACE EM 1110-2-1601 (1994) (from memory; confirm)";
 const char* const em_equation =
     "USACE EM 1110-2-1601 (1994) eq. 3-3 (form from memory; it returns "
     "all four printed D30 of App. H)";
 
-bool is_bend(const Inputs& in) { return in.attack == WaterAttack::outside_of_bend; }
+bool is_bend(const UsaceBankAndBedInputs& in) { return in.attack == WaterAttack::outside_of_bend; }
 
 Problem missing_for_bend(const char* key, const char* what) {
   return {"missing-input", std::string("On the outside of a bend this is needed: ") + what + ".",
           "", std::string("/") + key, "a length"};
 }
 
-Problems missing_bend_inputs(const Inputs& in) {
+Problems missing_bend_inputs(const UsaceBankAndBedInputs& in) {
   Problems problems;
   if (!is_bend(in)) return problems;
   if (!in.bend_radius) {
@@ -41,12 +36,12 @@ Problems missing_bend_inputs(const Inputs& in) {
 }
 
 /// V_SS/V_AVG in the bend itself.
-Dimensionless ratio_in_bend(const Inputs& in) {
+Dimensionless ratio_in_bend(const UsaceBankAndBedInputs& in) {
   return bend_velocity_ratio(in.channel_form, *in.bend_radius, *in.top_width);
 }
 
 /// V_SS/V_AVG at the rock.
-Dimensionless velocity_ratio(const Inputs& in) {
+Dimensionless velocity_ratio(const UsaceBankAndBedInputs& in) {
   if (is_bend(in)) {
     const auto ratio = ratio_in_bend(in);
     if (!in.distance_below_bend) return ratio;
@@ -56,14 +51,15 @@ Dimensionless velocity_ratio(const Inputs& in) {
 }
 
 /// V: the depth-averaged velocity at the rock, on a bank V_SS.
-void show_velocity(const Inputs& in, const Result& result, Steps& steps) {
+void show_velocity(const UsaceBankAndBedInputs& in, const UsaceBankAndBedResult& result,
+                   Steps& steps) {
   if (in.local_velocity) {
     steps.given("V_SS", "velocity at the rock", measure(*in.local_velocity), "given directly");
     return;
   }
   steps.given("V_AVG", "average velocity of the main channel", measure(in.average_velocity));
   std::string formula = "1 on a straight reach and the inside of a bend";
-  std::string source = em;
+  std::string source = em_of_usace_bank_and_bed;
   if (is_bend(in)) {
     steps.given("R", "centreline radius of the bend", measure(*in.bend_radius));
     steps.given("W", "water-surface width of the main channel", measure(*in.top_width));
@@ -85,7 +81,7 @@ void show_velocity(const Inputs& in, const Result& result, Steps& steps) {
 }
 
 /// Cv: what the vertical distribution of velocity adds.
-double vertical_distribution(const Inputs& in) {
+double vertical_distribution(const UsaceBankAndBedInputs& in) {
   switch (in.attack) {
     case WaterAttack::straight_or_inside:
       return 1;
@@ -101,9 +97,10 @@ double vertical_distribution(const Inputs& in) {
   return 1;
 }
 
-void show_vertical_distribution(const Inputs& in, const Result& result, Steps& steps) {
+void show_vertical_distribution(const UsaceBankAndBedInputs& in,
+                                const UsaceBankAndBedResult& result, Steps& steps) {
   std::string formula = "1.0 on a straight reach and the inside of a bend";
-  std::string source = em;
+  std::string source = em_of_usace_bank_and_bed;
   switch (in.attack) {
     case WaterAttack::straight_or_inside:
       break;
@@ -130,17 +127,17 @@ void note_side_slope(const char* meaning, const char* formula, std::optional<dou
   }
 }
 
-bool uses_curve(const Inputs& in) {
+bool uses_curve(const UsaceBankAndBedInputs& in) {
   return in.side_slope_factor == SideSlopeFactor::published_curve;
 }
 
-std::optional<double> side_slope(const Inputs& in) {
+std::optional<double> side_slope(const UsaceBankAndBedInputs& in) {
   if (in.side_slope_factor_value) return in.side_slope_factor_value->number();
   return uses_curve(in) ? side_slope_factor_curve(in.bank_angle)
                         : side_slope_factor_analytic(in.bank_angle, in.angle_of_repose);
 }
 
-Problem bank_too_steep(const Inputs& in) {
+Problem bank_too_steep(const UsaceBankAndBedInputs& in) {
   const bool use_curve = uses_curve(in);
   return {"bank-too-steep",
           use_curve ? "The bank is steeper than the published side-slope curve goes."
@@ -150,7 +147,7 @@ Problem bank_too_steep(const Inputs& in) {
           use_curve ? "a bank flatter than 46°" : "a bank flatter than angle_of_repose"};
 }
 
-void show_side_slope(const Inputs& in, Steps& steps) {
+void show_side_slope(const UsaceBankAndBedInputs& in, Steps& steps) {
   if (in.side_slope_factor_value) {
     steps.given("K1", "side-slope factor", measure(*in.side_slope_factor_value), "given directly");
     return;
@@ -179,13 +176,14 @@ void show_side_slope(const Inputs& in, Steps& steps) {
   }
 }
 
-Length median_size(const Inputs& in, Length d30) {
+Length median_size(const UsaceBankAndBedInputs& in, Length d30) {
   if (in.median_from_d30 == MedianFromD30::hec23_constant) return 1.20 * d30;
   const double exponent = in.median_from_d30 == MedianFromD30::rock_manual ? 0.32 : 1.0 / 3.0;
   return std::pow(in.size_ratio.number(), exponent) * d30;
 }
 
-void show_median_size(const Inputs& in, const Result& result, Steps& steps) {
+void show_median_size(const UsaceBankAndBedInputs& in, const UsaceBankAndBedResult& result,
+                      Steps& steps) {
   const char* const meaning = "median stone size that goes with it";
   if (in.median_from_d30 == MedianFromD30::hec23_constant) {
     steps.computed_rock("D50", meaning, "1.20·D30", result.d50,
@@ -194,11 +192,12 @@ void show_median_size(const Inputs& in, const Result& result, Steps& steps) {
   }
   steps.given("D85/D15", "how widely the sizes are spread", measure(in.size_ratio));
   const bool rock_manual = in.median_from_d30 == MedianFromD30::rock_manual;
-  steps.computed_rock("D50", meaning, rock_manual ? "D30·(D85/D15)^0.32" : "D30·(D85/D15)^⅓",
-                      result.d50, rock_manual ? "CIRIA C683 (2007) (from memory; confirm)" : em);
+  steps.computed_rock(
+      "D50", meaning, rock_manual ? "D30·(D85/D15)^0.32" : "D30·(D85/D15)^⅓", result.d50,
+      rock_manual ? "CIRIA C683 (2007) (from memory; confirm)" : em_of_usace_bank_and_bed);
 }
 
-double shape_coefficient(const Inputs& in) {
+double shape_coefficient(const UsaceBankAndBedInputs& in) {
   return in.angularity == Angularity::angular ? 0.30 : 0.375;
 }
 
@@ -225,14 +224,13 @@ Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& 
   const double Cv = result.cv.number();
   const double CT = inputs.thickness_coefficient.number();
   const double d = inputs.local_depth.feet();
-  const double gamma_w = water_unit_weight;
   const double gamma_s = inputs.specific_gravity.number() * gamma_w;
   const double V = result.v_ss.feet_per_second();
   const double K1 = result.k1.number();
 
   const double D30 =
       Sf * Cs * Cv * CT * d *
-      std::pow(std::sqrt(gamma_w / (gamma_s - gamma_w)) * V / std::sqrt(K1 * g * d), 2.5);
+      std::pow(std::sqrt(gamma_w / (gamma_s - gamma_w)) * V / std::sqrt(K1 * g_us * d), 2.5);
 
   result.d30 = Length::feet(D30);
   result.d50 = median_size(inputs, result.d30);
@@ -243,13 +241,13 @@ Expected<UsaceBankAndBedResult> usace_bank_and_bed(const UsaceBankAndBedInputs& 
                                                    Steps& steps) {
   auto computed = usace_bank_and_bed(inputs);
   if (!computed) return computed;
-  const Result& result = *computed;
+  const UsaceBankAndBedResult& result = *computed;
   show_velocity(inputs, result, steps);
   show_vertical_distribution(inputs, result, steps);
   show_side_slope(inputs, steps);
   steps.given("Sf", "safety factor", measure(inputs.safety_factor));
   steps.given("Cs", inputs.angularity == Angularity::angular ? "angular rock" : "rounded rock",
-              measure(shape_coefficient(inputs)), em);
+              measure(shape_coefficient(inputs)), em_of_usace_bank_and_bed);
   steps.given("CT", "layer-thickness coefficient", measure(inputs.thickness_coefficient));
   steps.given("d", "water depth at the rock", measure(inputs.local_depth));
   steps.given("γs/γw", "specific gravity of the rock, water 62.4 lb/ft³",

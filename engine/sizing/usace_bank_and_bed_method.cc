@@ -5,23 +5,22 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = UsaceBankAndBedInputs;
-using Result = UsaceBankAndBedResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedUsaceBankAndBed = TypedSizingMethod<UsaceBankAndBedInputs, UsaceBankAndBedResult>;
 
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
+std::variant<UsaceBankAndBedInputs, NotApplicable> usace_bank_and_bed_from_zone(
+    const ZoneSetting& zone) {
   if (zone.turbulence == Turbulence::high) {
     return NotApplicable{
         "The equation is for low turbulence; it is not for rock just below stilling basins, drops "
         "or gates."};
   }
-  Inputs in;
+  UsaceBankAndBedInputs in;
   take_bank_and_bed_flow(zone, in);
   if (zone.rock.angle_of_repose) in.angle_of_repose = *zone.rock.angle_of_repose;
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_usace_bank_and_bed() {
   MethodDescription about;
   about.id = "usace-bank-and-bed";
   about.title = "USACE bank and bed equation";
@@ -48,51 +47,56 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
+void describe_usace_bank_and_bed_inputs(DescribedUsaceBankAndBed& method) {
   describe_bank_and_bed_flow(method);
-  method.choice({"side_slope_factor", "K1", "which side-slope factor"}, &Inputs::side_slope_factor,
+  method.choice({"side_slope_factor", "K1", "which side-slope factor"},
+                &UsaceBankAndBedInputs::side_slope_factor,
                 {{SideSlopeFactor::published_curve, "published-curve",
                   "Plate B-39, which returns the manual's own examples"},
                  {SideSlopeFactor::analytic, "analytic",
                   "eq. 3-4 with the angle of repose; gives larger rock"}});
   method.optional({"side_slope_factor_value", "K1", "side-slope factor read by hand"},
-                  &Inputs::side_slope_factor_value, unit::number, AllowedRange::positive_to(1),
-                  "by side_slope_factor");
+                  &UsaceBankAndBedInputs::side_slope_factor_value, unit::number,
+                  AllowedRange::positive_to(1), "by side_slope_factor");
   method.defaulted({"angle_of_repose", "φ", "angle of repose of the rock, for the analytic K1"},
-                   &Inputs::angle_of_repose, unit::degree, AllowedRange::between(20, 60));
-  method.choice({"median_from_d30", "", "how D50 follows from D30"}, &Inputs::median_from_d30,
+                   &UsaceBankAndBedInputs::angle_of_repose, unit::degree,
+                   AllowedRange::between(20, 60));
+  method.choice({"median_from_d30", "", "how D50 follows from D30"},
+                &UsaceBankAndBedInputs::median_from_d30,
                 {{MedianFromD30::size_ratio, "size-ratio", "D30·(D85/D15)^⅓"},
                  {MedianFromD30::rock_manual, "rock-manual", "D30·(D85/D15)^0.32"},
                  {MedianFromD30::hec23_constant, "hec23-constant", "1.20·D30"}});
   method.defaulted({"size_ratio", "D85/D15", "how widely the sizes of the rock are spread"},
-                   &Inputs::size_ratio, unit::number, AllowedRange::between(1, 20));
+                   &UsaceBankAndBedInputs::size_ratio, unit::number, AllowedRange::between(1, 20));
 }
 
-void describe_limits(Described& method) {
-  method.limit({"Safety factor at least 1.1", "EM 1110-2-1601 para. 3-7 (from memory)"},
-               [](const Inputs& in) { return in.safety_factor.number() > 1.1 - 1e-9; });
+void describe_limits(DescribedUsaceBankAndBed& method) {
+  method.limit(
+      {"Safety factor at least 1.1", "EM 1110-2-1601 para. 3-7 (from memory)"},
+      [](const UsaceBankAndBedInputs& in) { return in.safety_factor.number() > 1.1 - 1e-9; });
   method.limit(
       {"D85/D15 of the rock from 1.7 to 5.2, as tested", "EM 1110-2-1601 para. 3-7 (from memory)"},
-      [](const Inputs& in) {
+      [](const UsaceBankAndBedInputs& in) {
         const double ratio = in.size_ratio.number();
         return ratio > 1.7 - 1e-9 && ratio < 5.2 + 1e-9;
       });
 }
 
-Described build() {
-  Described method(describe(), &usace_bank_and_bed, &from_zone,
-                   [](const Result& result) { return RequiredSize{30, result.d30}; });
+DescribedUsaceBankAndBed build_usace_bank_and_bed() {
+  DescribedUsaceBankAndBed method(
+      describe_usace_bank_and_bed(), &usace_bank_and_bed, &usace_bank_and_bed_from_zone,
+      [](const UsaceBankAndBedResult& result) { return RequiredSize{30, result.d30}; });
   method.without_steps(&usace_bank_and_bed);
-  describe_inputs(method);
-  method.output({"v_ss", "V_SS", "velocity that attacks the rock"}, &Result::v_ss,
+  describe_usace_bank_and_bed_inputs(method);
+  method.output({"v_ss", "V_SS", "velocity that attacks the rock"}, &UsaceBankAndBedResult::v_ss,
                 unit::foot_per_second);
-  method.output({"cv", "Cv", "coefficient for the vertical distribution of velocity"}, &Result::cv,
-                unit::number);
-  method.output({"k1", "K1", "side-slope factor"}, &Result::k1, unit::number);
-  method.output({"d30", "D30", "required size, 30 % smaller by mass"}, &Result::d30, unit::foot,
-                LengthUse::rock);
-  method.output({"d50", "D50", "median size that goes with it"}, &Result::d50, unit::foot,
-                LengthUse::rock);
+  method.output({"cv", "Cv", "coefficient for the vertical distribution of velocity"},
+                &UsaceBankAndBedResult::cv, unit::number);
+  method.output({"k1", "K1", "side-slope factor"}, &UsaceBankAndBedResult::k1, unit::number);
+  method.output({"d30", "D30", "required size, 30 % smaller by mass"}, &UsaceBankAndBedResult::d30,
+                unit::foot, LengthUse::rock);
+  method.output({"d50", "D50", "median size that goes with it"}, &UsaceBankAndBedResult::d50,
+                unit::foot, LengthUse::rock);
   describe_limits(method);
   return method;
 }
@@ -100,7 +104,7 @@ Described build() {
 }  // namespace
 
 const SizingMethod& usace_bank_and_bed_method() {
-  static const Described method = build();
+  static const DescribedUsaceBankAndBed method = build_usace_bank_and_bed();
   return method;
 }
 

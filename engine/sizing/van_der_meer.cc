@@ -2,29 +2,25 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "engine/rock/size_and_mass.h"
+#include "engine/sizing/cotangent.h"
 #include "engine/sizing/typed_sizing_method.h"
 
 namespace proofstone {
 namespace {
 
-using Inputs = VanDerMeerInputs;
-using Result = VanDerMeerResult;
-using Described = TypedSizingMethod<Inputs, Result>;
+using DescribedVanDerMeer = TypedSizingMethod<VanDerMeerInputs, VanDerMeerResult>;
 
-constexpr double g = standard_gravity.meters_per_second_squared();
-constexpr double pi = 3.14159265358979323846;
 const char* const vdm = "van der Meer 1988 (from memory; confirm)";
 
-double cot(Angle slope) { return 1 / std::tan(slope.radians()); }
-
-double steepness(const Inputs& in) {
+double steepness(const VanDerMeerInputs& in) {
   const double Tm = in.mean_period.seconds();
-  return 2 * pi * in.wave_height.meters() / (g * Tm * Tm);
+  return 2 * std::numbers::pi * in.wave_height.meters() / (g_si * Tm * Tm);
 }
 
-double waves_counted(const Inputs& in) { return std::min(in.waves.number(), 7500.0); }
+double waves_counted(const VanDerMeerInputs& in) { return std::min(in.waves.number(), 7500.0); }
 
 /// On slopes of 1V:4H and flatter every wave plunges.
 bool waves_plunge(double xi, double xi_c, double tan_alpha) {
@@ -32,15 +28,15 @@ bool waves_plunge(double xi, double xi_c, double tan_alpha) {
 }
 
 /// The period has no place in a zone: the designer's choices for this method must give it.
-std::variant<Inputs, NotApplicable> from_zone(const ZoneSetting& zone) {
-  Inputs in;
+std::variant<VanDerMeerInputs, NotApplicable> van_der_meer_from_zone(const ZoneSetting& zone) {
+  VanDerMeerInputs in;
   if (zone.stated.wave_height) in.wave_height = *zone.stated.wave_height;
   in.slope = zone.bank_angle;
   in.rock = density_of(zone.rock);
   return in;
 }
 
-MethodDescription describe() {
+MethodDescription describe_van_der_meer() {
   MethodDescription about;
   about.id = "van-der-meer";
   about.title = "van der Meer formulas";
@@ -59,76 +55,77 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(Described& method) {
-  method.required({"wave_height", "Hs", "significant wave height at the toe"}, &Inputs::wave_height,
-                  unit::meter, AllowedRange::positive_to(20));
-  method.required({"mean_period", "Tm", "mean wave period"}, &Inputs::mean_period, unit::second,
-                  AllowedRange::positive_to(30));
-  method.required({"slope", "α", "angle of the slope"}, &Inputs::slope, unit::degree,
+void describe_van_der_meer_inputs(DescribedVanDerMeer& method) {
+  method.required({"wave_height", "Hs", "significant wave height at the toe"},
+                  &VanDerMeerInputs::wave_height, unit::meter, AllowedRange::positive_to(20));
+  method.required({"mean_period", "Tm", "mean wave period"}, &VanDerMeerInputs::mean_period,
+                  unit::second, AllowedRange::positive_to(30));
+  method.required({"slope", "α", "angle of the slope"}, &VanDerMeerInputs::slope, unit::degree,
                   AllowedRange::positive_to(60));
   method.defaulted({"permeability", "P",
                     "0.1 on an impermeable core with a thin filter, 0.4, 0.5 on a permeable core, "
                     "0.6 without a core"},
-                   &Inputs::permeability, unit::number, AllowedRange::positive_to(1));
-  method.defaulted({"damage", "S", "damage accepted"}, &Inputs::damage, unit::number,
+                   &VanDerMeerInputs::permeability, unit::number, AllowedRange::positive_to(1));
+  method.defaulted({"damage", "S", "damage accepted"}, &VanDerMeerInputs::damage, unit::number,
                    AllowedRange::positive_to(30));
-  method.defaulted({"waves", "N", "number of waves; counted to 7500"}, &Inputs::waves, unit::number,
-                   AllowedRange::positive_to(1e6));
-  method.defaulted({"rock", "ρr", "density of the rock"}, &Inputs::rock,
+  method.defaulted({"waves", "N", "number of waves; counted to 7500"}, &VanDerMeerInputs::waves,
+                   unit::number, AllowedRange::positive_to(1e6));
+  method.defaulted({"rock", "ρr", "density of the rock"}, &VanDerMeerInputs::rock,
                    unit::kilogram_per_cubic_meter, AllowedRange::between(1500, 4000));
-  method.defaulted({"water", "ρw", "density of the water"}, &Inputs::water,
+  method.defaulted({"water", "ρw", "density of the water"}, &VanDerMeerInputs::water,
                    unit::kilogram_per_cubic_meter, AllowedRange::between(900, 1100));
 }
 
-void describe_limits(Described& method) {
-  method.limit({"Wave steepness between 0.005 and 0.06", vdm}, [](const Inputs& in) {
+void describe_limits(DescribedVanDerMeer& method) {
+  method.limit({"Wave steepness between 0.005 and 0.06", vdm}, [](const VanDerMeerInputs& in) {
     return steepness(in) > 0.005 - 1e-9 && steepness(in) < 0.06 + 1e-9;
   });
-  method.limit({"Permeability between 0.1 and 0.6", vdm}, [](const Inputs& in) {
+  method.limit({"Permeability between 0.1 and 0.6", vdm}, [](const VanDerMeerInputs& in) {
     return in.permeability.number() > 0.1 - 1e-9 && in.permeability.number() < 0.6 + 1e-9;
   });
-  method.limit({"Slope between 1V:1.5H and 1V:6H", vdm}, [](const Inputs& in) {
+  method.limit({"Slope between 1V:1.5H and 1V:6H", vdm}, [](const VanDerMeerInputs& in) {
     return cot(in.slope) > 1.5 - 1e-9 && cot(in.slope) < 6 + 1e-9;
   });
-  method.limit({"Rock of 2.0 to 3.1 t/m³", vdm}, [](const Inputs& in) {
+  method.limit({"Rock of 2.0 to 3.1 t/m³", vdm}, [](const VanDerMeerInputs& in) {
     const double density = in.rock.kilograms_per_cubic_meter();
     return density > 2000 - 1e-6 && density < 3100 + 1e-6;
   });
   method.limit({"Damage not above failure: 8 to 1V:2H, 12 to 1V:3H, 17 flatter", vdm},
-               [](const Inputs& in) {
+               [](const VanDerMeerInputs& in) {
                  const double m = cot(in.slope);
                  const double failure = m < 2.5 ? 8 : (m < 3.5 ? 12 : 17);
                  return in.damage.number() < failure + 1e-9;
                });
 }
 
-Described build() {
-  Described method(describe(), &van_der_meer, &from_zone,
-                   [](const Result& result) {
-                     RequiredSize required{50, result.d50};
-                     required.by_mass = true;
-                     return required;
-                   },
-                   {ZonePlace::shore});
+DescribedVanDerMeer build_van_der_meer() {
+  DescribedVanDerMeer method(describe_van_der_meer(), &van_der_meer, &van_der_meer_from_zone,
+                             [](const VanDerMeerResult& result) {
+                               RequiredSize required{50, result.d50};
+                               required.by_mass = true;
+                               return required;
+                             },
+                             {ZonePlace::shore});
   method.without_steps(&van_der_meer);
-  describe_inputs(method);
-  method.output({"steepness", "sm", "wave steepness"}, &Result::steepness, unit::number);
-  method.output({"surf_similarity", "ξm", "surf similarity"}, &Result::surf_similarity,
+  describe_van_der_meer_inputs(method);
+  method.output({"steepness", "sm", "wave steepness"}, &VanDerMeerResult::steepness, unit::number);
+  method.output({"surf_similarity", "ξm", "surf similarity"}, &VanDerMeerResult::surf_similarity,
                 unit::number);
   method.output({"critical_surf_similarity", "ξmc", "surf similarity between the two formulas"},
-                &Result::critical_surf_similarity, unit::number);
-  method.output({"stability_number", "Ns", "Hs/(Δ·Dn50)"}, &Result::stability_number, unit::number);
-  method.output({"nominal_diameter", "Dn50", "cube of the median mass"}, &Result::nominal_diameter,
-                unit::meter, LengthUse::rock);
-  method.output({"median_mass", "M50", "required median mass"}, &Result::median_mass,
+                &VanDerMeerResult::critical_surf_similarity, unit::number);
+  method.output({"stability_number", "Ns", "Hs/(Δ·Dn50)"}, &VanDerMeerResult::stability_number,
+                unit::number);
+  method.output({"nominal_diameter", "Dn50", "cube of the median mass"},
+                &VanDerMeerResult::nominal_diameter, unit::meter, LengthUse::rock);
+  method.output({"median_mass", "M50", "required median mass"}, &VanDerMeerResult::median_mass,
                 unit::kilogram);
-  method.output({"d50", "D50", "sphere of the median mass"}, &Result::d50, unit::meter,
+  method.output({"d50", "D50", "sphere of the median mass"}, &VanDerMeerResult::d50, unit::meter,
                 LengthUse::rock);
   describe_limits(method);
   return method;
 }
 
-void explain(const Inputs& in, const Result& result, Steps& steps) {
+void explain(const VanDerMeerInputs& in, const VanDerMeerResult& result, Steps& steps) {
   const bool plunging =
       waves_plunge(result.surf_similarity.number(), result.critical_surf_similarity.number(),
                    std::tan(in.slope.radians()));
@@ -170,7 +167,7 @@ Expected<VanDerMeerResult> van_der_meer(const VanDerMeerInputs& inputs) {
                         : std::pow(P, -0.13) * damage * std::sqrt(1 / tan_alpha) * std::pow(xi, P);
   const double Dn = Hs / (delta * Ns);
 
-  Result result;
+  VanDerMeerResult result;
   result.steepness = Dimensionless::number(sm);
   result.surf_similarity = Dimensionless::number(xi);
   result.critical_surf_similarity = Dimensionless::number(xi_c);
@@ -188,7 +185,7 @@ Expected<VanDerMeerResult> van_der_meer(const VanDerMeerInputs& inputs, Steps& s
 }
 
 const SizingMethod& van_der_meer_method() {
-  static const Described method = build();
+  static const DescribedVanDerMeer method = build_van_der_meer();
   return method;
 }
 

@@ -8,10 +8,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = BurenkovaInputs;
-using Result = BurenkovaResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<BurenkovaInputs, BurenkovaResult> build_burenkova() {
   MethodDescription about;
   about.id = "burenkova";
   about.title = "Internal stability, Burenkova";
@@ -23,16 +20,17 @@ TypedMethod<Inputs, Result> build() {
       "Not meant for uniform rock, which falls just below the band.",
       "The later limits of Wan and Fell (2008) on d90/d60 and d20/d5 are not applied: they are "
       "recalled with doubt, and nobody has read the paper for this engine yet."};
-  TypedMethod<Inputs, Result> method(about, &burenkova);
+  TypedMethod<BurenkovaInputs, BurenkovaResult> method(about, &burenkova);
   describe_gradation(method);
-  method.output({"upper_ratio", "h'", "d90/d60"}, &Result::upper_ratio, unit::number);
-  method.output({"whole_ratio", "h''", "d90/d15"}, &Result::whole_ratio, unit::number);
-  method.output({"lowest", "", "least h' that is stable"}, &Result::lowest, unit::number);
-  method.output({"highest", "", "largest h' that is stable"}, &Result::highest, unit::number);
-  method.output({"margin", "", "to the nearer limit; below 1 outside"}, &Result::margin,
+  method.output({"upper_ratio", "h'", "d90/d60"}, &BurenkovaResult::upper_ratio, unit::number);
+  method.output({"whole_ratio", "h''", "d90/d15"}, &BurenkovaResult::whole_ratio, unit::number);
+  method.output({"lowest", "", "least h' that is stable"}, &BurenkovaResult::lowest, unit::number);
+  method.output({"highest", "", "largest h' that is stable"}, &BurenkovaResult::highest,
+                unit::number);
+  method.output({"margin", "", "to the nearer limit; below 1 outside"}, &BurenkovaResult::margin,
                 unit::number);
   method.limit({"uniformity up to 200", "Burenkova (1993) (from memory; confirm)"},
-               [](const Inputs& in) {
+               [](const BurenkovaInputs& in) {
                  const auto curve = gradation_from(in);
                  return !curve || uniformity(curve->points()).value_or(0) <= 200;
                });
@@ -41,7 +39,7 @@ TypedMethod<Inputs, Result> build() {
 
 }  // namespace
 
-Expected<Result> burenkova(const Inputs& in, Steps& steps) {
+Expected<BurenkovaResult> burenkova(const BurenkovaInputs& in, Steps& steps) {
   const auto made = gradation_from(in);
   if (!made) return made.problems();
   const auto& curve = made->points();
@@ -56,7 +54,7 @@ Expected<Result> burenkova(const Inputs& in, Steps& steps) {
   const double whole = *d90 / *d15;
   const double lowest = 0.76 * std::log10(whole) + 1;
   const double highest = 1.86 * std::log10(whole) + 1;
-  Result result;
+  BurenkovaResult result;
   result.upper_ratio = Dimensionless::number(upper);
   result.whole_ratio = Dimensionless::number(whole);
   result.lowest = Dimensionless::number(lowest);
@@ -71,7 +69,7 @@ Expected<Result> burenkova(const Inputs& in, Steps& steps) {
 }
 
 const Method& burenkova_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<BurenkovaInputs, BurenkovaResult> method = build_burenkova();
   return method;
 }
 

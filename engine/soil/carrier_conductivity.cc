@@ -5,10 +5,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = CarrierConductivityInputs;
-using Result = CarrierConductivityResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<CarrierConductivityInputs, CarrierConductivityResult> build_carrier_conductivity() {
   MethodDescription about;
   about.id = "carrier-conductivity";
   about.title = "Conductivity from a whole curve, Carrier's form";
@@ -20,22 +17,26 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "What is smaller than the finest sieve is left out unless its smallest grain "
       "is given: with 5 % of fines that alone may change the answer by 2.4 times."};
-  TypedMethod<Inputs, Result> method(about, &carrier_conductivity);
+  TypedMethod<CarrierConductivityInputs, CarrierConductivityResult> method(about,
+                                                                           &carrier_conductivity);
   describe_gradation(method);
-  method.required({"void_ratio", "e", "volume of voids over volume of grains"}, &Inputs::void_ratio,
-                  unit::number, AllowedRange::between(0.05, 5));
-  method.choice({"shape", "", "shape of the grains, for the shape factor"}, &Inputs::shape,
+  method.required({"void_ratio", "e", "volume of voids over volume of grains"},
+                  &CarrierConductivityInputs::void_ratio, unit::number,
+                  AllowedRange::between(0.05, 5));
+  method.choice({"shape", "", "shape of the grains, for the shape factor"},
+                &CarrierConductivityInputs::shape,
                 {ChoiceOption<GrainShape>{GrainShape::rounded, "rounded", "6.6"},
                  {GrainShape::medium, "medium", "7.5"},
                  {GrainShape::angular, "angular", "8.4"},
                  {GrainShape::spheres, "spheres", "6.0"}});
   method.optional({"smallest_grain", "d_0", "smallest grain below the finest sieve"},
-                  &Inputs::smallest_grain, unit::millimeter, AllowedRange::positive_to(10),
+                  &CarrierConductivityInputs::smallest_grain, unit::millimeter,
+                  AllowedRange::positive_to(10),
                   "what is smaller than the finest sieve is left out", LengthUse::grain);
-  method.output({"effective_size", "D_eff", "effective size"}, &Result::effective_size,
-                unit::millimeter, LengthUse::grain);
-  method.output({"conductivity", "k", "hydraulic conductivity"}, &Result::conductivity,
-                unit::meter_per_second);
+  method.output({"effective_size", "D_eff", "effective size"},
+                &CarrierConductivityResult::effective_size, unit::millimeter, LengthUse::grain);
+  method.output({"conductivity", "k", "hydraulic conductivity"},
+                &CarrierConductivityResult::conductivity, unit::meter_per_second);
   return method;
 }
 
@@ -61,7 +62,8 @@ double part(Length larger, Length smaller, double percent) {
 
 }  // namespace
 
-Expected<Result> carrier_conductivity(const Inputs& in, Steps& steps) {
+Expected<CarrierConductivityResult> carrier_conductivity(const CarrierConductivityInputs& in,
+                                                         Steps& steps) {
   const auto curve = gradation_from(in);
   if (!curve) return curve.problems();
   const auto& points = curve->points();
@@ -84,7 +86,7 @@ Expected<Result> carrier_conductivity(const Inputs& in, Steps& steps) {
   const double effective = 100 / sum;  // cm
   const double factor = shape_factor(in.shape);
   const double k = 1.99e4 * effective * effective / (factor * factor) * e * e * e / (1 + e);
-  Result result;
+  CarrierConductivityResult result;
   result.effective_size = Length::of(effective, unit::centimeter);
   result.conductivity = Velocity::meters_per_second(k / 100);
   steps.computed("Σ", "parts between sieves", "Σ f/(D_l^0.404·D_s^0.595), sizes in cm",
@@ -97,7 +99,8 @@ Expected<Result> carrier_conductivity(const Inputs& in, Steps& steps) {
 }
 
 const Method& carrier_conductivity_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<CarrierConductivityInputs, CarrierConductivityResult> method =
+      build_carrier_conductivity();
   return method;
 }
 

@@ -6,10 +6,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = ChangZhangInputs;
-using Result = ChangZhangResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<ChangZhangInputs, ChangZhangResult> build_chang_zhang() {
   MethodDescription about;
   about.id = "chang-zhang";
   about.title = "Internal stability, Chang–Zhang";
@@ -23,13 +20,13 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "Between the ranges that the abstract names, nothing is said here. Fines are "
       "taken as what passes 0.075 mm."};
-  TypedMethod<Inputs, Result> method(about, &chang_zhang);
+  TypedMethod<ChangZhangInputs, ChangZhangResult> method(about, &chang_zhang);
   describe_gradation(method);
-  method.output({"fines", "P", "passes 0.075 mm"}, &Result::fines, unit::percent);
+  method.output({"fines", "P", "passes 0.075 mm"}, &ChangZhangResult::fines, unit::percent);
   method.output({"gap_ratio", "G_r", "largest over smallest size of the gap; 0 without one"},
-                &Result::gap_ratio, unit::number);
-  method.output({"margin", "", "to the limit that decides; below 1 is unstable"}, &Result::margin,
-                unit::number);
+                &ChangZhangResult::gap_ratio, unit::number);
+  method.output({"margin", "", "to the limit that decides; below 1 is unstable"},
+                &ChangZhangResult::margin, unit::number);
   return method;
 }
 
@@ -40,7 +37,7 @@ Problem between(const char* ranges) {
 
 }  // namespace
 
-Expected<Result> chang_zhang(const Inputs& in, Steps& steps) {
+Expected<ChangZhangResult> chang_zhang(const ChangZhangInputs& in, Steps& steps) {
   const auto made = gradation_from(in);
   if (!made) return made.problems();
   const auto& curve = made->points();
@@ -50,7 +47,7 @@ Expected<Result> chang_zhang(const Inputs& in, Steps& steps) {
                    "/sizes", "the percent passing 0.075 mm"};
   }
   const auto gap = size_gap(curve);
-  Result result;
+  ChangZhangResult result;
   result.fines = Dimensionless::of(*fines, unit::percent);
   result.gap_ratio = Dimensionless::number(gap ? gap->ratio() : 0);
   steps.given("P", "passes 0.075 mm", measure(result.fines));
@@ -77,7 +74,7 @@ Expected<Result> chang_zhang(const Inputs& in, Steps& steps) {
 }
 
 const Method& chang_zhang_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<ChangZhangInputs, ChangZhangResult> method = build_chang_zhang();
   return method;
 }
 

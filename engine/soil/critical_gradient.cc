@@ -5,10 +5,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = CriticalGradientInputs;
-using Result = CriticalGradientResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<CriticalGradientInputs, CriticalGradientResult> build_critical_gradient() {
   MethodDescription about;
   about.id = "critical-gradient";
   about.title = "Critical upward gradient";
@@ -18,23 +15,28 @@ TypedMethod<Inputs, Result> build() {
                     SourceStanding::memory},
                    {"trade", "factor of 3 for structures; 1.5 to 5 are in print",
                     SourceStanding::common_practice}};
-  TypedMethod<Inputs, Result> method(about, &critical_gradient);
+  TypedMethod<CriticalGradientInputs, CriticalGradientResult> method(about, &critical_gradient);
   method.defaulted({"specific_gravity", "Gs", "specific gravity of the grains"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &CriticalGradientInputs::specific_gravity, unit::number,
+                   AllowedRange::between(1.5, 4));
   method.required({"porosity", "n", "share of the volume between the grains, 0 to 1"},
-                  &Inputs::porosity, unit::number, AllowedRange::between(0.05, 0.9));
-  method.defaulted({"safety_factor", "FS", "factor of safety"}, &Inputs::safety_factor,
-                   unit::number, AllowedRange::between(1, 10));
-  method.output({"critical", "i_c", "critical gradient"}, &Result::critical, unit::number);
-  method.output({"allowed", "i_c/FS", "gradient allowed"}, &Result::allowed, unit::number);
+                  &CriticalGradientInputs::porosity, unit::number,
+                  AllowedRange::between(0.05, 0.9));
+  method.defaulted({"safety_factor", "FS", "factor of safety"},
+                   &CriticalGradientInputs::safety_factor, unit::number,
+                   AllowedRange::between(1, 10));
+  method.output({"critical", "i_c", "critical gradient"}, &CriticalGradientResult::critical,
+                unit::number);
+  method.output({"allowed", "i_c/FS", "gradient allowed"}, &CriticalGradientResult::allowed,
+                unit::number);
   return method;
 }
 
 }  // namespace
 
-Expected<Result> critical_gradient(const Inputs& in, Steps& steps) {
+Expected<CriticalGradientResult> critical_gradient(const CriticalGradientInputs& in, Steps& steps) {
   const double critical = (in.specific_gravity.number() - 1) * (1 - in.porosity.number());
-  Result result;
+  CriticalGradientResult result;
   result.critical = Dimensionless::number(critical);
   result.allowed = Dimensionless::number(critical / in.safety_factor.number());
   steps.computed("i_c", "critical gradient", "(Gs − 1)(1 − n)", measure(result.critical));
@@ -43,7 +45,8 @@ Expected<Result> critical_gradient(const Inputs& in, Steps& steps) {
 }
 
 const Method& critical_gradient_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<CriticalGradientInputs, CriticalGradientResult> method =
+      build_critical_gradient();
   return method;
 }
 

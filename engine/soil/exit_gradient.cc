@@ -1,18 +1,14 @@
 #include "engine/soil/exit_gradient.h"
 
 #include <cmath>
+#include <numbers>
 
 #include "engine/method/typed_method.h"
 
 namespace proofstone {
 namespace {
 
-using Inputs = ExitGradientInputs;
-using Result = ExitGradientResult;
-
-constexpr double pi = 3.14159265358979323846;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<ExitGradientInputs, ExitGradientResult> build_exit_gradient() {
   MethodDescription about;
   about.id = "exit-gradient";
   about.title = "Khosla's exit gradient";
@@ -23,29 +19,29 @@ TypedMethod<Inputs, Result> build() {
   about.sources = {
       {"Khosla; Harr, Groundwater and Seepage", "exit gradient", SourceStanding::memory}};
   about.cautions = {"Holds for deep uniform ground; layers of clay below a sand turn it round."};
-  TypedMethod<Inputs, Result> method(about, &exit_gradient);
-  method.required({"head", "H", "difference of the water levels"}, &Inputs::head, unit::meter,
-                  AllowedRange::positive_to(100));
+  TypedMethod<ExitGradientInputs, ExitGradientResult> method(about, &exit_gradient);
+  method.required({"head", "H", "difference of the water levels"}, &ExitGradientInputs::head,
+                  unit::meter, AllowedRange::positive_to(100));
   method.required({"cutoff_depth", "d", "depth of the cutoff at the downstream end"},
-                  &Inputs::cutoff_depth, unit::meter, AllowedRange::positive_to(100));
-  method.defaulted({"floor_width", "b", "width of the floor along the flow"}, &Inputs::floor_width,
-                   unit::meter, AllowedRange::between(0, 1000));
+                  &ExitGradientInputs::cutoff_depth, unit::meter, AllowedRange::positive_to(100));
+  method.defaulted({"floor_width", "b", "width of the floor along the flow"},
+                   &ExitGradientInputs::floor_width, unit::meter, AllowedRange::between(0, 1000));
   method.optional({"critical_gradient", "i_c", "critical gradient of the soil"},
-                  &Inputs::critical_gradient, unit::number, AllowedRange::positive_to(3),
-                  "no factor of safety");
-  method.output({"gradient", "i_e", "exit gradient"}, &Result::gradient, unit::number);
+                  &ExitGradientInputs::critical_gradient, unit::number,
+                  AllowedRange::positive_to(3), "no factor of safety");
+  method.output({"gradient", "i_e", "exit gradient"}, &ExitGradientResult::gradient, unit::number);
   method.output({"safety_factor", "FS", "critical over exit gradient; 0 without the former"},
-                &Result::safety_factor, unit::number);
+                &ExitGradientResult::safety_factor, unit::number);
   return method;
 }
 
 }  // namespace
 
-Expected<Result> exit_gradient(const Inputs& in, Steps& steps) {
+Expected<ExitGradientResult> exit_gradient(const ExitGradientInputs& in, Steps& steps) {
   const double alpha = in.floor_width / in.cutoff_depth;
   const double lambda = (1 + std::sqrt(1 + alpha * alpha)) / 2;
-  const double gradient = in.head / in.cutoff_depth / (pi * std::sqrt(lambda));
-  Result result;
+  const double gradient = in.head / in.cutoff_depth / (std::numbers::pi * std::sqrt(lambda));
+  ExitGradientResult result;
   result.gradient = Dimensionless::number(gradient);
   result.safety_factor = Dimensionless::number(0);
   steps.computed("α", "floor over cutoff", "b/d", measure(alpha));
@@ -59,7 +55,7 @@ Expected<Result> exit_gradient(const Inputs& in, Steps& steps) {
 }
 
 const Method& exit_gradient_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<ExitGradientInputs, ExitGradientResult> method = build_exit_gradient();
   return method;
 }
 

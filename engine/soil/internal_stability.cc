@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/quantity/rounding.h"
 #include "engine/soil/burenkova.h"
 #include "engine/soil/chang_zhang.h"
 #include "engine/soil/istomina.h"
@@ -13,7 +14,6 @@
 namespace proofstone {
 namespace {
 
-constexpr double rounding = 1e-9;
 constexpr double doubtful_from = 0.5;
 
 Outcome outcome_of(double margin) {

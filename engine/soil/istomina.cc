@@ -5,23 +5,20 @@
 namespace proofstone {
 namespace {
 
-using Inputs = IstominaInputs;
-using Result = IstominaResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<IstominaInputs, IstominaResult> build_istomina() {
   MethodDescription about;
   about.id = "istomina";
   about.title = "Internal stability, Istomina";
   about.purpose = "A first judgement of internal stability by uniformity alone.";
   about.group = MethodGroup::soil;
   about.sources = {{"Istomina (1957)", "limits of 10 and 20", SourceStanding::memory}};
-  TypedMethod<Inputs, Result> method(about, &istomina);
+  TypedMethod<IstominaInputs, IstominaResult> method(about, &istomina);
   describe_gradation(method);
-  method.output({"uniformity", "Cu", "D60/D10"}, &Result::uniformity, unit::number);
-  method.output({"margin", "", "10/Cu: 1 and more safe, below 0.5 unstable"}, &Result::margin,
-                unit::number);
+  method.output({"uniformity", "Cu", "D60/D10"}, &IstominaResult::uniformity, unit::number);
+  method.output({"margin", "", "10/Cu: 1 and more safe, below 0.5 unstable"},
+                &IstominaResult::margin, unit::number);
   method.limit({"soils without fines", "Istomina (1957) (from memory; confirm)"},
-               [](const Inputs& in) {
+               [](const IstominaInputs& in) {
                  const auto curve = gradation_from(in);
                  return !curve || known_percent(curve->points(), sieve::no_200).value_or(0) < 5;
                });
@@ -30,7 +27,7 @@ TypedMethod<Inputs, Result> build() {
 
 }  // namespace
 
-Expected<Result> istomina(const Inputs& in, Steps& steps) {
+Expected<IstominaResult> istomina(const IstominaInputs& in, Steps& steps) {
   const auto made = gradation_from(in);
   if (!made) return made.problems();
   const auto cu = uniformity(made->points());
@@ -39,11 +36,11 @@ Expected<Result> istomina(const Inputs& in, Steps& steps) {
                    "percents smaller from 10 to 60 %"};
   }
   steps.computed("Cu", "uniformity", "D60/D10", measure(*cu));
-  return Result{Dimensionless::number(*cu), Dimensionless::number(10 / *cu)};
+  return IstominaResult{Dimensionless::number(*cu), Dimensionless::number(10 / *cu)};
 }
 
 const Method& istomina_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<IstominaInputs, IstominaResult> method = build_istomina();
   return method;
 }
 

@@ -7,10 +7,7 @@
 namespace proofstone {
 namespace {
 
-using Inputs = KenneyLauInputs;
-using Result = KenneyLauResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<KenneyLauInputs, KenneyLauResult> build_kenney_lau() {
   MethodDescription about;
   about.id = "kenney-lau";
   about.title = "Internal stability, Kenney–Lau";
@@ -26,21 +23,22 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "The uniformity that decides how far up the curve is looked at should be that "
       "of the coarse fabric; here it is that of the whole curve."};
-  TypedMethod<Inputs, Result> method(about, &kenney_lau);
+  TypedMethod<KenneyLauInputs, KenneyLauResult> method(about, &kenney_lau);
   describe_gradation(method);
-  method.defaulted({"limit", "", "least H/F of a stable gradation"}, &Inputs::limit, unit::number,
-                   AllowedRange::between(0.5, 2));
-  method.output({"ratio", "(H/F)min", "least ratio"}, &Result::ratio, unit::number);
-  method.output({"at", "F", "percent smaller where it stands"}, &Result::at, unit::percent);
+  method.defaulted({"limit", "", "least H/F of a stable gradation"}, &KenneyLauInputs::limit,
+                   unit::number, AllowedRange::between(0.5, 2));
+  method.output({"ratio", "(H/F)min", "least ratio"}, &KenneyLauResult::ratio, unit::number);
+  method.output({"at", "F", "percent smaller where it stands"}, &KenneyLauResult::at,
+                unit::percent);
   method.output({"up_to", "F_max", "percent smaller up to which the curve is looked at"},
-                &Result::up_to, unit::percent);
-  method.output({"margin", "", "ratio over its limit"}, &Result::margin, unit::number);
+                &KenneyLauResult::up_to, unit::percent);
+  method.output({"margin", "", "ratio over its limit"}, &KenneyLauResult::margin, unit::number);
   return method;
 }
 
 }  // namespace
 
-Expected<Result> kenney_lau(const Inputs& in, Steps& steps) {
+Expected<KenneyLauResult> kenney_lau(const KenneyLauInputs& in, Steps& steps) {
   const auto made = gradation_from(in);
   if (!made) return made.problems();
   const auto& curve = made->points();
@@ -64,7 +62,7 @@ Expected<Result> kenney_lau(const Inputs& in, Steps& steps) {
     return Problem{"curve-does-not-reach", "The curve does not tell its finer part.", "",
                    "/smaller", "percents smaller below 20 %, and sizes four times as large"};
   }
-  Result result;
+  KenneyLauResult result;
   result.ratio = Dimensionless::number(*least);
   result.at = Dimensionless::of(at, unit::percent);
   result.up_to = Dimensionless::of(up_to, unit::percent);
@@ -78,7 +76,7 @@ Expected<Result> kenney_lau(const Inputs& in, Steps& steps) {
 }
 
 const Method& kenney_lau_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<KenneyLauInputs, KenneyLauResult> method = build_kenney_lau();
   return method;
 }
 

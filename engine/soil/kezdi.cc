@@ -5,13 +5,10 @@
 namespace proofstone {
 namespace {
 
-using Inputs = KezdiInputs;
-using Result = KezdiResult;
-
 constexpr int lowest_split = 5;
 constexpr int highest_split = 60;
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<KezdiInputs, KezdiResult> build_kezdi() {
   MethodDescription about;
   about.id = "kezdi";
   about.title = "Internal stability, Kezdi";
@@ -19,20 +16,20 @@ TypedMethod<Inputs, Result> build() {
   about.group = MethodGroup::soil;
   about.sources = {
       {"Kezdi (1969); Sherard (1979) for the limit of 5", "split curve", SourceStanding::memory}};
-  TypedMethod<Inputs, Result> method(about, &kezdi);
+  TypedMethod<KezdiInputs, KezdiResult> method(about, &kezdi);
   describe_gradation(method);
-  method.defaulted({"limit", "", "largest ratio of a stable gradation"}, &Inputs::limit,
+  method.defaulted({"limit", "", "largest ratio of a stable gradation"}, &KezdiInputs::limit,
                    unit::number, AllowedRange::between(3, 6));
-  method.output({"ratio", "D15c/d85f", "largest ratio"}, &Result::ratio, unit::number);
-  method.output({"at", "F", "percent smaller where the curve is split there"}, &Result::at,
+  method.output({"ratio", "D15c/d85f", "largest ratio"}, &KezdiResult::ratio, unit::number);
+  method.output({"at", "F", "percent smaller where the curve is split there"}, &KezdiResult::at,
                 unit::percent);
-  method.output({"margin", "", "limit over ratio"}, &Result::margin, unit::number);
+  method.output({"margin", "", "limit over ratio"}, &KezdiResult::margin, unit::number);
   return method;
 }
 
 }  // namespace
 
-Expected<Result> kezdi(const Inputs& in, Steps& steps) {
+Expected<KezdiResult> kezdi(const KezdiInputs& in, Steps& steps) {
   const auto made = gradation_from(in);
   if (!made) return made.problems();
   const auto& curve = made->points();
@@ -53,7 +50,7 @@ Expected<Result> kezdi(const Inputs& in, Steps& steps) {
     return Problem{"curve-does-not-reach", "The curve does not tell its finer part.", "",
                    "/smaller", "percents smaller from 50 % down"};
   }
-  Result result;
+  KezdiResult result;
   result.ratio = Dimensionless::number(largest);
   result.at = Dimensionless::of(at, unit::percent);
   result.margin = Dimensionless::number(in.limit.number() / largest);
@@ -64,7 +61,7 @@ Expected<Result> kezdi(const Inputs& in, Steps& steps) {
 }
 
 const Method& kezdi_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<KezdiInputs, KezdiResult> method = build_kezdi();
   return method;
 }
 

@@ -5,12 +5,9 @@
 namespace proofstone {
 namespace {
 
-using Inputs = SoilClassificationInputs;
-using Result = SoilClassificationResult;
-
 const char* const chart = "ASTM D2487, chart of groups (from memory; confirm)";
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<SoilClassificationInputs, SoilClassificationResult> build_soil_classification() {
   MethodDescription about;
   about.id = "soil-classification";
   about.title = "Unified soil classification";
@@ -22,54 +19,60 @@ TypedMethod<Inputs, Result> build() {
       {"ASTM D2487-98", "rule of dual symbols for 5 to 12 % of fines", SourceStanding::published},
       {"ASTM D2487", "chart of groups and names", SourceStanding::memory}};
   about.cautions = {"Percents are of the material smaller than 3 in (75 mm)."};
-  TypedMethod<Inputs, Result> method(about, &soil_classification);
+  TypedMethod<SoilClassificationInputs, SoilClassificationResult> method(about,
+                                                                         &soil_classification);
   const auto percent = AllowedRange::between(0, 100);
-  method.required({"passing_no_4", "P4", "passes the No. 4 sieve, 4.75 mm"}, &Inputs::passing_no_4,
-                  unit::percent, percent);
+  method.required({"passing_no_4", "P4", "passes the No. 4 sieve, 4.75 mm"},
+                  &SoilClassificationInputs::passing_no_4, unit::percent, percent);
   method.required({"passing_no_200", "F", "passes the No. 200 sieve, 0.075 mm"},
-                  &Inputs::passing_no_200, unit::percent, percent);
+                  &SoilClassificationInputs::passing_no_200, unit::percent, percent);
   const auto size = AllowedRange::positive_to(100);
-  method.optional({"d10", "D10", "size of which 10 % is smaller"}, &Inputs::d10, unit::millimeter,
-                  size, "not known", LengthUse::grain);
-  method.optional({"d30", "D30", "size of which 30 % is smaller"}, &Inputs::d30, unit::millimeter,
-                  size, "not known", LengthUse::grain);
-  method.optional({"d60", "D60", "size of which 60 % is smaller"}, &Inputs::d60, unit::millimeter,
-                  size, "not known", LengthUse::grain);
+  method.optional({"d10", "D10", "size of which 10 % is smaller"}, &SoilClassificationInputs::d10,
+                  unit::millimeter, size, "not known", LengthUse::grain);
+  method.optional({"d30", "D30", "size of which 30 % is smaller"}, &SoilClassificationInputs::d30,
+                  unit::millimeter, size, "not known", LengthUse::grain);
+  method.optional({"d60", "D60", "size of which 60 % is smaller"}, &SoilClassificationInputs::d60,
+                  unit::millimeter, size, "not known", LengthUse::grain);
   method.optional({"liquid_limit", "LL", "liquid limit of what passes No. 40"},
-                  &Inputs::liquid_limit, unit::number, AllowedRange::positive_to(500),
-                  "not tested");
+                  &SoilClassificationInputs::liquid_limit, unit::number,
+                  AllowedRange::positive_to(500), "not tested");
   method.optional({"plasticity_index", "PI", "plasticity index; 0 for what is not plastic"},
-                  &Inputs::plasticity_index, unit::number, AllowedRange::between(0, 400),
-                  "not tested");
-  method.choice({"fines", "", "what the fines are, where no limits were tested"}, &Inputs::fines,
+                  &SoilClassificationInputs::plasticity_index, unit::number,
+                  AllowedRange::between(0, 400), "not tested");
+  method.choice({"fines", "", "what the fines are, where no limits were tested"},
+                &SoilClassificationInputs::fines,
                 {ChoiceOption<FinesKind>{FinesKind::unknown, "unknown", "not known"},
                  {FinesKind::silt, "silt", "silt by look and feel"},
                  {FinesKind::clay, "clay", "clay by look and feel"}});
   method.choice({"organic", "", "liquid limit after oven drying below 0.75 of the one before"},
-                &Inputs::organic,
-                {ChoiceOption<Inputs::Organic>{Inputs::Organic::no, "no", "mineral soil"},
-                 {Inputs::Organic::yes, "yes", "organic soil"}});
-  method.output({"gravel", "G", "larger than No. 4"}, &Result::gravel, unit::percent);
-  method.output({"sand", "S", "between No. 4 and No. 200"}, &Result::sand, unit::percent);
-  method.output({"fines", "F", "smaller than No. 200"}, &Result::fines, unit::percent);
-  method.output({"uniformity", "Cu", "D60/D10; 0 where a size is not given"}, &Result::uniformity,
-                unit::number);
+                &SoilClassificationInputs::organic,
+                {ChoiceOption<SoilClassificationInputs::Organic>{
+                     SoilClassificationInputs::Organic::no, "no", "mineral soil"},
+                 {SoilClassificationInputs::Organic::yes, "yes", "organic soil"}});
+  method.output({"gravel", "G", "larger than No. 4"}, &SoilClassificationResult::gravel,
+                unit::percent);
+  method.output({"sand", "S", "between No. 4 and No. 200"}, &SoilClassificationResult::sand,
+                unit::percent);
+  method.output({"fines", "F", "smaller than No. 200"}, &SoilClassificationResult::fines,
+                unit::percent);
+  method.output({"uniformity", "Cu", "D60/D10; 0 where a size is not given"},
+                &SoilClassificationResult::uniformity, unit::number);
   method.output({"curvature", "Cc", "D30²/(D10·D60); 0 where a size is not given"},
-                &Result::curvature, unit::number);
+                &SoilClassificationResult::curvature, unit::number);
   method.output({"a_line", "PI_A", "plasticity index of the A-line; 0 without a liquid limit"},
-                &Result::a_line, unit::number);
+                &SoilClassificationResult::a_line, unit::number);
   method.output({"group", "",
                  "group, by its number: 1 GW, 2 GP, 3 GM, 4 GC, 5 SW, 6 SP, 7 SM, 8 SC, 9 ML, "
                  "10 CL, 11 OL, 12 MH, 13 CH, 14 OH"},
-                &Result::group, unit::number);
+                &SoilClassificationResult::group, unit::number);
   method.output({"second_group", "", "second half of a dual symbol, by its number; 0 without"},
-                &Result::second_group, unit::number);
+                &SoilClassificationResult::second_group, unit::number);
   return method;
 }
 
 double number_of(SoilGroup group) { return static_cast<double>(static_cast<int>(group)); }
 
-SoilIndex index_of(const Inputs& in) {
+SoilIndex index_of(const SoilClassificationInputs& in) {
   SoilIndex soil;
   soil.passing_no_4 = in.passing_no_4.in(unit::percent);
   soil.passing_no_200 = in.passing_no_200.in(unit::percent);
@@ -78,7 +81,7 @@ SoilIndex index_of(const Inputs& in) {
   if (in.liquid_limit) soil.liquid_limit = in.liquid_limit->number();
   if (in.plasticity_index) soil.plasticity_index = in.plasticity_index->number();
   soil.fines = in.fines;
-  soil.organic = in.organic == Inputs::Organic::yes;
+  soil.organic = in.organic == SoilClassificationInputs::Organic::yes;
   return soil;
 }
 
@@ -86,7 +89,8 @@ Dimensionless in_percent(double value) { return Dimensionless::of(value, unit::p
 
 }  // namespace
 
-Expected<Result> soil_classification(const Inputs& in, Steps& steps) {
+Expected<SoilClassificationResult> soil_classification(const SoilClassificationInputs& in,
+                                                       Steps& steps) {
   if (in.passing_no_200 > in.passing_no_4) {
     return Problem{"percent-falls", "More passes the No. 200 sieve than the No. 4 sieve.", "",
                    "/passing_no_200", "at most what passes No. 4; percents passing, not retained"};
@@ -96,7 +100,7 @@ Expected<Result> soil_classification(const Inputs& in, Steps& steps) {
                    "/plasticity_index", "at most the liquid limit"};
   }
   const SoilIndex index = index_of(in);
-  Result result;
+  SoilClassificationResult result;
   result.gravel = in_percent(index.gravel());
   result.sand = in_percent(index.sand());
   result.fines = in.passing_no_200;
@@ -128,7 +132,8 @@ Expected<Result> soil_classification(const Inputs& in, Steps& steps) {
 }
 
 const Method& soil_classification_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<SoilClassificationInputs, SoilClassificationResult> method =
+      build_soil_classification();
   return method;
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/quantity/rounding.h"
+
 namespace proofstone {
 namespace {
 
@@ -9,7 +11,6 @@ constexpr double gap_share = 5;
 constexpr double least_gap_ratio = 3;
 constexpr double lowest_percent = 10;
 constexpr double highest_percent = 90;
-constexpr double rounding = 1e-9;
 
 }  // namespace
 

@@ -4,12 +4,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = LaunchableToeInputs;
-using Result = LaunchableToeResult;
-
 const char* const shape_source = "USACE EM 1110-2-1601 (1994), ch. 3 (from memory; confirm)";
 
-MethodDescription describe() {
+MethodDescription describe_launchable_toe() {
   MethodDescription about;
   about.id = "launchable-toe";
   about.title = "Launchable toe";
@@ -28,35 +25,38 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &launchable_toe);
+TypedMethod<LaunchableToeInputs, LaunchableToeResult> build_launchable_toe() {
+  TypedMethod<LaunchableToeInputs, LaunchableToeResult> method(describe_launchable_toe(),
+                                                               &launchable_toe);
   method.required({"layer_thickness", "T", "thickness of the bank's layer"},
-                  &Inputs::layer_thickness, unit::foot, AllowedRange::positive_to(30));
+                  &LaunchableToeInputs::layer_thickness, unit::foot, AllowedRange::positive_to(30));
   method.required({"launch_height", "h", "from the toe as built down to the scoured bed"},
-                  &Inputs::launch_height, unit::foot, AllowedRange::positive_to(100));
-  method.choice({"placement", "", "where the rock is placed"}, &Inputs::placement,
+                  &LaunchableToeInputs::launch_height, unit::foot, AllowedRange::positive_to(100));
+  method.choice({"placement", "", "where the rock is placed"}, &LaunchableToeInputs::placement,
                 {ChoiceOption<ToePlacement>{ToePlacement::dry, "dry", "above water"},
                  {ToePlacement::under_water, "under-water", "through water"}});
-  method.defaulted({"launch_slope", "1/z", "slope the launched rock takes"}, &Inputs::launch_slope,
-                   unit::rise_per_run, AllowedRange::between(0.2, 1));
+  method.defaulted({"launch_slope", "1/z", "slope the launched rock takes"},
+                   &LaunchableToeInputs::launch_slope, unit::rise_per_run,
+                   AllowedRange::between(0.2, 1));
   method.defaulted({"toe_multiple", "m", "height of the stored toe in layer thicknesses"},
-                   &Inputs::toe_multiple, unit::number, AllowedRange::between(1, 10));
+                   &LaunchableToeInputs::toe_multiple, unit::number, AllowedRange::between(1, 10));
   describe_placed_rock(method);
-  method.output({"increase", "f", "increase over the launched volume"}, &Result::increase,
-                unit::number);
-  method.output({"in_place", "A_0", "launched rock for each unit of length"}, &Result::in_place,
-                unit::square_foot);
+  method.output({"increase", "f", "increase over the launched volume"},
+                &LaunchableToeResult::increase, unit::number);
+  method.output({"in_place", "A_0", "launched rock for each unit of length"},
+                &LaunchableToeResult::in_place, unit::square_foot);
   describe_quantity(method);
-  method.output({"toe_thickness", "t_t", "height of the stored toe"}, &Result::toe_thickness,
+  method.output({"toe_thickness", "t_t", "height of the stored toe"},
+                &LaunchableToeResult::toe_thickness, unit::foot);
+  method.output({"toe_width", "b_t", "width of the stored toe"}, &LaunchableToeResult::toe_width,
                 unit::foot);
-  method.output({"toe_width", "b_t", "width of the stored toe"}, &Result::toe_width, unit::foot);
   method.limit(
       {"A launched slope of 1V:2H, for which the volumes are stated", launched_rock_source()},
-      [](const Inputs& in) {
+      [](const LaunchableToeInputs& in) {
         return in.launch_slope.ratio() >= 0.499 && in.launch_slope.ratio() <= 0.501;
       });
   method.limit({"A stored toe of 2.5 to 4 layer thicknesses launches evenly", shape_source},
-               [](const Inputs& in) {
+               [](const LaunchableToeInputs& in) {
                  return in.toe_multiple.number() >= 2.5 && in.toe_multiple.number() <= 4;
                });
   return method;
@@ -68,7 +68,7 @@ Expected<LaunchableToeResult> launchable_toe(const LaunchableToeInputs& inputs, 
   const auto rock = launched_rock(inputs.layer_thickness, inputs.launch_height, inputs.launch_slope,
                                   inputs.placement, steps);
   const auto quantity = quantity_of(rock.cross_section, inputs, steps);
-  Result result;
+  LaunchableToeResult result;
   result.increase = rock.increase;
   result.in_place = rock.in_place;
   result.cross_section = rock.cross_section;
@@ -84,7 +84,8 @@ Expected<LaunchableToeResult> launchable_toe(const LaunchableToeInputs& inputs, 
 }
 
 const Method& launchable_toe_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<LaunchableToeInputs, LaunchableToeResult> method =
+      build_launchable_toe();
   return method;
 }
 

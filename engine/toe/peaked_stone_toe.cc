@@ -4,10 +4,7 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = PeakedStoneToeInputs;
-using Result = PeakedStoneToeResult;
-
-TypedMethod<Inputs, Result> build() {
+TypedMethod<PeakedStoneToeInputs, PeakedStoneToeResult> build_peaked_stone_toe() {
   MethodDescription about;
   about.id = "peaked-stone-toe";
   about.title = "Peaked stone toe";
@@ -23,14 +20,15 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "Tie it into the bank every one or two channel widths, and at the downstream end.",
       "It holds no rock for launching beyond its own: check it against the depth of scour."};
-  TypedMethod<Inputs, Result> method(about, &peaked_stone_toe);
-  method.required({"height", "h", "height of the ridge above the bed"}, &Inputs::height, unit::foot,
-                  AllowedRange::positive_to(50));
-  method.defaulted({"side_slope", "1/z", "slope of its sides"}, &Inputs::side_slope,
+  TypedMethod<PeakedStoneToeInputs, PeakedStoneToeResult> method(about, &peaked_stone_toe);
+  method.required({"height", "h", "height of the ridge above the bed"},
+                  &PeakedStoneToeInputs::height, unit::foot, AllowedRange::positive_to(50));
+  method.defaulted({"side_slope", "1/z", "slope of its sides"}, &PeakedStoneToeInputs::side_slope,
                    unit::rise_per_run, AllowedRange::between(0.2, 1.5));
   describe_placed_rock(method);
   describe_quantity(method);
-  method.output({"base_width", "b", "width of its base"}, &Result::base_width, unit::foot);
+  method.output({"base_width", "b", "width of its base"}, &PeakedStoneToeResult::base_width,
+                unit::foot);
   return method;
 }
 
@@ -39,7 +37,7 @@ TypedMethod<Inputs, Result> build() {
 Expected<PeakedStoneToeResult> peaked_stone_toe(const PeakedStoneToeInputs& inputs, Steps& steps) {
   const double h = inputs.height.feet();
   const double z = 1 / inputs.side_slope.ratio();
-  Result result;
+  PeakedStoneToeResult result;
   result.cross_section = Area::square_feet(z * h * h);
   result.base_width = Length::feet(2 * z * h);
   steps.given("h", "height of the ridge", measure(inputs.height));
@@ -53,7 +51,8 @@ Expected<PeakedStoneToeResult> peaked_stone_toe(const PeakedStoneToeInputs& inpu
 }
 
 const Method& peaked_stone_toe_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<PeakedStoneToeInputs, PeakedStoneToeResult> method =
+      build_peaked_stone_toe();
   return method;
 }
 

@@ -1,16 +1,12 @@
 #include "engine/toe/placed_rock.h"
 
+#include "engine/hydraulics/water_weight.h"
+
 namespace proofstone {
-
-namespace {
-
-constexpr Density water = Density::pounds_mass_per_cubic_foot(62.4);
-
-}  // namespace
 
 Density bulk_density_of(const PlacedRock& rock) {
   if (rock.bulk_density) return *rock.bulk_density;
-  return rock.specific_gravity.number() * (1 - rock.voids.number()) * water;
+  return rock.specific_gravity.number() * (1 - rock.voids.number()) * water_density;
 }
 
 Mass placed_mass(Volume volume, const PlacedRock& rock, Steps& steps) {

@@ -4,12 +4,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = ThickenedToeInputs;
-using Result = ThickenedToeResult;
-
 constexpr Slope launched_slope = Slope::ratio(0.5);
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<ThickenedToeInputs, ThickenedToeResult> build_thickened_toe() {
   MethodDescription about;
   about.id = "thickened-toe";
   about.title = "Thickened toe";
@@ -23,22 +20,22 @@ TypedMethod<Inputs, Result> build() {
   about.cautions = {
       "Thin and wide, it launches late and unevenly: a thickness of 2.5 to 4 layers is usual.",
       "After a flood that launched it, survey the toe and fill it up again."};
-  TypedMethod<Inputs, Result> method(about, &thickened_toe);
+  TypedMethod<ThickenedToeInputs, ThickenedToeResult> method(about, &thickened_toe);
   method.required({"layer_thickness", "T", "thickness of the bank's layer"},
-                  &Inputs::layer_thickness, unit::foot, AllowedRange::positive_to(30));
+                  &ThickenedToeInputs::layer_thickness, unit::foot, AllowedRange::positive_to(30));
   method.required({"launch_height", "h", "from the toe as built down to the scoured bed"},
-                  &Inputs::launch_height, unit::foot, AllowedRange::positive_to(100));
-  method.required({"width", "b_t", "width of the thicker part, along the bed"}, &Inputs::width,
-                  unit::foot, AllowedRange::positive_to(300));
-  method.choice({"placement", "", "where the rock is placed"}, &Inputs::placement,
+                  &ThickenedToeInputs::launch_height, unit::foot, AllowedRange::positive_to(100));
+  method.required({"width", "b_t", "width of the thicker part, along the bed"},
+                  &ThickenedToeInputs::width, unit::foot, AllowedRange::positive_to(300));
+  method.choice({"placement", "", "where the rock is placed"}, &ThickenedToeInputs::placement,
                 {ChoiceOption<ToePlacement>{ToePlacement::dry, "dry", "above water"},
                  {ToePlacement::under_water, "under-water", "through water"}});
   describe_placed_rock(method);
   describe_quantity(method);
-  method.output({"extra_thickness", "Δt", "thickness beyond the layer's"}, &Result::extra_thickness,
-                unit::foot);
-  method.output({"toe_thickness", "t_t", "thickness of the toe"}, &Result::toe_thickness,
-                unit::foot);
+  method.output({"extra_thickness", "Δt", "thickness beyond the layer's"},
+                &ThickenedToeResult::extra_thickness, unit::foot);
+  method.output({"toe_thickness", "t_t", "thickness of the toe"},
+                &ThickenedToeResult::toe_thickness, unit::foot);
   return method;
 }
 
@@ -48,7 +45,7 @@ Expected<ThickenedToeResult> thickened_toe(const ThickenedToeInputs& inputs, Ste
   const auto rock = launched_rock(inputs.layer_thickness, inputs.launch_height, launched_slope,
                                   inputs.placement, steps);
   const auto quantity = quantity_of(rock.cross_section, inputs, steps);
-  Result result;
+  ThickenedToeResult result;
   result.cross_section = rock.cross_section;
   result.volume = quantity.volume;
   result.mass = quantity.mass;
@@ -61,7 +58,7 @@ Expected<ThickenedToeResult> thickened_toe(const ThickenedToeInputs& inputs, Ste
 }
 
 const Method& thickened_toe_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<ThickenedToeInputs, ThickenedToeResult> method = build_thickened_toe();
   return method;
 }
 

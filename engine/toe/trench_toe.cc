@@ -6,12 +6,9 @@ namespace proofstone {
 
 namespace {
 
-using Inputs = TrenchToeInputs;
-using Result = TrenchToeResult;
-
 const char* const depth_source = "USACE WES Streambank Handbook (1997), §6.3.1";
 
-MethodDescription describe() {
+MethodDescription describe_trench_toe() {
   MethodDescription about;
   about.id = "trench-toe";
   about.title = "Toe in a trench";
@@ -29,32 +26,33 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &trench_toe);
+TypedMethod<TrenchToeInputs, TrenchToeResult> build_trench_toe() {
+  TypedMethod<TrenchToeInputs, TrenchToeResult> method(describe_trench_toe(), &trench_toe);
   method.required({"layer_thickness", "T", "thickness of the layer, square to the slope"},
-                  &Inputs::layer_thickness, unit::foot, AllowedRange::positive_to(30));
-  method.required({"depth", "d", "depth of the toe below the bed"}, &Inputs::depth, unit::foot,
-                  AllowedRange::positive_to(100));
-  method.defaulted({"bank_slope", "1/z", "slope of the bank"}, &Inputs::bank_slope,
+                  &TrenchToeInputs::layer_thickness, unit::foot, AllowedRange::positive_to(30));
+  method.required({"depth", "d", "depth of the toe below the bed"}, &TrenchToeInputs::depth,
+                  unit::foot, AllowedRange::positive_to(100));
+  method.defaulted({"bank_slope", "1/z", "slope of the bank"}, &TrenchToeInputs::bank_slope,
                    unit::rise_per_run, AllowedRange::between(0.05, 2));
   method.defaulted({"trench_slope", "1/z_t", "slope of the water side of the trench"},
-                   &Inputs::trench_slope, unit::rise_per_run, AllowedRange::between(0.1, 10));
-  method.choice({"placement", "", "where the trench is dug"}, &Inputs::placement,
+                   &TrenchToeInputs::trench_slope, unit::rise_per_run,
+                   AllowedRange::between(0.1, 10));
+  method.choice({"placement", "", "where the trench is dug"}, &TrenchToeInputs::placement,
                 {ChoiceOption<ToePlacement>{ToePlacement::dry, "dry", "behind a dam, in the dry"},
                  {ToePlacement::under_water, "under-water", "under water"}});
   describe_placed_rock(method);
   describe_quantity(method);
-  method.output({"bottom_width", "b", "level bottom of the trench"}, &Result::bottom_width,
+  method.output({"bottom_width", "b", "level bottom of the trench"}, &TrenchToeResult::bottom_width,
                 unit::foot);
-  method.output({"top_width", "B", "width of the trench at the bed"}, &Result::top_width,
+  method.output({"top_width", "B", "width of the trench at the bed"}, &TrenchToeResult::top_width,
                 unit::foot);
   method.output({"excavation_section", "A_e", "excavation for each unit of length"},
-                &Result::excavation_section, unit::square_foot);
-  method.output({"excavation", "V_e", "excavation over the length of toe"}, &Result::excavation,
-                unit::cubic_foot);
+                &TrenchToeResult::excavation_section, unit::square_foot);
+  method.output({"excavation", "V_e", "excavation over the length of toe"},
+                &TrenchToeResult::excavation, unit::cubic_foot);
   method.limit(
       {"At most about 10 ft deep under water, where ordinary excavation ends", depth_source},
-      [](const Inputs& in) {
+      [](const TrenchToeInputs& in) {
         return in.placement == ToePlacement::dry || in.depth <= Length::feet(10);
       });
   return method;
@@ -79,7 +77,7 @@ Expected<TrenchToeResult> trench_toe(const TrenchToeInputs& inputs, Steps& steps
   steps.computed("A", "rock for each unit of length", "T·d·√(1 + z²)",
                  measure(Area::square_feet(T * d * slant)));
   const auto quantity = quantity_of(Area::square_feet(T * d * slant), inputs, steps);
-  Result result;
+  TrenchToeResult result;
   result.cross_section = Area::square_feet(T * d * slant);
   result.volume = quantity.volume;
   result.mass = quantity.mass;
@@ -97,7 +95,7 @@ Expected<TrenchToeResult> trench_toe(const TrenchToeInputs& inputs, Steps& steps
 }
 
 const Method& trench_toe_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<TrenchToeInputs, TrenchToeResult> method = build_trench_toe();
   return method;
 }
 

@@ -7,7 +7,7 @@
 namespace proofstone {
 namespace {
 
-TypedMethod<BallScaleInputs, BallScaleResult> make_method() {
+TypedMethod<BallScaleInputs, BallScaleResult> build_ball_scale() {
   MethodDescription about;
   about.id = "photo-ball-scale";
   about.title = "Scale of a photo from a ball on the rock";
@@ -67,7 +67,7 @@ Expected<BallScaleResult> ball_scale(const BallScaleInputs& in, Steps& steps) {
 }
 
 const Method& photo_ball_scale_method() {
-  static const auto method = make_method();
+  static const auto method = build_ball_scale();
   return method;
 }
 

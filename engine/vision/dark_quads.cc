@@ -9,9 +9,9 @@
 namespace proofstone {
 namespace {
 
-constexpr double least_side = 18;  // pixels
-constexpr int around = 24;         // pixels all round with which a pixel is compared
-constexpr int darker_by = 8;       // of 255
+constexpr double least_side_of_quad = 18;  // pixels
+constexpr int around = 24;                 // pixels all round with which a pixel is compared
+constexpr int darker_by = 8;               // of 255
 
 double cross(PhotoPoint o, PhotoPoint a, PhotoPoint b) {
   return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);
@@ -71,7 +71,7 @@ std::optional<Quad> quad_in(const std::vector<PhotoPoint>& hull) {
   constexpr double least_filled = 0.88;
   if (area < least_filled * area_of(hull)) return std::nullopt;
   for (std::size_t i = 0; i < 4; ++i) {
-    if (pixels_between(quad[i], quad[(i + 1) % 4]) < least_side) return std::nullopt;
+    if (pixels_between(quad[i], quad[(i + 1) % 4]) < least_side_of_quad) return std::nullopt;
     if (cross(quad[i], quad[(i + 1) % 4], quad[(i + 2) % 4]) <= 0) return std::nullopt;
   }
   return quad;
@@ -263,7 +263,7 @@ std::vector<Quad> dark_quads(const GreyPicture& picture) {
   Patches(picture, darker_than_around(picture, around, darker_by)).each([&](const Patch& patch) {
     constexpr int least_pixels = 60;
     if (patch.at_edge || patch.pixels < least_pixels ||
-        static_cast<double>(patch.rows.size()) < least_side / 2) {
+        static_cast<double>(patch.rows.size()) < least_side_of_quad / 2) {
       return;
     }
     if (const auto quad = quad_in(hull_of(rim_of(patch)))) quads.push_back(*quad);

@@ -7,14 +7,9 @@
 #include "engine/evidence/confidence.h"
 #include "engine/vision/photo_scale.h"
 #include "engine/vision/repeated_photos.h"
+#include "engine/vision/size_factors.h"
 
 namespace proofstone {
-namespace {
-
-constexpr double interval_confidence = 0.90;
-
-}  // namespace
-
 Expected<LargestByEnds> largest_by_ends(const PhotoSet& set, Steps& steps) {
   const auto& tapped = *set.tapped_largest;
   if (tapped.photo < 1 || static_cast<std::size_t>(tapped.photo) > set.photos.size()) {

@@ -11,7 +11,7 @@
 namespace proofstone {
 namespace {
 
-constexpr double least_side = 12;  // pixels
+constexpr double least_side_of_marker = 12;  // pixels
 /// Of the side of a marker: a printed sheet on a stiff plate, corners found within a pixel.
 constexpr double most_misfit = 0.04;
 
@@ -45,7 +45,7 @@ bool is_square_in_view(const SeenMarker& marker) {
     const auto& b = corners[(i + 1) % 4];
     const auto& c = corners[(i + 2) % 4];
     const double turn = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
-    if (!(turn > 0) || !(pixels_between(a, b) >= least_side)) return false;
+    if (!(turn > 0) || !(pixels_between(a, b) >= least_side_of_marker)) return false;
   }
   return true;
 }

@@ -15,7 +15,7 @@ namespace {
 
 /// Sides below this are looked for on the picture as it is, longer ones on the halved picture,
 /// and so on: the comparison with the neighbourhood reaches no farther.
-constexpr double longest_side = 120;
+constexpr double longest_side_of_small_quad = 120;
 constexpr double least_contrast = 25;  // of 255, between the rim and the paper round it
 constexpr int most_wrong_on_rim = 2;   // of 28 modules
 
@@ -117,7 +117,7 @@ std::vector<SeenMarker> find_markers(const PhotoPixels& photo) {
   };
   for (double enlarged = 1; level.width >= 100 && level.height >= 100; enlarged *= 2) {
     for (const auto& quad : dark_quads(level)) {
-      if (longest_side_of(quad) <= longest_side) take(quad, enlarged);
+      if (longest_side_of(quad) <= longest_side_of_small_quad) take(quad, enlarged);
     }
     level = halved(level);
   }

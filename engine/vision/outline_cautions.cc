@@ -9,7 +9,7 @@ namespace {
 
 // Reference study of rendered piles, section 10: a median of 40 pixels or more, 8 medians or more
 // across the picture.
-constexpr double least_median = 40;
+constexpr double least_median_to_trust = 40;
 constexpr double least_across = 8;
 /// A rendered pile that was darkened or blurred step by step had lost a tenth of its stones there
 /// (blurred by 1.5 pixels of 768, standard deviation).
@@ -63,11 +63,11 @@ std::vector<std::string> cautions_of_light(const LightOfPhoto& light) {
 std::vector<std::string> cautions_of_outlines(const LightOfPhoto& light,
                                               const StonesInView& stones) {
   auto cautions = cautions_of_light(light);
-  if (stones.median < least_median) {
+  if (stones.median < least_median_to_trust) {
     cautions.push_back(fmt::format(
         "Half of the rock seen is smaller than {:.0f} pixels; {:.0f} or more tell more. "
         "Go nearer, or take the photo with more pixels.",
-        stones.median, least_median));
+        stones.median, least_median_to_trust));
   }
   if (stones.across < least_across) {
     cautions.push_back(

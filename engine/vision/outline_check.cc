@@ -8,6 +8,7 @@
 #include "engine/evidence/confidence.h"
 #include "engine/vision/photo_scale.h"
 #include "engine/vision/repeated_photos.h"
+#include "engine/vision/size_factors.h"
 #include "engine/vision/vision_sources.h"
 
 namespace proofstone {
@@ -15,7 +16,6 @@ namespace {
 
 constexpr int fewest_nodes = 5;
 constexpr double look_error = 0.03;  ///< of ln size, of a stone that is looked at
-constexpr double interval_confidence = 0.90;
 constexpr double share_confidence = 0.95;
 
 /// ln of the size of the stone at a node, as outlined and as looked at.

@@ -13,7 +13,7 @@
 namespace proofstone {
 namespace {
 
-constexpr int least_side = 240;
+constexpr int least_side_of_photo = 240;
 constexpr int first_side = 768;
 constexpr int longest_side = 1536;
 constexpr std::size_t fewest_stones = 20;
@@ -109,7 +109,7 @@ double better_side(double side, double median, int photo_side) {
     return larger > side * 1.15 ? larger : 0;
   }
   if (median > largest_median) {
-    return std::max(static_cast<double>(least_side), side * good_large_median / median);
+    return std::max(static_cast<double>(least_side_of_photo), side * good_large_median / median);
   }
   return 0;
 }
@@ -158,10 +158,10 @@ std::optional<Problem> problem_of_pixels(const PhotoPixels& photo, const std::st
                                         static_cast<std::size_t>(photo.height) * 3) {
     return Problem{"not-a-photo", "Its pixels do not fill the picture.", "", where, "a photo"};
   }
-  if (std::min(photo.width, photo.height) < least_side) {
+  if (std::min(photo.width, photo.height) < least_side_of_photo) {
     return Problem{"too-small",
                    fmt::format("The photo has {} × {} pixels.", photo.width, photo.height), "",
-                   where, fmt::format("{} pixels or more each way", least_side)};
+                   where, fmt::format("{} pixels or more each way", least_side_of_photo)};
   }
   return std::nullopt;
 }

@@ -10,12 +10,11 @@
 #include "engine/vision/largest_stone.h"
 #include "engine/vision/photo_cautions.h"
 #include "engine/vision/photo_evidence.h"
+#include "engine/vision/size_factors.h"
 #include "engine/vision/vision_sources.h"
 
 namespace proofstone {
 namespace {
-
-constexpr double interval_confidence = 0.90;
 
 std::string method_of(const StonesOnPhotos& seen, std::size_t photos) {
   return fmt::format("{} on {} {}", seen.tapped ? "taps" : "outlines", photos,

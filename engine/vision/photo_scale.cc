@@ -19,11 +19,8 @@ constexpr double error_of_oblique_line = 0.07;
 constexpr double error_of_reading = 1;  // pixel, of the radius of a ball
 /// Two single marks differ by more in one case of twenty: exp(1.96·√2·10 %).
 constexpr double most_difference = 1.32;
-/// Balls on an oblique view that make a line: 200 of 768 rows apart.
-constexpr double least_apart = 200.0 / 768;
 /// Diagonal of a 36 × 24 mm picture.
 constexpr double full_frame_diagonal_mm = 43.26661530556787;
-constexpr Length usual_focal_length = Length::millimeters(26);
 
 struct ScaleMark {
   std::string where;

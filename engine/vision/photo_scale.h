@@ -32,6 +32,11 @@ class PhotoScale {
   bool error_stated_;
 };
 
+/// Balls on an oblique view that make a line: 200 of 768 rows apart (study, section 6).
+inline constexpr double least_apart = 200.0 / 768;
+/// Of a telephone, as of a camera with a 36 × 24 mm picture (common practice).
+inline constexpr Length usual_focal_length = Length::millimeters(26);
+
 /// The scale of a photo from its balls, staffs and marker boards. A ball stands out by 1.1 of its
 /// radii from the mean surface of the rock, nearer to the camera: the plane of the rock is set back
 /// by so much. Problems name the mark ("photo 1, ball 2"): none at all, marks that contradict one

@@ -10,7 +10,7 @@
 namespace proofstone {
 namespace {
 
-TypedMethod<PhotoSizeInputs, PhotoSizeResult> make_method() {
+TypedMethod<PhotoSizeInputs, PhotoSizeResult> build_photo_size() {
   MethodDescription about;
   about.id = "photo-size";
   about.title = "Size of the rock of a pile from photos";
@@ -97,7 +97,7 @@ Expected<PhotoSizeResult> photo_size(const PhotoSizeInputs& in, Steps& steps) {
 }
 
 const Method& photo_size_method() {
-  static const auto method = make_method();
+  static const auto method = build_photo_size();
   return method;
 }
 

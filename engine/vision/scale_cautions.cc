@@ -18,9 +18,6 @@ namespace {
 // Reference study of rendered piles, section 10: up to 30 degrees off square, up to 10 % covered.
 constexpr double most_degrees = 30;
 constexpr double most_covered_of_picture = 0.10;
-/// Balls at different heights: 200 of 768 rows apart (study, section 6).
-constexpr double least_apart = 200.0 / 768;
-constexpr Length usual_focal_length = Length::millimeters(26);
 constexpr double reading_error = 1;  ///< pixel, of the radius of a ball
 constexpr double one_sided = 0.95;
 /// Rock is outlined on most of what lies round a mark that lies on rock (common practice).

@@ -12,6 +12,9 @@ struct SizeFactor {
   double error = 0;
 };
 
+/// How sure the intervals of sizes from photos are.
+inline constexpr double interval_confidence = 0.90;
+
 /// The factors at D15, D50 and D85; between them straight in percent, beyond them level.
 struct SizeFactors {
   SizeFactor at_15;

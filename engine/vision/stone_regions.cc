@@ -15,7 +15,6 @@ constexpr double standing_out = 0.20;
 constexpr double edge_counts = 0.6;
 constexpr double smoothing = 1.2;  ///< standard deviation in pixels
 constexpr float least_rock = 0.5F;
-constexpr int least_pixels = 12;
 /// Levels between 0 and 1, so that one order of pixels holds on every machine.
 constexpr int steps = 4096;
 constexpr std::size_t levels_of_water = std::size_t{2} * steps;

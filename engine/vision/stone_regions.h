@@ -16,6 +16,9 @@ struct StoneRegions {
   std::vector<int> stone;
 };
 
+/// Fewer pixels than these are no stone but noise.
+inline constexpr int least_pixels = 12;
+
 /// Stones out of what the network says: innermost places that stand out by 0.2 of the depth from
 /// any higher one are one stone each; the rock is then flooded from them, from deep to shallow and
 /// edges last.

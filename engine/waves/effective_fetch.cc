@@ -5,13 +5,10 @@
 namespace proofstone {
 namespace {
 
-using Inputs = EffectiveFetchInputs;
-using Result = EffectiveFetchResult;
-
 const char* const saville =
     "Saville 1962, as SCS TR-69 and ACER TM-2 use it (from memory; confirm)";
 
-MethodDescription describe() {
+MethodDescription describe_effective_fetch() {
   MethodDescription about;
   about.id = "effective-fetch";
   about.title = "Fetch from radials";
@@ -34,31 +31,34 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &effective_fetch);
+TypedMethod<EffectiveFetchInputs, EffectiveFetchResult> build_effective_fetch() {
+  TypedMethod<EffectiveFetchInputs, EffectiveFetchResult> method(describe_effective_fetch(),
+                                                                 &effective_fetch);
   method.required_list({"radials", "x",
                         "lengths over open water, from one end of the fan to the "
                         "other"},
-                       &Inputs::radials, unit::mile, AllowedRange::between(0, 1000));
-  method.defaulted({"spacing", "Δα", "angle between neighbouring radials"}, &Inputs::spacing,
-                   unit::degree, AllowedRange::positive_to(45));
-  method.choice({"rule", "", "which length stands for the fetch"}, &Inputs::rule,
+                       &EffectiveFetchInputs::radials, unit::mile, AllowedRange::between(0, 1000));
+  method.defaulted({"spacing", "Δα", "angle between neighbouring radials"},
+                   &EffectiveFetchInputs::spacing, unit::degree, AllowedRange::positive_to(45));
+  method.choice({"rule", "", "which length stands for the fetch"}, &EffectiveFetchInputs::rule,
                 {{FetchRule::saville_radial, "saville-radial", "weighted by cosα, along radials"},
                  {FetchRule::saville_projection, "saville-projection",
                   "weighted by cosα, projected on the wind"},
                  {FetchRule::mean_of_radials, "mean", "mean of the radials"},
                  {FetchRule::straight_line, "straight-line", "the middle radial"}});
-  method.output({"fetch", "F", "fetch by the rule chosen"}, &Result::fetch, unit::mile);
-  method.output({"saville_radial", "Fe", "effective fetch, lengths along radials"},
-                &Result::saville_radial, unit::mile);
-  method.output({"saville_projection", "Fe", "effective fetch, lengths projected on the wind"},
-                &Result::saville_projection, unit::mile);
-  method.output({"mean_of_radials", "F", "mean of the radials"}, &Result::mean_of_radials,
+  method.output({"fetch", "F", "fetch by the rule chosen"}, &EffectiveFetchResult::fetch,
                 unit::mile);
-  method.output({"straight_line", "F", "middle radial"}, &Result::straight_line, unit::mile);
+  method.output({"saville_radial", "Fe", "effective fetch, lengths along radials"},
+                &EffectiveFetchResult::saville_radial, unit::mile);
+  method.output({"saville_projection", "Fe", "effective fetch, lengths projected on the wind"},
+                &EffectiveFetchResult::saville_projection, unit::mile);
+  method.output({"mean_of_radials", "F", "mean of the radials"},
+                &EffectiveFetchResult::mean_of_radials, unit::mile);
+  method.output({"straight_line", "F", "middle radial"}, &EffectiveFetchResult::straight_line,
+                unit::mile);
   method.limit(
       {"Fan of 42° to either side at 6°, fifteen radials, for the effective fetch", saville},
-      [](const Inputs& in) {
+      [](const EffectiveFetchInputs& in) {
         if (in.rule == FetchRule::mean_of_radials || in.rule == FetchRule::straight_line) {
           return true;
         }
@@ -67,7 +67,7 @@ TypedMethod<Inputs, Result> build() {
   return method;
 }
 
-Length chosen(const Result& result, FetchRule rule) {
+Length chosen(const EffectiveFetchResult& result, FetchRule rule) {
   switch (rule) {
     case FetchRule::saville_radial:
       return result.saville_radial;
@@ -108,7 +108,7 @@ Expected<EffectiveFetchResult> effective_fetch(const EffectiveFetchInputs& input
     sum_x_cos_cos += x * cos_alpha * cos_alpha;
     sum_x += x;
   }
-  Result result;
+  EffectiveFetchResult result;
   result.saville_radial = Length::miles(sum_x_cos / sum_cos);
   result.saville_projection = Length::miles(sum_x_cos_cos / sum_cos);
   result.mean_of_radials = Length::miles(sum_x / static_cast<double>(count));
@@ -128,7 +128,8 @@ Expected<EffectiveFetchResult> effective_fetch(const EffectiveFetchInputs& input
 }
 
 const Method& effective_fetch_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<EffectiveFetchInputs, EffectiveFetchResult> method =
+      build_effective_fetch();
   return method;
 }
 

@@ -5,12 +5,9 @@
 namespace proofstone {
 namespace {
 
-using Inputs = ReservoirRunUpInputs;
-using Result = ReservoirRunUpResult;
-
 const char* const acer = "USBR ACER TM-2 and Design Standard 13 (from memory; confirm)";
 
-MethodDescription describe() {
+MethodDescription describe_reservoir_run_up() {
   MethodDescription about;
   about.id = "reservoir-run-up";
   about.title = "Run-up, setup and crest on a reservoir";
@@ -31,37 +28,39 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &reservoir_run_up);
-  method.required({"height", "Hs", "significant wave height"}, &Inputs::height, unit::foot,
-                  AllowedRange::positive_to(60));
-  method.required({"period", "T", "wave period"}, &Inputs::period, unit::second,
+TypedMethod<ReservoirRunUpInputs, ReservoirRunUpResult> build_reservoir_run_up() {
+  TypedMethod<ReservoirRunUpInputs, ReservoirRunUpResult> method(describe_reservoir_run_up(),
+                                                                 &reservoir_run_up);
+  method.required({"height", "Hs", "significant wave height"}, &ReservoirRunUpInputs::height,
+                  unit::foot, AllowedRange::positive_to(60));
+  method.required({"period", "T", "wave period"}, &ReservoirRunUpInputs::period, unit::second,
                   AllowedRange::positive_to(30));
-  method.required({"slope", "θ", "angle of the slope"}, &Inputs::slope, unit::degree,
+  method.required({"slope", "θ", "angle of the slope"}, &ReservoirRunUpInputs::slope, unit::degree,
                   AllowedRange::positive_to(60));
-  method.choice({"face", "", "face of the slope"}, &Inputs::face,
+  method.choice({"face", "", "face of the slope"}, &ReservoirRunUpInputs::face,
                 {{FaceOfSlope::riprap, "riprap", "rough"},
                  {FaceOfSlope::smooth, "smooth", "half as much again"}});
-  method.optional({"wind", "U", "wind speed over water"}, &Inputs::wind, unit::mile_per_hour,
-                  AllowedRange::positive_to(250), "no setup is computed");
+  method.optional({"wind", "U", "wind speed over water"}, &ReservoirRunUpInputs::wind,
+                  unit::mile_per_hour, AllowedRange::positive_to(250), "no setup is computed");
   method.optional({"fetch", "F", "fetch for the setup, usually twice the effective fetch"},
-                  &Inputs::fetch, unit::mile, AllowedRange::positive_to(1000),
+                  &ReservoirRunUpInputs::fetch, unit::mile, AllowedRange::positive_to(1000),
                   "no setup is computed");
-  method.optional({"depth", "D", "mean depth along that fetch"}, &Inputs::depth, unit::foot,
-                  AllowedRange::positive_to(3000), "no setup is computed");
-  method.defaulted({"freeboard", "f", "freeboard above run-up and setup"}, &Inputs::freeboard,
-                   unit::foot, AllowedRange::between(0, 50));
-  method.output({"wave_length", "L", "wave length in deep water"}, &Result::wave_length,
+  method.optional({"depth", "D", "mean depth along that fetch"}, &ReservoirRunUpInputs::depth,
+                  unit::foot, AllowedRange::positive_to(3000), "no setup is computed");
+  method.defaulted({"freeboard", "f", "freeboard above run-up and setup"},
+                   &ReservoirRunUpInputs::freeboard, unit::foot, AllowedRange::between(0, 50));
+  method.output({"wave_length", "L", "wave length in deep water"},
+                &ReservoirRunUpResult::wave_length, unit::foot);
+  method.output({"run_up", "Rs", "run-up of the significant wave"}, &ReservoirRunUpResult::run_up,
                 unit::foot);
-  method.output({"run_up", "Rs", "run-up of the significant wave"}, &Result::run_up, unit::foot);
-  method.output({"setup", "S", "wind setup"}, &Result::setup, unit::foot);
-  method.output({"crest", "hc", "crest of the protection above still water"}, &Result::crest,
-                unit::foot);
+  method.output({"setup", "S", "wind setup"}, &ReservoirRunUpResult::setup, unit::foot);
+  method.output({"crest", "hc", "crest of the protection above still water"},
+                &ReservoirRunUpResult::crest, unit::foot);
   return method;
 }
 
 /// All three or none: half an answer would pass for a whole one.
-Expected<Length> wind_setup(const Inputs& in, Steps& steps) {
+Expected<Length> wind_setup(const ReservoirRunUpInputs& in, Steps& steps) {
   const int known = (in.wind ? 1 : 0) + (in.fetch ? 1 : 0) + (in.depth ? 1 : 0);
   if (known == 0) return Length{};
   if (known < 3) {
@@ -86,7 +85,7 @@ Expected<ReservoirRunUpResult> reservoir_run_up(const ReservoirRunUpInputs& inpu
   const double cot = 1 / std::tan(inputs.slope.radians());
   const double smooth = inputs.face == FaceOfSlope::smooth ? 1.5 : 1;
 
-  Result result;
+  ReservoirRunUpResult result;
   result.wave_length = Length::feet(L);
   result.run_up = Length::feet(smooth * Hs / (0.4 + std::sqrt(Hs / L) * cot));
   steps.given("Hs", "significant wave height", measure(inputs.height));
@@ -109,7 +108,8 @@ Expected<ReservoirRunUpResult> reservoir_run_up(const ReservoirRunUpInputs& inpu
 }
 
 const Method& reservoir_run_up_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<ReservoirRunUpInputs, ReservoirRunUpResult> method =
+      build_reservoir_run_up();
   return method;
 }
 

@@ -1,20 +1,16 @@
 #include "engine/waves/smb_wave_growth.h"
 
 #include <cmath>
+#include <numbers>
 
 #include "engine/waves/growth_factors.h"
 
 namespace proofstone {
 namespace {
 
-using Inputs = SmbWaveGrowthInputs;
-using Result = SmbWaveGrowthResult;
-
-constexpr double g = standard_gravity.meters_per_second_squared();
-constexpr double pi = 3.14159265358979323846;
 const char* const smb = "USACE Shore Protection Manual (1977) (from memory; confirm)";
 
-TypedMethod<Inputs, Result> build() {
+TypedMethod<SmbWaveGrowthInputs, SmbWaveGrowthResult> build_smb_wave_growth() {
   MethodDescription about;
   about.id = "smb-wave-growth";
   about.title = "Wave growth, Shore Protection Manual 1977";
@@ -27,15 +23,16 @@ TypedMethod<Inputs, Result> build() {
                     SourceStanding::memory}};
   about.cautions = {"It takes the wind speed itself, not the adjusted speed of the manual of 1984.",
                     "It supposes that the wind lasts long enough for the fetch."};
-  TypedMethod<Inputs, Result> method(about, &smb_wave_growth);
-  method.required({"wind", "U", "wind speed over water"}, &Inputs::wind, unit::mile_per_hour,
-                  AllowedRange::positive_to(250));
-  method.required({"fetch", "F", "fetch"}, &Inputs::fetch, unit::foot,
+  TypedMethod<SmbWaveGrowthInputs, SmbWaveGrowthResult> method(about, &smb_wave_growth);
+  method.required({"wind", "U", "wind speed over water"}, &SmbWaveGrowthInputs::wind,
+                  unit::mile_per_hour, AllowedRange::positive_to(250));
+  method.required({"fetch", "F", "fetch"}, &SmbWaveGrowthInputs::fetch, unit::foot,
                   AllowedRange::positive_to(5e6));
-  method.required({"depth", "d", "mean depth over the fetch"}, &Inputs::depth, unit::foot,
-                  AllowedRange::positive_to(3000));
-  method.output({"height", "Hs", "significant wave height"}, &Result::height, unit::foot);
-  method.output({"period", "T", "significant period"}, &Result::period, unit::second);
+  method.required({"depth", "d", "mean depth over the fetch"}, &SmbWaveGrowthInputs::depth,
+                  unit::foot, AllowedRange::positive_to(3000));
+  method.output({"height", "Hs", "significant wave height"}, &SmbWaveGrowthResult::height,
+                unit::foot);
+  method.output({"period", "T", "significant period"}, &SmbWaveGrowthResult::period, unit::second);
   return method;
 }
 
@@ -43,14 +40,15 @@ TypedMethod<Inputs, Result> build() {
 
 Expected<SmbWaveGrowthResult> smb_wave_growth(const SmbWaveGrowthInputs& inputs, Steps& steps) {
   const double U = inputs.wind.meters_per_second();
-  const double gd_over_u2 = g * inputs.depth.meters() / (U * U);
-  const double gf_over_u2 = g * inputs.fetch.meters() / (U * U);
+  const double gd_over_u2 = g_si * inputs.depth.meters() / (U * U);
+  const double gf_over_u2 = g_si * inputs.fetch.meters() / (U * U);
   const double A = height_depth_factor(gd_over_u2);
   const double B = period_depth_factor(gd_over_u2);
-  const double H = U * U / g * 0.283 * A * std::tanh(0.0125 * std::pow(gf_over_u2, 0.42) / A);
-  const double T = 2 * pi * U / g * 1.20 * B * std::tanh(0.077 * std::pow(gf_over_u2, 0.25) / B);
+  const double H = U * U / g_si * 0.283 * A * std::tanh(0.0125 * std::pow(gf_over_u2, 0.42) / A);
+  const double T = 2 * std::numbers::pi * U / g_si * 1.20 * B *
+                   std::tanh(0.077 * std::pow(gf_over_u2, 0.25) / B);
 
-  Result result;
+  SmbWaveGrowthResult result;
   result.height = Length::meters(H);
   result.period = Duration::seconds(T);
   steps.given("U", "wind speed over water", measure(inputs.wind));
@@ -66,7 +64,8 @@ Expected<SmbWaveGrowthResult> smb_wave_growth(const SmbWaveGrowthInputs& inputs,
 }
 
 const Method& smb_wave_growth_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<SmbWaveGrowthInputs, SmbWaveGrowthResult> method =
+      build_smb_wave_growth();
   return method;
 }
 

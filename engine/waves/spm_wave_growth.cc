@@ -8,10 +8,6 @@
 namespace proofstone {
 namespace {
 
-using Inputs = SpmWaveGrowthInputs;
-using Result = SpmWaveGrowthResult;
-
-constexpr double g = standard_gravity.meters_per_second_squared();
 const char* const spm = "USACE Shore Protection Manual (1984), Chapter 3 (from memory; confirm)";
 
 /// Dimensionless height, period and duration at a dimensionless fetch gF/UA².
@@ -45,7 +41,7 @@ double fetch_of_duration(double duration, std::optional<double> depth) {
   return std::pow(B * std::atanh(period / (7.54 * B)) / 0.0379, 3);
 }
 
-MethodDescription describe() {
+MethodDescription describe_spm_wave_growth() {
   MethodDescription about;
   about.id = "spm-wave-growth";
   about.title = "Wave growth, Shore Protection Manual 1984";
@@ -62,26 +58,30 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &spm_wave_growth);
-  method.required({"adjusted_wind", "UA", "adjusted wind speed"}, &Inputs::adjusted_wind,
-                  unit::mile_per_hour, AllowedRange::positive_to(300));
-  method.required({"fetch", "F", "fetch"}, &Inputs::fetch, unit::mile,
+TypedMethod<SpmWaveGrowthInputs, SpmWaveGrowthResult> build_spm_wave_growth() {
+  TypedMethod<SpmWaveGrowthInputs, SpmWaveGrowthResult> method(describe_spm_wave_growth(),
+                                                               &spm_wave_growth);
+  method.required({"adjusted_wind", "UA", "adjusted wind speed"},
+                  &SpmWaveGrowthInputs::adjusted_wind, unit::mile_per_hour,
+                  AllowedRange::positive_to(300));
+  method.required({"fetch", "F", "fetch"}, &SpmWaveGrowthInputs::fetch, unit::mile,
                   AllowedRange::positive_to(1000));
-  method.optional({"depth", "d", "mean depth over the fetch"}, &Inputs::depth, unit::foot,
-                  AllowedRange::positive_to(3000), "deep water");
-  method.optional({"duration", "t", "how long the wind blows"}, &Inputs::duration, unit::hour,
-                  AllowedRange::positive_to(500), "long enough");
-  method.output({"height", "Hs", "significant wave height"}, &Result::height, unit::foot);
-  method.output({"period", "T", "peak period"}, &Result::period, unit::second);
+  method.optional({"depth", "d", "mean depth over the fetch"}, &SpmWaveGrowthInputs::depth,
+                  unit::foot, AllowedRange::positive_to(3000), "deep water");
+  method.optional({"duration", "t", "how long the wind blows"}, &SpmWaveGrowthInputs::duration,
+                  unit::hour, AllowedRange::positive_to(500), "long enough");
+  method.output({"height", "Hs", "significant wave height"}, &SpmWaveGrowthResult::height,
+                unit::foot);
+  method.output({"period", "T", "peak period"}, &SpmWaveGrowthResult::period, unit::second);
   method.output({"needed", "t", "wind duration at which the fetch limits the wave"},
-                &Result::needed, unit::hour);
+                &SpmWaveGrowthResult::needed, unit::hour);
   method.output({"fetch_that_works", "F", "fetch, shortened where the wind is too short"},
-                &Result::fetch_that_works, unit::mile);
+                &SpmWaveGrowthResult::fetch_that_works, unit::mile);
   return method;
 }
 
-void explain(const Inputs& in, const Result& result, bool shortened, Steps& steps) {
+void explain(const SpmWaveGrowthInputs& in, const SpmWaveGrowthResult& result, bool shortened,
+             Steps& steps) {
   steps.given("UA", "adjusted wind speed", measure(in.adjusted_wind));
   steps.given("F", "fetch", measure(in.fetch));
   if (in.depth) steps.given("d", "mean depth", measure(*in.depth));
@@ -110,29 +110,30 @@ void explain(const Inputs& in, const Result& result, bool shortened, Steps& step
 Expected<SpmWaveGrowthResult> spm_wave_growth(const SpmWaveGrowthInputs& inputs, Steps& steps) {
   const double UA = inputs.adjusted_wind.meters_per_second();
   const auto growth_at = [&](double fetch) {
-    return inputs.depth ? shallow_growth(fetch, g * inputs.depth->meters() / (UA * UA))
+    return inputs.depth ? shallow_growth(fetch, g_si * inputs.depth->meters() / (UA * UA))
                         : deep_growth(fetch);
   };
-  double fetch = g * inputs.fetch.meters() / (UA * UA);
+  double fetch = g_si * inputs.fetch.meters() / (UA * UA);
   Growth growth = growth_at(fetch);
-  Result result;
-  result.needed = Duration::seconds(growth.duration * UA / g);
+  SpmWaveGrowthResult result;
+  result.needed = Duration::seconds(growth.duration * UA / g_si);
   const bool shortened = inputs.duration && *inputs.duration < result.needed;
   if (shortened) {
     std::optional<double> depth;
-    if (inputs.depth) depth = g * inputs.depth->meters() / (UA * UA);
-    fetch = std::min(fetch, fetch_of_duration(g * inputs.duration->seconds() / UA, depth));
+    if (inputs.depth) depth = g_si * inputs.depth->meters() / (UA * UA);
+    fetch = std::min(fetch, fetch_of_duration(g_si * inputs.duration->seconds() / UA, depth));
     growth = growth_at(fetch);
   }
-  result.fetch_that_works = Length::meters(fetch * UA * UA / g);
-  result.height = Length::meters(growth.height * UA * UA / g);
-  result.period = Duration::seconds(growth.period * UA / g);
+  result.fetch_that_works = Length::meters(fetch * UA * UA / g_si);
+  result.height = Length::meters(growth.height * UA * UA / g_si);
+  result.period = Duration::seconds(growth.period * UA / g_si);
   explain(inputs, result, shortened, steps);
   return result;
 }
 
 const Method& spm_wave_growth_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<SpmWaveGrowthInputs, SpmWaveGrowthResult> method =
+      build_spm_wave_growth();
   return method;
 }
 

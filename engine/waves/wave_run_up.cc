@@ -2,14 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace proofstone {
 namespace {
 
-constexpr double g = standard_gravity.meters_per_second_squared();
-constexpr double pi = 3.14159265358979323846;
 const char* const em1614 = "USACE EM 1110-2-1614 (from memory; confirm)";
-const char* const cem = "USACE EM 1110-2-1100 Part VI Ch. 5 (from memory; confirm)";
+const char* const cem_of_wave_run_up = "USACE EM 1110-2-1100 Part VI Ch. 5 (from memory; confirm)";
 
 void explain_wave(const WaveOnSlope& wave, const char* height, const char* period, double xi,
                   Steps& steps) {
@@ -66,7 +65,7 @@ TypedMethod<RockSlopeRunUpInputs, RockSlopeRunUp> build_rock_slope() {
                 unit::number);
   method.output({"run_up", "Ru2%", "run-up that 2 % of the waves pass"}, &RockSlopeRunUp::run_up,
                 unit::foot);
-  method.limit({"Surf similarity above 1.0", cem}, [](const Inputs& in) {
+  method.limit({"Surf similarity above 1.0", cem_of_wave_run_up}, [](const Inputs& in) {
     return surf_similarity({in.height, in.period, in.slope}) > 1;
   });
   return method;
@@ -76,7 +75,7 @@ TypedMethod<RockSlopeRunUpInputs, RockSlopeRunUp> build_rock_slope() {
 
 double surf_similarity(const WaveOnSlope& wave) {
   const double T = wave.period.seconds();
-  const double steepness = 2 * pi * wave.height.meters() / (g * T * T);
+  const double steepness = 2 * std::numbers::pi * wave.height.meters() / (g_si * T * T);
   return std::tan(wave.slope.radians()) / std::sqrt(steepness);
 }
 
@@ -104,7 +103,7 @@ Expected<RockSlopeRunUp> rock_slope_run_up(const RockSlopeRunUpInputs& inputs, S
   steps.computed("Ru2%", "run-up that 2 % of the waves pass",
                  permeable ? "Hs·0.96·ξ to ξ = 1.5, Hs·1.17·ξ^0.46 above, at most 1.97·Hs"
                            : "Hs·0.96·ξ to ξ = 1.5, Hs·1.17·ξ^0.46 above",
-                 measure(result.run_up), cem);
+                 measure(result.run_up), cem_of_wave_run_up);
   return result;
 }
 

@@ -5,9 +5,6 @@
 namespace proofstone {
 namespace {
 
-using Inputs = WaveToeInputs;
-using Result = WaveToeResult;
-
 constexpr double stones_wide = 3;
 constexpr double stones_thick = 2;
 
@@ -15,21 +12,23 @@ const char* const shore_manuals =
     "USACE EM 1110-2-1614; Shore Protection Manual (1984) (from memory; confirm)";
 const char* const toe_formula = "van der Meer (1998), CIRIA C683 (2007) (from memory; confirm)";
 
-bool is_berm(const Inputs& in) { return in.water_depth && in.depth_at_toe; }
+bool is_berm(const WaveToeInputs& in) { return in.water_depth && in.depth_at_toe; }
 
-double depth_ratio(const Inputs& in) { return *in.depth_at_toe / *in.water_depth; }
+double depth_ratio(const WaveToeInputs& in) { return *in.depth_at_toe / *in.water_depth; }
 
-double submerged(const Inputs& in) { return in.specific_gravity / in.water_specific_gravity - 1; }
+double submerged(const WaveToeInputs& in) {
+  return in.specific_gravity / in.water_specific_gravity - 1;
+}
 
-double stability_number(const Inputs& in) {
+double stability_number(const WaveToeInputs& in) {
   return (2 + 6.2 * std::pow(depth_ratio(in), 2.7)) * std::pow(in.damage.number(), 0.15);
 }
 
-Length stone_of_berm(const Inputs& in) {
+Length stone_of_berm(const WaveToeInputs& in) {
   return in.wave_height / (submerged(in) * stability_number(in));
 }
 
-MethodDescription describe() {
+MethodDescription describe_wave_toe() {
   MethodDescription about;
   about.id = "wave-toe";
   about.title = "Toe of a slope under waves";
@@ -52,68 +51,72 @@ MethodDescription describe() {
   return about;
 }
 
-void describe_inputs(TypedMethod<Inputs, Result>& method) {
-  method.required({"wave_height", "Hs", "significant wave height at the toe"}, &Inputs::wave_height,
-                  unit::meter, AllowedRange::positive_to(20));
+void describe_wave_toe_inputs(TypedMethod<WaveToeInputs, WaveToeResult>& method) {
+  method.required({"wave_height", "Hs", "significant wave height at the toe"},
+                  &WaveToeInputs::wave_height, unit::meter, AllowedRange::positive_to(20));
   method.required({"armour_cube", "Dn50,a", "cube of the median stone on the slope"},
-                  &Inputs::armour_cube, unit::meter, AllowedRange::positive_to(10),
+                  &WaveToeInputs::armour_cube, unit::meter, AllowedRange::positive_to(10),
                   LengthUse::rock);
-  method.optional({"scour", "ys", "scour of the bed at the toe"}, &Inputs::scour, unit::meter,
-                  AllowedRange::between(0, 50), "one wave height");
+  method.optional({"scour", "ys", "scour of the bed at the toe"}, &WaveToeInputs::scour,
+                  unit::meter, AllowedRange::between(0, 50), "one wave height");
   method.optional({"water_depth", "h", "depth of the water before the structure"},
-                  &Inputs::water_depth, unit::meter, AllowedRange::positive_to(100),
+                  &WaveToeInputs::water_depth, unit::meter, AllowedRange::positive_to(100),
                   "the toe's stone is that of the slope");
   method.optional({"depth_at_toe", "ht", "depth of the water over the toe berm"},
-                  &Inputs::depth_at_toe, unit::meter, AllowedRange::positive_to(100),
+                  &WaveToeInputs::depth_at_toe, unit::meter, AllowedRange::positive_to(100),
                   "the toe's stone is that of the slope");
   method.defaulted({"specific_gravity", "γr/γ", "specific gravity of the rock"},
-                   &Inputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
+                   &WaveToeInputs::specific_gravity, unit::number, AllowedRange::between(1.5, 4));
   method.defaulted({"water_specific_gravity", "", "of the water: 1 fresh, 1.025 sea"},
-                   &Inputs::water_specific_gravity, unit::number, AllowedRange::between(0.95, 1.1));
-  method.defaulted({"damage", "Nod", "damage accepted of a toe berm"}, &Inputs::damage,
+                   &WaveToeInputs::water_specific_gravity, unit::number,
+                   AllowedRange::between(0.95, 1.1));
+  method.defaulted({"damage", "Nod", "damage accepted of a toe berm"}, &WaveToeInputs::damage,
                    unit::number, AllowedRange::positive_to(10));
 }
 
-void describe_limits(TypedMethod<Inputs, Result>& method) {
+void describe_limits(TypedMethod<WaveToeInputs, WaveToeResult>& method) {
   const auto within = [](double value, double low, double high) {
     return value > low - 1e-9 && value < high + 1e-9;
   };
-  method.limit(
-      {"Depth over the toe 0.4 to 0.9 of the water's", toe_formula},
-      [within](const Inputs& in) { return !is_berm(in) || within(depth_ratio(in), 0.4, 0.9); });
+  method.limit({"Depth over the toe 0.4 to 0.9 of the water's", toe_formula},
+               [within](const WaveToeInputs& in) {
+                 return !is_berm(in) || within(depth_ratio(in), 0.4, 0.9);
+               });
   method.limit({"Wave height 0.28 to 0.8 of the water's depth", toe_formula},
-               [within](const Inputs& in) {
+               [within](const WaveToeInputs& in) {
                  return !is_berm(in) || within(in.wave_height / *in.water_depth, 0.28, 0.8);
                });
-  method.limit({"Depth over the toe 3 to 25 stones", toe_formula}, [within](const Inputs& in) {
-    return !is_berm(in) || within(*in.depth_at_toe / stone_of_berm(in), 3, 25);
-  });
-  method.limit({"Damage Nod from 0.5 to 4", toe_formula}, [within](const Inputs& in) {
+  method.limit({"Depth over the toe 3 to 25 stones", toe_formula},
+               [within](const WaveToeInputs& in) {
+                 return !is_berm(in) || within(*in.depth_at_toe / stone_of_berm(in), 3, 25);
+               });
+  method.limit({"Damage Nod from 0.5 to 4", toe_formula}, [within](const WaveToeInputs& in) {
     return !is_berm(in) || within(in.damage.number(), 0.5, 4);
   });
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &wave_toe);
-  describe_inputs(method);
-  method.output({"scour", "ys", "depth below the bed to which the toe goes"}, &Result::scour,
+TypedMethod<WaveToeInputs, WaveToeResult> build_wave_toe() {
+  TypedMethod<WaveToeInputs, WaveToeResult> method(describe_wave_toe(), &wave_toe);
+  describe_wave_toe_inputs(method);
+  method.output({"scour", "ys", "depth below the bed to which the toe goes"}, &WaveToeResult::scour,
                 unit::meter);
-  method.output({"stone_cube", "Dn50", "cube of the toe's median stone"}, &Result::stone_cube,
-                unit::meter, LengthUse::rock);
-  method.output({"stone_mass", "M50", "its mass"}, &Result::stone_mass, unit::kilogram);
+  method.output({"stone_cube", "Dn50", "cube of the toe's median stone"},
+                &WaveToeResult::stone_cube, unit::meter, LengthUse::rock);
+  method.output({"stone_mass", "M50", "its mass"}, &WaveToeResult::stone_mass, unit::kilogram);
   method.output({"apron_width", "B", "width of an apron in place of a dug toe"},
-                &Result::apron_width, unit::meter);
-  method.output({"apron_thickness", "t", "thickness of it"}, &Result::apron_thickness, unit::meter);
+                &WaveToeResult::apron_width, unit::meter);
+  method.output({"apron_thickness", "t", "thickness of it"}, &WaveToeResult::apron_thickness,
+                unit::meter);
   method.output({"apron_section", "A", "rock of it for each unit of length"},
-                &Result::apron_section, unit::square_meter);
+                &WaveToeResult::apron_section, unit::square_meter);
   method.output(
       {"depth_ratio", "ht/h", "depth over the toe by that of the water; 0 where not given"},
-      &Result::depth_ratio, unit::number);
+      &WaveToeResult::depth_ratio, unit::number);
   describe_limits(method);
   return method;
 }
 
-void explain(const Inputs& in, const Result& result, Steps& steps) {
+void explain(const WaveToeInputs& in, const WaveToeResult& result, Steps& steps) {
   steps.given("Hs", "significant wave height at the toe", measure(in.wave_height));
   if (in.scour) {
     steps.given("ys", "scour of the bed at the toe", measure(result.scour), "given");
@@ -152,7 +155,7 @@ Expected<WaveToeResult> wave_toe(const WaveToeInputs& inputs, Steps& steps) {
     return Problem{"outside-allowed", "Rock no heavier than the water does not stay.", "",
                    "/specific_gravity", "more than water_specific_gravity"};
   }
-  Result result;
+  WaveToeResult result;
   result.scour = inputs.scour.value_or(inputs.wave_height);
   result.stone_cube = is_berm(inputs) ? stone_of_berm(inputs) : inputs.armour_cube;
   if (is_berm(inputs)) result.depth_ratio = Dimensionless::number(depth_ratio(inputs));
@@ -166,7 +169,7 @@ Expected<WaveToeResult> wave_toe(const WaveToeInputs& inputs, Steps& steps) {
 }
 
 const Method& wave_toe_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<WaveToeInputs, WaveToeResult> method = build_wave_toe();
   return method;
 }
 

@@ -7,9 +7,6 @@
 namespace proofstone {
 namespace {
 
-using Inputs = WindOverWaterInputs;
-using Result = WindOverWaterResult;
-
 const char* const height_rule = "USACE EM 1110-2-1100 (2003), eq. II-2-9";
 const char* const time_rule =
     "USACE EM 1110-2-1100 Part II Ch. 2 (2003): above 1 h seen in Example II-2-2, below from "
@@ -33,7 +30,7 @@ double saville_ratio(double fetch_mi) {
   return table.back().second;
 }
 
-Expected<double> exposure_factor(const Inputs& in) {
+Expected<double> exposure_factor(const WindOverWaterInputs& in) {
   switch (in.exposure) {
     case WindExposure::over_water:
       return 1.0;
@@ -56,7 +53,7 @@ Problem bad_time(const char* where) {
           "1 s to 10 h"};
 }
 
-MethodDescription describe() {
+MethodDescription describe_wind_over_water() {
   MethodDescription about;
   about.id = "wind-over-water";
   about.title = "Wind over water";
@@ -79,43 +76,48 @@ MethodDescription describe() {
   return about;
 }
 
-TypedMethod<Inputs, Result> build() {
-  TypedMethod<Inputs, Result> method(describe(), &wind_over_water);
-  method.required({"speed", "Uz", "wind speed as reported"}, &Inputs::speed, unit::mile_per_hour,
-                  AllowedRange::positive_to(250));
-  method.defaulted({"height", "z", "height of the anemometer"}, &Inputs::height, unit::meter,
-                   AllowedRange::positive_to(100));
-  method.optional({"averaged_over", "t", "averaging time of the report"}, &Inputs::averaged_over,
-                  unit::minute, AllowedRange::positive_to(600), "a fastest-mile speed");
+TypedMethod<WindOverWaterInputs, WindOverWaterResult> build_wind_over_water() {
+  TypedMethod<WindOverWaterInputs, WindOverWaterResult> method(describe_wind_over_water(),
+                                                               &wind_over_water);
+  method.required({"speed", "Uz", "wind speed as reported"}, &WindOverWaterInputs::speed,
+                  unit::mile_per_hour, AllowedRange::positive_to(250));
+  method.defaulted({"height", "z", "height of the anemometer"}, &WindOverWaterInputs::height,
+                   unit::meter, AllowedRange::positive_to(100));
+  method.optional({"averaged_over", "t", "averaging time of the report"},
+                  &WindOverWaterInputs::averaged_over, unit::minute, AllowedRange::positive_to(600),
+                  "a fastest-mile speed");
   method.defaulted({"wanted_over", "t", "averaging time that the wave growth needs"},
-                   &Inputs::wanted_over, unit::minute, AllowedRange::positive_to(600));
+                   &WindOverWaterInputs::wanted_over, unit::minute, AllowedRange::positive_to(600));
   method.choice(
-      {"exposure", "", "where the wind was measured"}, &Inputs::exposure,
+      {"exposure", "", "where the wind was measured"}, &WindOverWaterInputs::exposure,
       {{WindExposure::over_water, "over-water", "over water, or corrected already"},
        {WindExposure::short_fetch, "land-short-fetch", "on land, fetch below 10 mi: times 1.2"},
        {WindExposure::saville_fetch, "land-by-fetch",
         "on land: ratio by effective fetch, 1.08 to 1.30"}});
-  method.optional({"fetch", "Fe", "effective fetch"}, &Inputs::fetch, unit::mile,
+  method.optional({"fetch", "Fe", "effective fetch"}, &WindOverWaterInputs::fetch, unit::mile,
                   AllowedRange::positive_to(1000), "only needed for the ratio by fetch");
   method.output({"at_ten_meters", "U10", "speed at 10 m, as averaged in the report"},
-                &Result::at_ten_meters, unit::mile_per_hour);
-  method.output({"averaging_time", "t", "averaging time of the report"}, &Result::averaging_time,
-                unit::second);
+                &WindOverWaterResult::at_ten_meters, unit::mile_per_hour);
+  method.output({"averaging_time", "t", "averaging time of the report"},
+                &WindOverWaterResult::averaging_time, unit::second);
   method.output({"duration_factor", "Ut/Uw", "reported average over the one wanted"},
-                &Result::duration_factor, unit::number);
-  method.output({"wanted_speed", "U", "speed averaged over the time wanted"}, &Result::wanted_speed,
-                unit::mile_per_hour);
+                &WindOverWaterResult::duration_factor, unit::number);
+  method.output({"wanted_speed", "U", "speed averaged over the time wanted"},
+                &WindOverWaterResult::wanted_speed, unit::mile_per_hour);
   method.output({"exposure_factor", "RL", "speed over water over speed on land"},
-                &Result::exposure_factor, unit::number);
-  method.output({"over_water", "U", "speed over water"}, &Result::over_water, unit::mile_per_hour);
-  method.output({"adjusted", "UA", "adjusted speed for the SPM 1984 formulas"}, &Result::adjusted,
+                &WindOverWaterResult::exposure_factor, unit::number);
+  method.output({"over_water", "U", "speed over water"}, &WindOverWaterResult::over_water,
                 unit::mile_per_hour);
-  method.limit({"Anemometer about 8 to 12 m above the ground", height_rule}, [](const Inputs& in) {
-    return in.height.meters() > 8 - 1e-9 && in.height.meters() < 12 + 1e-9;
-  });
-  method.limit({"Factor 1.2 for a fetch below 10 mi", short_rule}, [](const Inputs& in) {
-    return in.exposure != WindExposure::short_fetch || !in.fetch || in.fetch->miles() < 10;
-  });
+  method.output({"adjusted", "UA", "adjusted speed for the SPM 1984 formulas"},
+                &WindOverWaterResult::adjusted, unit::mile_per_hour);
+  method.limit({"Anemometer about 8 to 12 m above the ground", height_rule},
+               [](const WindOverWaterInputs& in) {
+                 return in.height.meters() > 8 - 1e-9 && in.height.meters() < 12 + 1e-9;
+               });
+  method.limit(
+      {"Factor 1.2 for a fetch below 10 mi", short_rule}, [](const WindOverWaterInputs& in) {
+        return in.exposure != WindExposure::short_fetch || !in.fetch || in.fetch->miles() < 10;
+      });
   return method;
 }
 
@@ -135,7 +137,7 @@ Expected<WindOverWaterResult> wind_over_water(const WindOverWaterInputs& inputs,
   const auto exposed = exposure_factor(inputs);
   if (!exposed) return exposed.problems();
 
-  Result result;
+  WindOverWaterResult result;
   result.at_ten_meters = inputs.speed * std::pow(10 / inputs.height.meters(), 1.0 / 7);
   result.averaging_time = averaged;
   const double factor = gust_factor(averaged) / gust_factor(inputs.wanted_over);
@@ -171,7 +173,8 @@ Expected<WindOverWaterResult> wind_over_water(const WindOverWaterInputs& inputs,
 }
 
 const Method& wind_over_water_method() {
-  static const TypedMethod<Inputs, Result> method = build();
+  static const TypedMethod<WindOverWaterInputs, WindOverWaterResult> method =
+      build_wind_over_water();
   return method;
 }
 
