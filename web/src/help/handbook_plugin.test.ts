@@ -62,6 +62,8 @@ it('runs no script and fetches nothing but its own photographs', () => {
   const pictures = Object.entries(helpPictures(docs, pages));
   const all = [...pages.map(({ id, html }) => [id, html] as const), ...pictures];
   for (const [id, html] of all) {
-    expect(html.replaceAll(photo, ''), id).not.toMatch(/<script|<img|\son\w+=|https?:\/\/(?!www\.w3\.org)/i);
+    expect(html.replaceAll(photo, ''), id).not.toMatch(
+      /<script|<img|\son\w+=|https?:\/\/(?!www\.w3\.org)/i,
+    );
   }
 });
