@@ -170,10 +170,10 @@ TEST(GradationFromPhotos, TappedStonesCountOneEachAtTheMeanOfTheirAxes) {
   const auto result = gradation_from_photos(set_of({tapped_photo(4)}));
   ASSERT_TRUE(result) << result.problems().front().sentence();
   EXPECT_EQ(result->measured.stones, 108);
-  // 90 pixels of 2.5 mm, and no factor square to a layer.
+  // 90 pixels of 2.5 mm, and the factor square to a layer.
   const auto& median = size_at(*result, 50);
-  EXPECT_NEAR(median.size.millimeters(), 225, 25);
-  EXPECT_EQ(median.size, median.as_photographed);
+  EXPECT_NEAR(median.as_photographed.millimeters(), 225, 25);
+  EXPECT_NEAR(median.as_photographed / median.size, 1.132, 1e-12);
   // 100 nodes square to a layer: 8 % (study, count of tapped stones), of which 3 % was the scale.
   EXPECT_NEAR(median.sampling_error, 0.045, 0.025);
 }
