@@ -1,6 +1,9 @@
 /** Loads the words of the chosen language, then the screens that are made of them. */
 import './theme.css';
 import './page.css';
+import './overview.css';
+import './notices.css';
+import './narrow_page.css';
 import './field.css';
 import './finding.css';
 import { chosenLanguage, localeOf } from './language';
