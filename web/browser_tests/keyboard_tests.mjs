@@ -90,6 +90,8 @@ export function keyboardTests(world) {
       await headed(page, 'First deliveries');
       await page.getByText('Kept: Stone count: 11 stones.').waitFor();
       await press(page, 'Load');
+      // The heading takes the focus after it is drawn.
+      await page.waitForFunction(() => document.activeElement?.textContent === 'Load');
       await tabTo(page, 'Ticket');
       await page.keyboard.type('4431');
       await press(page, 'Keep it');
