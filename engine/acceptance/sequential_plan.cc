@@ -91,13 +91,13 @@ std::optional<int> SequentialLines::accept_at_most(int stones) const {
 }
 
 std::optional<int> SequentialLines::reject_at_least(int stones) const {
-  const double line = std::ceil(slope_ * stones + reject_ - rounding);
+  const double line = rounded_up(slope_ * stones + reject_);
   if (line > stones) return std::nullopt;
   return static_cast<int>(line);
 }
 
 int SequentialLines::first_acceptance() const {
-  return static_cast<int>(std::ceil(accept_ / slope_ - rounding));
+  return static_cast<int>(rounded_up(accept_ / slope_));
 }
 
 SequentialPlan::Operation SequentialPlan::operation(double share, int last_stone) const {
