@@ -6,9 +6,12 @@ import { readInOrder, tabTo, wrongInTree } from './keyboard.mjs';
 import { overflowing } from './page_inspection.mjs';
 import { openApplication, postures } from './world.mjs';
 
-const headed = (page, name) =>
+/** Waits for the screen of this heading, which has taken the focus that its way there lost. */
+const arrived = (page, name) =>
   page.waitForFunction(
-    (wanted) => document.querySelector('#content h1')?.textContent === wanted,
+    (wanted) =>
+      document.activeElement?.textContent === wanted &&
+      document.activeElement === document.querySelector('#content h1'),
     name,
   );
 
@@ -34,6 +37,10 @@ const screens = {
 
 async function open(page, hash) {
   await page.goto(new URL(hash, page.url()).href);
+  // The address is answered after it has changed: until then the screen before still stands.
+  await page.evaluate(
+    () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+  );
   await page.waitForFunction(
     () =>
       document.querySelector('#content h1') && !document.querySelector('#content > [role=status]'),
@@ -46,13 +53,9 @@ export function keyboardTests(world) {
       const page = await openApplication(world, postures.desk);
       await press(page, 'Field');
       await press(page, /^First deliveries/);
-      await headed(page, 'First deliveries');
-      assert.equal(
-        await page.evaluate(() => document.activeElement?.textContent),
-        'First deliveries',
-        'the new screen is read from its heading on',
-      );
+      await arrived(page, 'First deliveries');
       await press(page, 'Count stones');
+      await arrived(page, 'Count of First deliveries');
       await tabTo(page, 'Your name');
       await page.keyboard.type('M. Okafor');
       await press(page, 'Begin');
@@ -87,15 +90,14 @@ export function keyboardTests(world) {
       await press(page, 'Take back');
       await page.getByText('11 stones', { exact: true }).waitFor();
       await press(page, 'Done');
-      await headed(page, 'First deliveries');
+      await arrived(page, 'First deliveries');
       await page.getByText('Kept: Stone count: 11 stones.').waitFor();
       await press(page, 'Load');
-      // The heading takes the focus after it is drawn.
-      await page.waitForFunction(() => document.activeElement?.textContent === 'Load');
+      await arrived(page, 'Load');
       await tabTo(page, 'Ticket');
       await page.keyboard.type('4431');
       await press(page, 'Keep it');
-      await headed(page, 'First deliveries');
+      await arrived(page, 'First deliveries');
       await page.getByText('7 loads').waitFor();
       assert.match(await page.title(), /^Field · .+ · Proofstone$/);
       assert.deepEqual(page.complaints, []);
@@ -105,7 +107,7 @@ export function keyboardTests(world) {
     it('a change at the desk: to the zone, into its form, kept and undone', async () => {
       const page = await openApplication(world, postures.desk);
       await press(page, 'Desk');
-      await headed(page, await page.locator('#content h1').textContent());
+      await page.waitForFunction(() => location.hash.startsWith('#/desk'));
       await open(page, screens.zone);
       await tabTo(page, /^Layer thickness/);
       await page.keyboard.press('Control+a');

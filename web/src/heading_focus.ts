@@ -1,5 +1,5 @@
 /** Takes keyboard and screen reader to the heading of what has just replaced the page's content. */
-import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /**
  * For a heading with tabIndex -1. It gets the focus when it appears because the user opened or
@@ -20,7 +20,8 @@ export function useHeadingFocus(answersTheUser: boolean) {
  */
 export function usePlaceFocus(address: string): void {
   const before = useRef(address);
-  useEffect(() => {
+  // In one go with the drawing: who presses Tab at once goes on from the heading, not from the top.
+  useLayoutEffect(() => {
     if (before.current === address) return;
     before.current = address;
     const lost = document.activeElement === null || document.activeElement === document.body;
