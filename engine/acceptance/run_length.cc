@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <boost/math/quadrature/gauss.hpp>
 #include <cmath>
+#include <limits>
 #include <vector>
 
 #include "engine/evidence/standard_normal.h"
@@ -84,6 +85,22 @@ double setting_for(double loads, double near, double low, double high, Length le
     at_here = at_there;
   }
 }
+
+/// What was answered last. A chart is designed anew with every look at a lot, mostly alike, and
+/// each time takes a dozen systems of equations.
+struct LastAnswer {
+  double setting = std::numeric_limits<double>::quiet_NaN();
+  double loads = std::numeric_limits<double>::quiet_NaN();
+  double answer = 0;
+
+  template <class Find>
+  double of(double asked_setting, double asked_loads, Find find) {
+    if (setting != asked_setting || loads != asked_loads) {
+      *this = {asked_setting, asked_loads, find()};
+    }
+    return answer;
+  }
+};
 
 struct SumRunLength {
   double from_nothing = 0;
@@ -184,14 +201,20 @@ double run_length(const MovingAverageChart& chart, double shift) {
 }
 
 double interval_for_run_length(double allowance, double loads) {
-  return setting_for(loads, CumulativeSumChart{}.interval, 0.1, 20, [&](double interval) {
-    return run_length(CumulativeSumChart{allowance, interval, 0}, 0);
+  thread_local LastAnswer last;
+  return last.of(allowance, loads, [&] {
+    return setting_for(loads, CumulativeSumChart{}.interval, 0.1, 20, [&](double interval) {
+      return run_length(CumulativeSumChart{allowance, interval, 0}, 0);
+    });
   });
 }
 
 double limits_for_run_length(double weight, double loads) {
-  return setting_for(loads, MovingAverageChart{}.limits, 0.5, 6, [&](double limits) {
-    return run_length(MovingAverageChart{weight, limits}, 0);
+  thread_local LastAnswer last;
+  return last.of(weight, loads, [&] {
+    return setting_for(loads, MovingAverageChart{}.limits, 0.5, 6, [&](double limits) {
+      return run_length(MovingAverageChart{weight, limits}, 0);
+    });
   });
 }
 

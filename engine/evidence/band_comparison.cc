@@ -92,9 +92,16 @@ void say_check(const ConditionTrial& trial, const ConditionCheck& check, std::si
                  measure(check.confidence_kept), clopper_pearson_source().sentence());
 }
 
-/// The larger of two numbers; absent where one is.
-std::optional<int> larger_of(std::optional<int> one, std::optional<int> other) {
-  return one && other ? std::optional(std::max(*one, *other)) : std::nullopt;
+/// The most stones that any of the open conditions needs; absent where one cannot be decided.
+std::optional<int> most_needed(const std::vector<ConditionTrial>& open,
+                               std::optional<int> (ConditionTrial::*needed)() const) {
+  int most = 0;
+  for (const auto& trial : open) {
+    const auto number = (trial.*needed)();
+    if (!number) return std::nullopt;
+    most = std::max(most, *number);
+  }
+  return most;
 }
 
 }  // namespace
@@ -127,25 +134,24 @@ Expected<BandComparison> compare_with_band(const MeasuredGradation& measured,
   say_basis(measured.curve.basis(), band.basis(), comparison.steps);
 
   comparison.inside_by_estimate = true;
-  std::optional<int> most_needed = 0;
-  std::optional<int> most_counted = 0;
+  std::vector<ConditionTrial> open;
   for (const auto& condition : conditions) {
     const Length size =
         convert_size(condition.size, band.basis().size, measured.curve.basis().size);
     const ConditionTrial trial(measured, condition, size, of_each, tolerable_percent_beyond);
     auto check = trial.judge();
     comparison.inside_by_estimate = comparison.inside_by_estimate && trial.kept_by_estimate();
-    if (check.outcome == Outcome::not_yet_known) {
-      most_needed = larger_of(most_needed, trial.stones_to_decide());
-      most_counted = larger_of(most_counted, trial.counted_stones_to_decide());
-    }
+    if (check.outcome == Outcome::not_yet_known) open.push_back(trial);
     say_check(trial, check, comparison.checks.size() + 1, comparison.steps);
     comparison.checks.push_back(std::move(check));
   }
   comparison.outcome = together(comparison.checks);
   if (comparison.outcome == Outcome::not_yet_known) {
-    comparison.stones_to_decide = most_needed;
-    if (measured.photos > 0) comparison.counted_stones_to_decide = most_counted;
+    comparison.stones_to_decide = most_needed(open, &ConditionTrial::stones_to_decide);
+    if (measured.photos > 0) {
+      comparison.counted_stones_to_decide =
+          most_needed(open, &ConditionTrial::counted_stones_to_decide);
+    }
   }
   return comparison;
 }

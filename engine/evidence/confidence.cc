@@ -8,6 +8,7 @@
 #include <limits>
 
 #include "engine/evidence/size_error.h"
+#include "engine/numeric/narrowed_bracket.h"
 
 namespace proofstone {
 namespace {
@@ -17,38 +18,19 @@ using InDoubles = boost::math::policies::policy<boost::math::policies::promote_d
 
 bool is_confidence(double confidence) { return confidence > 0 && confidence < 1; }
 
-/// Share of the way from 0 to 1 at which a continuous `rising` function crosses zero once, below it
-/// at 0 and above at 1: the false position with halved weights (Illinois rule), within a bracket
-/// that never opens; where it does not close fast enough the bracket is halved. To within what a
-/// double can tell of the function.
+/// Share of the way from 0 to 1 at which a continuous `rising` function, not below zero at 1,
+/// crosses zero, as near as a double can tell of the function.
 template <class Rising>
 double crossing(Rising rising, double at_one) {
   constexpr double told_apart = 1e-15;
-  constexpr int most_steps = 120;
-  double low = 0;
-  double high = 1;
-  double value_low = rising(0.0);
-  double value_high = at_one;
-  if (!(value_low < 0)) return low;
-  int last = 0;
-  for (int step = 0; step < most_steps && high - low > told_apart; ++step) {
-    double at = low - value_low * (high - low) / (value_high - value_low);
-    if (step % 8 == 7 || !(at > low && at < high)) at = (low + high) / 2;
-    const double value = rising(at);
-    if (std::abs(value) < told_apart) return at;
-    if (value < 0) {
-      low = at;
-      value_low = value;
-      if (last < 0) value_high /= 2;
-      last = -1;
-    } else {
-      high = at;
-      value_high = value;
-      if (last > 0) value_low /= 2;
-      last = 1;
-    }
-  }
-  return low;
+  const double at_zero = rising(0.0);
+  if (!(at_zero < 0)) return 0;
+  const auto value = [&](double t) {
+    const double there = rising(t);
+    return std::abs(there) < told_apart ? 0 : there;
+  };
+  const auto close = [](double a, double b) { return std::abs(b - a) <= told_apart; };
+  return narrowed_bracket(value, {0, at_zero}, {1, at_one}, close, 120).first;
 }
 
 Length between(Length from, Length to, double part) {

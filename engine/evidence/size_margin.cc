@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/evidence/confidence.h"
 #include "engine/evidence/evidence_sources.h"
 #include "engine/evidence/size_error.h"
 #include "engine/evidence/stones_needed.h"
@@ -89,9 +88,17 @@ std::optional<double> widened(std::optional<double> limit, std::optional<double>
 
 }  // namespace
 
-Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
-                                 const DecisionRisks& risks,
-                                 const std::vector<double>& required_errors) {
+const SizeInterval& SizeMargins::limits_of(double percent) {
+  const auto known = limits_.find(percent);
+  if (known != limits_.end()) return known->second;
+  return limits_.emplace(percent, size_interval(measured_, percent, risks_.to_accept()))
+      .first->second;
+}
+
+Expected<SizeMargin> SizeMargins::at(double percent, Length required,
+                                     const std::vector<double>& required_errors) {
+  const MeasuredGradation& measured = measured_;
+  const DecisionRisks& risks = risks_;
   Problems problems = problems_of_requirement(percent, required);
   if (auto problem = problem_of_risks(risks)) problems.push_back(std::move(*problem));
   if (!problems.empty()) return problems;
@@ -133,7 +140,7 @@ Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double perce
     margin.steps.computed("margin", "measured over required size",
                           size_name + " / " + size_name + " required", measure(*margin.margin));
   }
-  const auto limits = size_interval(measured, percent, risks.to_accept());
+  const SizeInterval& limits = limits_of(percent);
   if (limits.low) {
     margin.low = widened(*limits.low / required, margin.margin, required_errors, risks.to_accept());
     margin.steps.computed_rock(size_name + " low", "lower confidence limit of the measured size",
@@ -157,6 +164,12 @@ Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double perce
           : "1 − P(at most ne·F/100 of ne smaller | true share p), binomial in its beta form",
       measure(margin.confidence_holds), holds_by_size ? "" : clopper_pearson_source().sentence());
   return margin;
+}
+
+Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
+                                 const DecisionRisks& risks,
+                                 const std::vector<double>& required_errors) {
+  return SizeMargins(measured, risks).at(percent, required, required_errors);
 }
 
 Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,

@@ -1,8 +1,10 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <vector>
 
+#include "engine/evidence/confidence.h"
 #include "engine/evidence/decision_risks.h"
 #include "engine/evidence/measured_gradation.h"
 #include "engine/finding/outcome.h"
@@ -44,6 +46,24 @@ Problems problems_of_requirement(double percent, Length required);
 Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,
                                  const DecisionRisks& risks,
                                  const std::vector<double>& required_errors = {});
+
+/// The same of one measured lot against many required sizes: what hangs on the percent alone is
+/// computed once. The gradation must outlive it.
+class SizeMargins {
+ public:
+  SizeMargins(const MeasuredGradation& measured, const DecisionRisks& risks)
+      : measured_(measured), risks_(risks) {}
+
+  Expected<SizeMargin> at(double percent, Length required,
+                          const std::vector<double>& required_errors = {});
+
+ private:
+  const SizeInterval& limits_of(double percent);
+
+  const MeasuredGradation& measured_;
+  DecisionRisks risks_;
+  std::map<double, SizeInterval> limits_;  ///< by percent
+};
 
 /// As above, both risks being one minus the confidence.
 Expected<SizeMargin> size_margin(const MeasuredGradation& measured, double percent, Length required,

@@ -1,5 +1,8 @@
 #include "engine/finding/steps.h"
 
+#include <iterator>
+#include <utility>
+
 template class std::vector<proofstone::Step>;
 
 namespace proofstone {
@@ -75,11 +78,16 @@ void Steps::computed_grain(std::string_view symbol, std::string_view meaning,
   note(symbol, meaning, formula, measure(size), LengthUse::grain, source);
 }
 
-void Steps::append(const Steps& other) {
+void Steps::append(const Steps& other) { append(Steps(other)); }
+
+void Steps::append(Steps&& other) {
   if (!read_) return;
-  // A copy first: `other` may be this object.
-  const std::vector<Step> lines = other.lines_;
-  lines_.insert(lines_.end(), lines.begin(), lines.end());
+  if (lines_.empty()) {
+    lines_ = std::move(other.lines_);
+    return;
+  }
+  lines_.insert(lines_.end(), std::make_move_iterator(other.lines_.begin()),
+                std::make_move_iterator(other.lines_.end()));
 }
 
 }  // namespace proofstone

@@ -58,6 +58,7 @@ class Steps {
   void computed_grain(std::string_view symbol, std::string_view meaning, std::string_view formula,
                       Length size, std::string_view source = {});
   void append(const Steps& other);
+  void append(Steps&& other);
 
   /// Working that nobody will read: what is noted is dropped.
   static Steps unread();

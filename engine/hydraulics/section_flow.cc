@@ -8,46 +8,10 @@
 
 #include "engine/hydraulics/divided_section.h"
 #include "engine/hydraulics/level_scan.h"
+#include "engine/hydraulics/section_problem.h"
+#include "engine/hydraulics/uniform_flows.h"
 
 namespace proofstone {
-
-namespace {
-
-std::string in_both_systems(Measure measure) {
-  return fmt::format("{} ({})", display(measure, UnitSystem::us_customary).text,
-                     display(measure, UnitSystem::si).text);
-}
-
-Problems discharge_problems(const Section& section, const std::vector<Length>& divisions,
-                            Discharge discharge) {
-  Problems problems;
-  if (!(discharge.si() > 0) || !std::isfinite(discharge.si())) {
-    problems.push_back({"discharge-not-positive", "The discharge is not a positive number.", "",
-                        "discharge", "a discharge above 0"});
-  }
-  for (std::size_t i = 0; i < divisions.size(); ++i) {
-    const bool inside = divisions[i] >= section.left_end() && divisions[i] <= section.right_end();
-    const bool in_order = i == 0 || divisions[i] > divisions[i - 1];
-    if (inside && in_order) continue;
-    problems.push_back({"division-outside",
-                        inside ? "The division lines are not in order from left to right."
-                               : "A division line lies outside the section.",
-                        "", fmt::format("division {}", i + 1),
-                        "stations inside the section, from left to right"});
-  }
-  return problems;
-}
-
-Problem overtopped(const Section& section, Discharge discharge, const std::string& because) {
-  return {"overtopped",
-          fmt::format("The section cannot hold {}: {} below the lower of its two ends, at "
-                      "elevation {}.",
-                      in_both_systems(measure(discharge)), because,
-                      in_both_systems(measure(section.lower_end()))),
-          "", "section", "survey the section further up both banks, or a smaller discharge"};
-}
-
-}  // namespace
 
 Velocity SectionFlow::mean_velocity() const {
   if (!(wet.area.si() > 0)) return {};
@@ -100,43 +64,7 @@ SectionFlow carrying(SectionFlow flow, Discharge discharge) {
 Expected<SectionFlow> normal_flow(const Section& section, const std::vector<Length>& divisions,
                                   Discharge discharge, Slope slope, CompositeRoughness composite,
                                   Steps& steps) {
-  Problems problems = discharge_problems(section, divisions, discharge);
-  if (!(slope.ratio() > 0) || !std::isfinite(slope.ratio())) {
-    problems.push_back({"slope-not-positive",
-                        "The slope is not a positive number; without a fall there is no uniform "
-                        "flow.",
-                        "", "slope", "a slope above 0"});
-  }
-  if (!problems.empty()) return problems;
-
-  const DividedSection divided(section, divisions, composite);
-  const double wanted = discharge.si() / std::sqrt(slope.ratio());
-  const auto levels =
-      turning_levels(section, [&](double level) { return divided.conveyance(level) >= wanted; });
-  if (levels.empty()) {
-    const double holds =
-        divided.conveyance(section.lower_end().meters()) * std::sqrt(slope.ratio());
-    return overtopped(
-        section, discharge,
-        fmt::format("at this slope it carries {}",
-                    in_both_systems(measure(Discharge::cubic_meters_per_second(holds)))));
-  }
-  SectionFlow flow = carrying(
-      flow_at_level(section, divisions, Length::meters(levels.front()), composite), discharge);
-  for (std::size_t i = 1; i < levels.size(); ++i) {
-    flow.further_levels.push_back(Length::meters(levels[i]));
-  }
-
-  steps.given("Q", "discharge", measure(discharge));
-  steps.given("S", "slope of the energy line, equal to the bed's in uniform flow", measure(slope));
-  steps.computed("w", "lowest water level that carries the discharge", "K(w)·√S = Q",
-                 measure(flow.water_level), "bracketed root finding");
-  for (const Length level : flow.further_levels) {
-    steps.computed("w'", "a higher level that would carry it too; conveyance falls between them",
-                   "K(w')·√S = Q", measure(level), "bracketed root finding");
-  }
-  explain_flow(flow, steps);
-  return flow;
+  return UniformFlows(section, divisions, composite).at(discharge, slope, steps);
 }
 
 Expected<std::vector<SectionFlow>> critical_flows(const Section& section,

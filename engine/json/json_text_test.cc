@@ -30,6 +30,18 @@ TEST(JsonText, EveryByteOfATextReadsBack) {
   EXPECT_EQ(json::parse(text.text()).get<std::string>(), all);
 }
 
+TEST(JsonText, AnEscapeIsFoundWhereverItStands) {
+  for (const char special : {'"', '\\', '\n', '\0', '\x1F'}) {
+    for (std::size_t at = 0; at < 20; ++at) {
+      std::string said(20, '!');  // the plain byte nearest below the quotation mark
+      said[at] = special;
+      JsonText text;
+      text.value(said);
+      EXPECT_EQ(json::parse(text.text()).get<std::string>(), said) << at;
+    }
+  }
+}
+
 TEST(JsonText, WhatIsNotUtf8IsReplacedAsTheLibraryDoes) {
   for (const std::string bad : {"a\xFFz", "\xC3", "x\xED\xA0\x80y", "\xF0\x9F\xAA", "\xC0\x80\""}) {
     JsonText text;

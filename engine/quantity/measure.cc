@@ -79,15 +79,17 @@ struct WrittenNumber {
   }
 };
 
+/// Those that are doubles without error.
+constexpr double powers_of_ten[] = {1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                    1e8,  1e9,  1e10, 1e11, 1e12, 1e13, 1e14, 1e15,
+                                    1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
+
 /// The double nearest to what is written. Up to 15 digits and powers of ten up to 22 are doubles
 /// without error, so that one product or quotient rounds once, as strtod does (Clinger, How to read
 /// floating point numbers accurately, 1990). Otherwise strtod sees digits and an exponent but no
 /// point, so that it depends on no locale; it rounds correctly on every C library in use.
 double value_of(const WrittenNumber& number) {
   constexpr std::size_t exact_digits = 15;
-  constexpr double powers_of_ten[] = {1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
-                                      1e8,  1e9,  1e10, 1e11, 1e12, 1e13, 1e14, 1e15,
-                                      1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
   const long exponent = number.power - static_cast<long>(number.fraction.size());
   const auto size = static_cast<std::size_t>(std::labs(exponent));
   if (number.whole.size() + number.fraction.size() <= exact_digits &&
@@ -304,25 +306,28 @@ std::optional<Expected<Measure>> parse_vertical_to_horizontal(const Reading& rea
   return measure(Slope::ratio(ratio));
 }
 
-/// Value rounded to a number of decimals, halves away from zero. What lies within a trillionth of a
-/// half counts as one, so that two computers that differ in the last bit show the same figure.
-double rounded(double value, int decimals) {
-  const double scale = std::pow(10.0, decimals);
-  const double scaled = std::abs(value) * scale;
-  return std::copysign(std::floor(scaled * (1 + 1e-12) + 0.5) / scale, value);
+/// A size, below 1e7, in steps of its last decimal, halves upward. What lies within a trillionth of
+/// a half counts as one, so that two computers that differ in the last bit show the same figure.
+long long in_steps(double size, std::size_t decimals) {
+  return static_cast<long long>(std::floor(size * powers_of_ten[decimals] * (1 + 1e-12) + 0.5));
 }
 
-std::string fixed(double value, int decimals) {
-  double shown = rounded(value, decimals);
-  if (std::abs(shown) <= 0) shown = 0;  // never "-0.00"
-  return fmt::format("{:.{}f}", shown, decimals);
+/// So many steps of the last decimal, never as "-0.00".
+std::string fixed(long long steps, bool negative, std::size_t decimals) {
+  std::string text(negative && steps > 0 ? "-" : "");
+  const fmt::format_int digits(steps);
+  const std::string_view written(digits.data(), digits.size());
+  if (written.size() <= decimals) text.append(decimals + 1 - written.size(), '0');
+  text += written;
+  if (decimals > 0) text.insert(text.size() - decimals, 1, '.');
+  return text;
 }
 
 /// How a value is shown: in which unit, and rounded to how many decimals, or, when absent, to three
 /// significant figures.
 struct DisplayRule {
   Unit unit;
-  std::optional<int> decimals;
+  std::optional<std::size_t> decimals;
 };
 
 struct KindDisplay {
@@ -401,13 +406,28 @@ DisplayRule display_rule(const Measure& measure, bool us, LengthUse use) {
 }
 
 /// A number by its rule; what is too small for the step keeps two figures.
-std::string displayed_number(double value, std::optional<int> decimals) {
+std::string displayed_number(double value, std::optional<std::size_t> decimals) {
   const double size = std::abs(value);
   if (!decimals || !std::isfinite(size) || size >= 1e7) return significant(value, 3);
-  const double ten_steps = 10 * std::pow(10.0, -*decimals);
+  const long long steps = in_steps(size, *decimals);
   const bool nothing = size < 1e-6;
-  if (nothing || rounded(size, *decimals) >= ten_steps) return fixed(value, *decimals);
+  if (nothing || steps >= 10) return fixed(steps, value < 0, *decimals);
   return significant(value, 2);
+}
+
+/// Moves the point of "1.35" to where a power of ten has it.
+void put_point(std::string& digits, int power) {
+  if (digits.size() > 1) digits.erase(1, 1);
+  if (power < 0) {
+    digits.insert(0, "0." + std::string(static_cast<std::size_t>(-power - 1), '0'));
+    return;
+  }
+  const auto whole = static_cast<std::size_t>(power) + 1;
+  if (digits.size() <= whole) {
+    digits.append(whole - digits.size(), '0');
+  } else {
+    digits.insert(whole, 1, '.');
+  }
 }
 
 std::string with_unit(std::string number, std::string_view symbol) {
@@ -494,21 +514,21 @@ std::string significant(double value, int figures) {
   if (std::isnan(value)) return "not a number";
   if (std::isinf(value)) return value > 0 ? "infinite" : "-infinite";
   if (std::abs(value) <= 0) return "0";
-  // As in `rounded`: what is nearly a half is one.
+  // As in `in_steps`: what is nearly a half is one.
   const double steadied = figures <= 12 ? value * (1 + 1e-13) : value;
-  const auto scientific = fmt::format("{:.{}e}", steadied, figures - 1);
-  const auto mark = scientific.find('e');
-  const int exponent = std::atoi(scientific.c_str() + mark + 1);
+  std::string text = fmt::format("{:.{}e}", std::abs(steadied), figures - 1);
+  const auto mark = text.find('e');
+  const int exponent = std::atoi(text.c_str() + mark + 1);
+  text.erase(mark);
   const bool plain = exponent >= -4 && exponent < 7;
-  const auto number = leading_number(scientific);
-  std::string digits =
-      plain && number ? fmt::format("{:.{}f}", number->value, std::max(0, figures - 1 - exponent))
-                      : scientific.substr(0, mark);
-  if (digits.find('.') != std::string::npos) {
-    digits.erase(digits.find_last_not_of('0') + 1);
-    if (digits.back() == '.') digits.pop_back();
+  if (plain) put_point(text, exponent);
+  if (text.find('.') != std::string::npos) {
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
   }
-  return plain ? digits : digits + fmt::format("e{}", exponent);
+  if (value < 0) text.insert(0, 1, '-');
+  if (!plain) text += fmt::format("e{}", exponent);
+  return text;
 }
 
 }  // namespace proofstone

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <utility>
+
 #include "engine/filter/beddings.h"
 #include "engine/filter/filter_band.h"
 #include "engine/filter/filter_bands.h"
@@ -18,21 +20,42 @@ struct Tried {
   std::vector<std::vector<std::string>> serve_in_the_middle;
 };
 
+/// A bedding or material by itself: its curves, and what it comes to on the soil and under the
+/// rock.
+struct TriedBedding {
+  std::string id;
+  LayerCurves curves;
+  Outcome on_soil = Outcome::not_yet_known;
+  Outcome under_rock = Outcome::not_yet_known;
+};
+
+Outcome worse_of(Outcome one, Outcome other) { return is_worse(one, other) ? one : other; }
+
 Tried try_chains(const Site& site, const Zone& zone, const LayerCurves& rock,
                  const Wording& wording) {
   Tried tried;
-  const auto note = [&](const std::vector<std::string>& ids) {
-    std::vector<FilterLayer> layers;
-    for (const auto& id : ids) layers.emplace_back(GranularFilter{id, Length::inches(6)});
-    const auto outcome = judge_chain(site, zone, layers, rock, wording).outcome;
+  const auto soil = soil_below(site, zone);
+  if (!soil) return tried;
+  const auto choices = filter_choices(zone);
+  std::vector<TriedBedding> beddings;
+  for (const auto& id : bedding_ids(site)) {
+    auto curves = bedding_curves(site, id);
+    const auto on_soil = judge_on_soil(*soil, curves, choices, wording).outcome;
+    const auto under_rock = judge_on_layer(curves, rock, wording).outcome;
+    beddings.push_back({id, std::move(curves), on_soil, under_rock});
+  }
+  const auto note = [&](Outcome outcome, const std::vector<std::string>& ids) {
     if (outcome == Outcome::meets) tried.serve.push_back(ids);
     if (outcome == Outcome::ask_the_designer) tried.serve_in_the_middle.push_back(ids);
   };
-  const auto ids = bedding_ids(site);
-  for (const auto& lower : ids) {
-    note({lower});
-    for (const auto& upper : ids) {
-      if (upper != lower) note({lower, upper});
+  for (const auto& lower : beddings) {
+    note(worse_of(lower.on_soil, lower.under_rock), {lower.id});
+    for (const auto& upper : beddings) {
+      const auto ends = worse_of(lower.on_soil, upper.under_rock);
+      // What falls short at an end is mended by nothing between.
+      if (upper.id == lower.id || ends == Outcome::falls_short) continue;
+      const auto between = judge_on_layer(lower.curves, upper.curves, wording).outcome;
+      note(worse_of(ends, between), {lower.id, upper.id});
     }
   }
   return tried;

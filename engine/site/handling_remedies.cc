@@ -55,11 +55,11 @@ std::optional<Length> where_to_scalp(const LotEvidence& evidence,
 /// Whether the rock holds in every zone once it is scalped; the margin of the hardest.
 void judge_in_zones(Finding& finding, const Site& site, const MeasuredGradation& scalped,
                     const std::vector<const RockInZone*>& zones, Outcome& outcome) {
+  SizeMargins margins(scalped, site.evidence.risks());
   for (const auto* zone : zones) {
     for (const auto& one : zone->margins) {
       if (!counts(*zone->zone, *one.asked)) continue;
-      const auto margin = size_margin(scalped, one.required.percent_smaller, one.required.size,
-                                      site.evidence.risks());
+      const auto margin = margins.at(one.required.percent_smaller, one.required.size);
       if (!margin) continue;
       if (weight(margin->outcome) > weight(outcome)) outcome = margin->outcome;
       if (margin->margin && (!finding.margin || *margin->margin < finding.margin->value)) {

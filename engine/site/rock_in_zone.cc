@@ -234,6 +234,7 @@ RockInZone rock_in_zone(const Site& site, const ZoneSizing& sizing, const LotEvi
     return result;
   }
   double least = 0;
+  SizeMargins margins(*evidence.together, site.evidence.risks());
   for (const auto& asked : sizing.asked) {
     ZoneSetting setting = *asked.water->setting;
     setting.rock = site.sources.at(evidence.lot->source).rock;
@@ -245,9 +246,8 @@ RockInZone rock_in_zone(const Site& site, const ZoneSizing& sizing, const LotEvi
     const auto scatter =
         density_scatter(site.sources.at(evidence.lot->source), setting, *asked.method,
                         answer.required->size, evidence.together->curve.basis().size);
-    auto margin =
-        size_margin(*evidence.together, answer.required->percent_smaller, answer.required->size,
-                    site.evidence.risks(), scatter ? scatter->log_errors : std::vector<double>{});
+    auto margin = margins.at(answer.required->percent_smaller, answer.required->size,
+                             scatter ? scatter->log_errors : std::vector<double>{});
     if (!margin) continue;
     MeasuredMargin measured{&asked, *answer.required, std::move(*margin)};
     result.findings.push_back(

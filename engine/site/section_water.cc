@@ -31,16 +31,15 @@ Expected<SectionFlow> above_the_survey(const SiteSection& section, const FlowCas
                  "section", "a smaller discharge"};
 }
 
-Expected<SectionWater> uniform_water(const SiteSection& section, const FlowCase& flow_case,
-                                     Finding& finding) {
+Expected<SectionWater> uniform_water(const SiteSection& section, UniformFlows& uniform,
+                                     const FlowCase& flow_case, Finding& finding) {
   finding.sources.push_back(
       {"Chow, Open-Channel Hydraulics, 1959", "chapters 5 and 6", SourceStanding::memory});
   finding.cautions.push_back(
       "Uniform flow at the stated energy slope: no backwater, no drawdown. Where a bridge, a "
       "confluence or a weir acts, use a computed profile.");
   Steps steps;
-  auto flow = normal_flow(section.survey, divisions_of(section), flow_case.discharge,
-                          section.energy_slope, section.composite_roughness, steps);
+  auto flow = uniform.at(flow_case.discharge, section.energy_slope, steps);
   if (!flow && flow.problems().front().code == "overtopped") {
     auto extended = above_the_survey(section, flow_case, steps);
     if (extended) {
@@ -104,10 +103,14 @@ const FlowPart* main_channel(const SectionFlow& flow, const SiteSection& section
   return nullptr;
 }
 
-Expected<SectionWater> water_of_section(const SiteSection& section, const FlowCase& flow_case,
-                                        const ReachWater* reach, Finding& finding,
-                                        const Wording& wording) {
-  return reach == nullptr ? uniform_water(section, flow_case, finding)
+UniformFlows uniform_flows_of(const SiteSection& section) {
+  return {section.survey, divisions_of(section), section.composite_roughness};
+}
+
+Expected<SectionWater> water_of_section(const SiteSection& section, UniformFlows& uniform,
+                                        const FlowCase& flow_case, const ReachWater* reach,
+                                        Finding& finding, const Wording& wording) {
+  return reach == nullptr ? uniform_water(section, uniform, flow_case, finding)
                           : profile_water(section, *reach, finding, wording);
 }
 

@@ -1,6 +1,7 @@
 #include "engine/site/zone_water.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "engine/site/local_attack.h"
 #include "engine/site/near_structure.h"
@@ -27,13 +28,14 @@ ZoneSetting channel_setting(const Site& site, const Zone& zone, ZoneWater& water
   return setting;
 }
 
-ZoneWater water_in(const Site& site, const Zone& zone, const SiteSection& section,
+ZoneWater water_in(const Site& site, const Zone& zone, UniformFlows& uniform,
                    const FlowCase& flow_case, const ReachWater* reach, const Wording& wording) {
+  const SiteSection& section = site.sections.at(zone.section);
   ZoneWater water;
   water.flow_case = &flow_case;
   water.finding = begin_water_finding(zone, flow_case);
   auto& finding = water.finding;
-  const auto there = water_of_section(section, flow_case, reach, finding, wording);
+  const auto there = water_of_section(section, uniform, flow_case, reach, finding, wording);
   if (!there) {
     report_water_problems(finding, there.problems());
     return water;
@@ -86,9 +88,11 @@ std::vector<ZoneWater> water_at_zone(const Site& site, const Zone& zone,
   });
   std::vector<ZoneWater> all;
   all.reserve(cases.size());
+  std::optional<UniformFlows> uniform;
+  if (!zone.section.empty()) uniform.emplace(uniform_flows_of(site.sections.at(zone.section)));
   for (const auto* flow_case : cases) {
-    if (!zone.section.empty()) {
-      all.push_back(water_in(site, zone, site.sections.at(zone.section), *flow_case,
+    if (uniform) {
+      all.push_back(water_in(site, zone, *uniform, *flow_case,
                              reach_water_of(reaches, zone.section, *flow_case), wording));
     } else if (stated_at(zone, *flow_case) != nullptr ||
                flow_case->purpose == FlowPurpose::design) {
