@@ -2,7 +2,6 @@
 
 #include "engine/hydraulics/rock_roughness_flow.h"
 #include "engine/hydraulics/uniform_flow_near.h"
-#include "engine/numeric/narrowed_bracket.h"
 #include "engine/site/near_structure.h"
 #include "engine/site/section_water.h"
 #include "engine/site/zone_setting_of.h"
@@ -13,8 +12,8 @@ namespace {
 constexpr Length smallest_d90 = Length::feet(0.03);
 constexpr Length largest_d90 = Length::feet(30);
 constexpr double step_ratio = 1.1;
-constexpr double known_to = 1e-9;
-constexpr int most_steps = 60;
+/// Leaves a tenth known to a hundred-millionth.
+constexpr int halvings = 24;
 
 Problem no_size(const SizingAnswer& answer) {
   if (answer.not_applicable) return {"not-applicable", answer.not_applicable->reason, "", "", ""};
@@ -81,13 +80,11 @@ Expected<AsksMost> ask_methods(const RockRoughnessCase& of, const ZoneSetting& s
   return silent;
 }
 
-/// By how much the scale that the roughness of rock asks for is above its own; nothing where the
-/// water over it cannot be computed.
+/// Whether rock of a scale is at least what its own roughness asks for; nothing where the water
+/// over it cannot be computed.
 struct Answer {
-  std::optional<double> lack;
+  std::optional<bool> holds;
   std::string why_not;
-
-  std::optional<bool> holds() const { return lack ? std::optional(*lack <= 0) : std::nullopt; }
 };
 
 /// Asks rock of one scale after another, each from the level over the last one.
@@ -102,14 +99,17 @@ class Questions {
     level_ = water->flow.water_level;
     const auto most = ask_methods(of_, water->setting);
     if (!most) return {std::nullopt, most.problems().front().sentence()};
-    return {most->scale - scale, {}};
+    return {most->scale <= scale, {}};
   }
 
-  /// Between two scales of which one holds: the nearest above the change that is like the upper.
-  double change_between(const ValueAt& below, const ValueAt& above) {
-    const auto lack = [&](double scale) { return ask(scale).lack.value_or(below.value); };
-    const auto close = [](double a, double b) { return b - a <= known_to * b; };
-    return narrowed_bracket(lack, below, above, close, most_steps).second;
+  /// Between two scales of which one holds: the upper end of what is left after halving.
+  double halve_in(double below, double above, bool holds_above) {
+    for (int i = 0; i < halvings; ++i) {
+      const double middle = 0.5 * (below + above);
+      const bool like_above = ask(middle).holds.value_or(!holds_above) == holds_above;
+      (like_above ? above : below) = middle;
+    }
+    return above;
   }
 
  private:
@@ -143,15 +143,15 @@ BalancingScales find_balancing_scales(const RockRoughnessCase& of, Dimensionless
   double below = smallest_d90 / of.d90;
   Questions questions(of, coefficient);
   auto here = questions.ask(below);
-  if (here.holds().value_or(false)) found.scales.push_back(below);
-  while (here.lack) {
+  if (here.holds.value_or(false)) found.scales.push_back(below);
+  while (here.holds) {
     found.largest_looked_at = below;
-    found.largest_holds = *here.holds();
+    found.largest_holds = *here.holds;
     const double above = step_ratio * below;
     if (above > largest) return found;
     const auto next = questions.ask(above);
-    if (next.lack && *next.holds() != *here.holds()) {
-      found.scales.push_back(questions.change_between({below, *here.lack}, {above, *next.lack}));
+    if (next.holds && *next.holds != *here.holds) {
+      found.scales.push_back(questions.halve_in(below, above, *next.holds));
     }
     below = above;
     here = next;
