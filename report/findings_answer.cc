@@ -66,7 +66,7 @@ void write_pictures(JsonText& into, const Findings& findings, int width) {
 }  // namespace
 
 std::string findings_answer(const Findings& findings, std::optional<int> width) {
-  JsonText answer;
+  JsonText answer(JsonText::Letters::escaped);
   write_findings(answer.begin_object().key("findings"), findings);
   if (width) write_pictures(answer.key("pictures"), findings, *width);
   answer.end_object();

@@ -12,6 +12,12 @@ namespace proofstone {
 /// and a number that is not finite as null, so that what it gives always reads.
 class JsonText {
  public:
+  /// How letters beyond ASCII are written: as they are, for people, or as escapes, which a browser
+  /// reads and hands from thread to thread in a fraction of the time.
+  enum class Letters { as_they_are, escaped };
+
+  explicit JsonText(Letters letters = Letters::as_they_are) : letters_(letters) {}
+
   JsonText& begin_object() { return begin('{'); }
   JsonText& end_object() { return end('}'); }
   JsonText& begin_array() { return begin('['); }
@@ -34,16 +40,23 @@ class JsonText {
     return key(name).value(what);
   }
 
-  const std::string& text() const { return text_; }
+  std::string_view text() const { return std::string_view(space_).substr(0, size_); }
   /// The text itself; nothing is left.
-  std::string take() { return std::move(text_); }
+  std::string take();
 
  private:
   JsonText& begin(char bracket);
   JsonText& end(char bracket);
-  void separate();
+  /// Where up to `bytes` more may be written; `wrote_to` says how far it came.
+  char* room_for(std::size_t bytes);
+  void wrote_to(const char* end) { size_ = static_cast<std::size_t>(end - space_.data()); }
+  char* separated(char* at);
+  char* string(char* at, std::string_view what) const;
+  char* character(char* at, std::string_view what, std::size_t length) const;
 
-  std::string text_;
+  std::string space_;  ///< the text, and what is kept ready for more
+  std::size_t size_ = 0;
+  Letters letters_;
   bool needs_comma_ = false;
 };
 

@@ -30,6 +30,16 @@ TEST(JsonText, EveryByteOfATextReadsBack) {
   EXPECT_EQ(json::parse(text.text()).get<std::string>(), all);
 }
 
+TEST(JsonText, LettersMayBeEscaped) {
+  const std::string said = "γs−γw, 1½ ft³, 🪨, \xFF";
+  JsonText escaped(JsonText::Letters::escaped);
+  escaped.value(said);
+  EXPECT_EQ(escaped.text(), R"("\u03b3s\u2212\u03b3w, 1\u00bd ft\u00b3, \ud83e\udea8, \ufffd")");
+  JsonText plain;
+  plain.value(said);
+  EXPECT_EQ(json::parse(escaped.text()), json::parse(plain.text()));
+}
+
 TEST(JsonText, AnEscapeIsFoundWhereverItStands) {
   for (const char special : {'"', '\\', '\n', '\0', '\x1F'}) {
     for (std::size_t at = 0; at < 20; ++at) {

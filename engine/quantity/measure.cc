@@ -259,6 +259,31 @@ std::optional<Problem> unusable(const Reading& reading, const LeadingNumber& num
   return std::nullopt;
 }
 
+/// The unit of a kind that is written so; nullptr where there is none.
+const Unit* unit_spelled(std::string_view text, QuantityKind kind) {
+  for (const auto& candidate : unit_spellings(kind)) {
+    const auto spelling = candidate.spelling;
+    // Documents hold quantities by the ten thousand: most spellings differ at once.
+    if (spelling.size() == text.size() && spelling[0] == text[0] && spelling == text) {
+      return &candidate.unit;
+    }
+  }
+  return nullptr;
+}
+
+/// A number with a unit of the kind and nothing else, as nearly all texts are; absent where there
+/// is more to be said.
+std::optional<Measure> plain_measure(const Reading& reading) {
+  if (reading.text.size() > longest_text) return std::nullopt;
+  const auto number = leading_number(reading.text);
+  if (!number || number->lost_in_rounding) return std::nullopt;
+  const auto text = trimmed(number->rest);
+  const Unit* unit = text.empty() ? nullptr : unit_spelled(text, reading.kind);
+  if (unit == nullptr) return std::nullopt;
+  const Measure measure{number->value * unit->si_factor, reading.kind};
+  return std::isfinite(measure.si) ? std::optional(measure) : std::nullopt;
+}
+
 /// One side of "1V:2.5H".
 struct SlopeSide {
   LeadingNumber number;
@@ -440,6 +465,7 @@ std::string with_unit(std::string number, std::string_view symbol) {
 
 Expected<Measure> parse_measure(std::string_view text, QuantityKind kind) {
   const Reading reading{trimmed(text), kind};
+  if (const auto plain = plain_measure(reading)) return *plain;
   if (reading.text.size() > longest_text) {
     return reading.problem("text-too-long",
                            in_quotes(reading.text) + " is too long for a quantity.");
@@ -461,21 +487,13 @@ Expected<Measure> parse_measure(std::string_view text, QuantityKind kind) {
     if (may_stand_without_unit(kind)) return Measure{number->value, kind};
     return reading.problem("missing-unit", in_quotes(reading.text) + " has no unit.");
   }
-  const auto& spellings = unit_spellings(kind);
-  const auto entry = std::find_if(spellings.begin(), spellings.end(), [&](const auto& candidate) {
-    return candidate.spelling == unit_text;
-  });
-  if (entry == spellings.end()) {
-    if (!is_spelling(unit_text)) return unreadable_unit(reading, unit_text);
-    return reading.problem("wrong-kind", in_quotes(reading.text) + " is " +
-                                             kinds_written(unit_text) + "; " +
-                                             with_article(kind_name(kind)) + " is wanted here.");
-  }
-  const Measure measure{number->value * entry->unit.si_factor, kind};
-  if (!std::isfinite(measure.si)) {
+  if (unit_spelled(unit_text, kind) != nullptr) {
     return reading.problem("number-too-large", in_quotes(reading.text) + " is too large a number.");
   }
-  return measure;
+  if (!is_spelling(unit_text)) return unreadable_unit(reading, unit_text);
+  return reading.problem("wrong-kind", in_quotes(reading.text) + " is " + kinds_written(unit_text) +
+                                           "; " + with_article(kind_name(kind)) +
+                                           " is wanted here.");
 }
 
 DisplayedMeasure display(Measure measure, UnitSystem system, LengthUse use) {

@@ -13,13 +13,21 @@
 namespace proofstone {
 namespace {
 
-/// "in" of "12.5 in" and of "12.5 inches": the unit behind the number, by its one symbol.
-std::string_view unit_in(const nlohmann::json& value) {
+/// What stands behind the number of "12.5 inches"; empty where there is no text or nothing behind.
+std::string_view written_unit(const nlohmann::json& value) {
   if (!value.is_string()) return {};
-  const std::string_view text = value.get_ref<const std::string&>();
-  const auto from = text.find_first_not_of("0123456789.+-eE ");
-  if (from == std::string_view::npos) return {};
-  const auto written = text.substr(from, text.find_last_not_of(' ') + 1 - from);
+  std::string_view text = value.get_ref<const std::string&>();
+  while (!text.empty() && text.back() == ' ') text.remove_suffix(1);
+  const auto of_number = [](char c) {
+    return (c >= '0' && c <= '9') || c == '.' || c == ' ' || c == '+' || c == '-' || c == 'e' ||
+           c == 'E';
+  };
+  while (!text.empty() && of_number(text.front())) text.remove_prefix(1);
+  return text;
+}
+
+/// "in" of "in" and of "inches": a unit by its one symbol.
+std::string_view symbol_of_unit(std::string_view written) {
   const auto& known = unit_spellings();
   const auto unit = std::find_if(
       known.begin(), known.end(),
@@ -27,28 +35,44 @@ std::string_view unit_in(const nlohmann::json& value) {
   return unit == known.end() ? written : unit->unit.symbol;
 }
 
-/// Whether a value is in the unit the count began in, which is `unit` from its first value on.
-bool keeps_unit(const nlohmann::json& value, std::string& unit) {
-  const auto here = unit_in(value);
-  if (unit.empty()) unit = here;
-  return here.empty() || here == unit;
-}
-
-/// Sizes of one look in two units are two habits, or a slip: they are not read.
-void report_unit(FieldReader& reader, const std::string& field, const nlohmann::json& value,
-                 const std::string& unit) {
-  reader.report("mixed-units",
-                fmt::format("This is in {}, the first is in {}.", unit_in(value), unit), field,
-                "one unit throughout");
-}
-
-void same_unit_in_row(FieldReader& row, std::initializer_list<const char*> fields,
-                      std::string& unit) {
-  for (const char* field : fields) {
-    const auto* value = row.optional(field);
-    if (value != nullptr && !keeps_unit(*value, unit)) report_unit(row, field, *value, unit);
+/// The unit of a look's sizes, which is that of its first. Sizes of one look in two units are two
+/// habits, or a slip: they are not read.
+class OneUnit {
+ public:
+  void check_list(FieldReader& reader, const char* field) {
+    const auto* list = reader.optional_list(field);
+    for (std::size_t i = 0; list != nullptr && i < list->size(); ++i) {
+      if (keeps((*list)[i])) continue;
+      report(reader, fmt::format("{}/{}", field, i), (*list)[i]);
+    }
   }
-}
+  void check_row(FieldReader& row, std::initializer_list<const char*> fields) {
+    for (const char* field : fields) {
+      const auto* value = row.optional(field);
+      if (value != nullptr && !keeps(*value)) report(row, field, *value);
+    }
+  }
+
+ private:
+  bool keeps(const nlohmann::json& value) {
+    const auto written = written_unit(value);
+    if (written.empty() || written == written_before_) return true;
+    const auto symbol = symbol_of_unit(written);
+    if (symbol_.empty()) symbol_ = symbol;
+    if (symbol != symbol_) return false;
+    written_before_ = written;
+    return true;
+  }
+  void report(FieldReader& reader, const std::string& field, const nlohmann::json& value) const {
+    reader.report("mixed-units",
+                  fmt::format("This is in {}, the first is in {}.",
+                              symbol_of_unit(written_unit(value)), symbol_),
+                  field, "one unit throughout");
+  }
+
+  std::string symbol_;
+  std::string_view written_before_;  ///< in the document, and known to keep
+};
 
 StoneCount read_stone_count(FieldReader& look, Problems& problems) {
   StoneCount count;
@@ -65,18 +89,13 @@ StoneCount read_stone_count(FieldReader& look, Problems& problems) {
     look.report("one-of", "A count has measured axes or bins, one of the two.", "stones",
                 "{\"axes\": […]} or {\"bins\": […]}");
   }
-  std::string unit;
+  OneUnit unit;
   count.intermediate_axes = table.optional_quantities<Length>("axes");
-  if (const auto* axes = table.optional_list("axes")) {
-    for (std::size_t i = 0; i < axes->size(); ++i) {
-      const auto& axis = (*axes)[i];
-      if (!keeps_unit(axis, unit)) report_unit(table, fmt::format("axes/{}", i), axis, unit);
-    }
-  }
+  unit.check_list(table, "axes");
   if (const auto* bins = table.optional_list("bins")) {
     for (std::size_t i = 0; i < bins->size(); ++i) {
       FieldReader row((*bins)[i], fmt::format("{}/bins/{}", table.pointer(), i), problems);
-      same_unit_in_row(row, {"larger_than", "not_larger_than"}, unit);
+      unit.check_row(row, {"larger_than", "not_larger_than"});
       CountBin bin;
       bin.lower = row.optional_quantity<Length>("larger_than");
       bin.upper = row.required_quantity<Length>("not_larger_than");
@@ -101,10 +120,10 @@ WeighedSample read_weighed_sample(FieldReader& look, Problems& problems) {
   if (groups == nullptr || is_unread_file(look, "groups", *groups)) return sample;
   FieldReader table(*groups, look.pointer() + "/groups", problems);
   const auto* list = table.required("groups") != nullptr ? table.optional_list("groups") : nullptr;
-  std::string unit;
+  OneUnit unit;
   for (std::size_t i = 0; list != nullptr && i < list->size(); ++i) {
     FieldReader row((*list)[i], fmt::format("{}/groups/{}", table.pointer(), i), problems);
-    same_unit_in_row(row, {"larger_than", "not_larger_than"}, unit);
+    unit.check_row(row, {"larger_than", "not_larger_than"});
     WeighedGroup group;
     group.lower = row.optional_quantity<Length>("larger_than");
     group.upper = row.required_quantity<Length>("not_larger_than");
@@ -123,10 +142,10 @@ MassRanges read_mass_ranges(FieldReader& look, Problems& problems) {
   MassRanges taken;
   if (look.required("ranges") == nullptr) return taken;
   const auto* list = look.optional_list("ranges");
-  std::string unit;
+  OneUnit unit;
   for (std::size_t i = 0; list != nullptr && i < list->size(); ++i) {
     FieldReader row((*list)[i], fmt::format("{}/ranges/{}", look.pointer(), i), problems);
-    same_unit_in_row(row, {"heavier_than", "not_heavier_than"}, unit);
+    unit.check_row(row, {"heavier_than", "not_heavier_than"});
     MassRange range;
     range.lower = row.optional_quantity<Mass>("heavier_than");
     range.upper = row.required_positive<Mass>("not_heavier_than", "A stone has a mass.");
@@ -147,8 +166,8 @@ void must_be_a_stone(FieldReader& reader, const char* field, Length size) {
 
 QuickLook read_quick_look(FieldReader& look, Problems& problems) {
   QuickLook seen;
-  std::string unit;
-  same_unit_in_row(look, {"largest", "smallest", "most_common"}, unit);
+  OneUnit unit;
+  unit.check_row(look, {"largest", "smallest", "most_common"});
   seen.largest = look.required_positive<Length>("largest", "A stone has a size.");
   seen.smallest = look.required_positive<Length>("smallest", "A stone has a size.");
   must_be_a_stone(look, "largest", seen.largest);
@@ -192,10 +211,10 @@ ShapeCount read_shape_count(FieldReader& look, Problems& problems) {
   ShapeCount count;
   if (look.required("stones") == nullptr) return count;
   const auto* list = look.optional_list("stones");
-  std::string unit;
+  OneUnit unit;
   for (std::size_t i = 0; list != nullptr && i < list->size(); ++i) {
     FieldReader row((*list)[i], fmt::format("{}/stones/{}", look.pointer(), i), problems);
-    same_unit_in_row(row, {"longest", "intermediate", "shortest"}, unit);
+    unit.check_row(row, {"longest", "intermediate", "shortest"});
     StoneAxes stone;
     stone.longest = row.required_positive<Length>("longest", "A stone has a length.");
     stone.intermediate = row.required_positive<Length>("intermediate", "A stone has a breadth.");
