@@ -149,4 +149,15 @@ Expected<nlohmann::json> parse_strict_json(std::string_view text) {
   return std::move(builder.document());
 }
 
+void let_go(nlohmann::json& value) {
+  if (auto* object = value.get_ptr<nlohmann::json::object_t*>()) {
+    for (auto& member : *object) let_go(member.second);
+  } else if (auto* list = value.get_ptr<nlohmann::json::array_t*>()) {
+    for (auto& element : *list) {
+      if (element.is_structured()) let_go(element);
+    }
+    list->clear();
+  }
+}
+
 }  // namespace proofstone

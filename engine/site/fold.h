@@ -4,12 +4,18 @@
 #include <string>
 #include <vector>
 
+#include "engine/json/strict_json.h"
 #include "engine/site/revision_conflict.h"
 
 namespace proofstone {
 
 /// What revisions leave.
 struct Folded {
+  Folded() = default;
+  Folded(Folded&&) = default;
+  Folded& operator=(Folded&&) = default;
+  ~Folded() { let_go(state); }
+
   nlohmann::json state;
   std::string last;                         ///< id of the revision played last
   std::vector<std::string> heads;           ///< ids of those that no other stands upon
