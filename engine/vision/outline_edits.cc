@@ -6,6 +6,7 @@
 #include <cmath>
 #include <optional>
 
+#include "engine/vision/outline_photo.h"
 #include "engine/vision/stone_regions.h"
 
 namespace proofstone {
@@ -13,8 +14,7 @@ namespace {
 
 constexpr std::size_t most_corners = 20'000;
 constexpr double most_pixels = 1e6;
-constexpr int longest_side_drawn = 1536;  ///< of what is worked on
-constexpr int reach = 2;                  ///< pixels by which pieces are widened until they touch
+constexpr int reach = 2;  ///< pixels by which pieces are widened until they touch
 constexpr int margin = reach + 1;
 
 bool is_place(PhotoPoint point) {
@@ -49,7 +49,7 @@ PhotoBox box_round_all(const std::vector<StoneOutline>& outlines) {
 class EditedPixels {
  public:
   EditedPixels(const PhotoBox& box, double pixel)
-      : pixel_(std::max(pixel, std::max(box.width(), box.height()) / longest_side_drawn)),
+      : pixel_(std::max(pixel, std::max(box.width(), box.height()) / longest_side_worked_on)),
         left_(std::floor(box.left / pixel_) - margin),
         top_(std::floor(box.top / pixel_) - margin),
         regions_{static_cast<int>(std::ceil(box.right / pixel_) - left_) + margin,

@@ -15,7 +15,6 @@ namespace {
 
 constexpr int least_side_of_photo = 240;
 constexpr int first_side = 768;
-constexpr int longest_side = 1536;
 constexpr std::size_t fewest_stones = 20;
 /// Below this share of the picture what looks like stones is chance.
 constexpr double least_rock_share = 0.40;
@@ -104,8 +103,8 @@ OutlineProgress part_of_work(const OutlineProgress& whole, double from, double t
 /// The side at which stones of this median are as large as those that were trained on; 0: as is.
 double better_side(double side, double median, int photo_side) {
   if (median > 0 && median < least_median) {
-    const double larger = std::min(
-        {side * good_small_median / median, static_cast<double>(longest_side), 2.0 * photo_side});
+    const double larger = std::min({side * good_small_median / median,
+                                    static_cast<double>(longest_side_worked_on), 2.0 * photo_side});
     return larger > side * 1.15 ? larger : 0;
   }
   if (median > largest_median) {

@@ -10,6 +10,9 @@
 
 namespace proofstone {
 
+/// Of the largest picture that is made of a photo to find its stones, in pixels.
+inline constexpr int longest_side_worked_on = 1536;
+
 /// The stones that were found on a photo.
 struct OutlinedPhoto {
   std::vector<std::vector<PhotoPoint>> outlines;  ///< in pixels of the photo as it was taken

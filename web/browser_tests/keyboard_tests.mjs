@@ -4,7 +4,7 @@ import { describe, it } from 'node:test';
 import { axeViolations } from './accessibility.mjs';
 import { readInOrder, tabTo, wrongInTree } from './keyboard.mjs';
 import { overflowing } from './page_inspection.mjs';
-import { openApplication, postures } from './world.mjs';
+import { goTo, openApplication, postures } from './world.mjs';
 
 /** Waits for the screen of this heading, which has taken the focus that its way there lost. */
 const arrived = (page, name) =>
@@ -34,18 +34,6 @@ const screens = {
   zone: '#/desk/zones/outer-bank',
   look: '#/desk/looks/pile-count',
 };
-
-async function open(page, hash) {
-  await page.goto(new URL(hash, page.url()).href);
-  // The address is answered after it has changed: until then the screen before still stands.
-  await page.evaluate(
-    () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
-  );
-  await page.waitForFunction(
-    () =>
-      document.querySelector('#content h1') && !document.querySelector('#content > [role=status]'),
-  );
-}
 
 export function keyboardTests(world) {
   describe('with the keyboard alone', () => {
@@ -108,7 +96,7 @@ export function keyboardTests(world) {
       const page = await openApplication(world, postures.desk);
       await press(page, 'Desk');
       await page.waitForFunction(() => location.hash.startsWith('#/desk'));
-      await open(page, screens.zone);
+      await goTo(page, screens.zone);
       await tabTo(page, /^Layer thickness/);
       await page.keyboard.press('Control+a');
       await page.keyboard.type('27 in');
@@ -126,7 +114,7 @@ export function keyboardTests(world) {
 
     it('skips to the page', async () => {
       const page = await openApplication(world, postures.desk);
-      await open(page, screens.field);
+      await goTo(page, screens.field);
       await tabTo(page, 'Skip to the page');
       await page.keyboard.press('Enter');
       await tabTo(page, /^First deliveries/);
@@ -139,7 +127,7 @@ export function keyboardTests(world) {
       it(`every control has a name and headings go step by step, ${posture}`, async () => {
         const page = await openApplication(world, options);
         for (const [screen, hash] of Object.entries(screens)) {
-          await open(page, hash);
+          await goTo(page, hash);
           assert.deepEqual(await wrongInTree(page), [], screen);
         }
         await page.context().close();
@@ -148,12 +136,12 @@ export function keyboardTests(world) {
 
     it('reads a lot, a count and a load in the order of the work', async () => {
       const page = await openApplication(world, postures.phone);
-      await open(page, screens.lot);
+      await goTo(page, screens.lot);
       await readInOrder(page, ['First deliveries', 'Count stones', 'Load', 'Taken down so far']);
-      await open(page, screens.count);
+      await goTo(page, screens.count);
       await page.getByRole('button', { name: 'Begin' }).waitFor();
       await readInOrder(page, ['How are the stones picked?', 'Where on the pile?', 'Begin']);
-      await open(page, screens.load);
+      await goTo(page, screens.load);
       await readInOrder(page, ['Load', 'Ticket', 'Mass', 'Your name', 'Keep it']);
       await page.context().close();
     });
@@ -165,7 +153,7 @@ export function keyboardTests(world) {
         const page = await openApplication(world, options);
         await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
         for (const [screen, hash] of Object.entries(screens)) {
-          await open(page, hash);
+          await goTo(page, hash);
           const wide = (await overflowing(page)).filter(
             (one) => !/^(DIV\.help-table|SPAN\.help-picture)/.test(one),
           );
@@ -179,10 +167,10 @@ export function keyboardTests(world) {
     it('in the colours that the device forces', async () => {
       const page = await openApplication(world, { ...postures.phone, forcedColors: 'active' });
       for (const [screen, hash] of Object.entries(screens)) {
-        await open(page, hash);
+        await goTo(page, hash);
         await page.screenshot({ path: world.screenshot(`phone-forced-${screen}`) });
       }
-      await open(page, screens.lot);
+      await goTo(page, screens.lot);
       assert.deepEqual(await axeViolations(page), []);
       await page.context().close();
     });
@@ -193,12 +181,12 @@ export function keyboardTests(world) {
       for (const type of ['deuteranopia', 'protanopia', 'tritanopia', 'achromatopsia']) {
         await session.send('Emulation.setEmulatedVisionDeficiency', { type });
         for (const screen of ['findings', 'lot']) {
-          await open(page, screens[screen]);
+          await goTo(page, screens[screen]);
           await page.screenshot({ path: world.screenshot(`phone-${type}-${screen}`) });
         }
       }
       // No outcome is told by colour alone: each has its own phrase and its own shape.
-      await open(page, screens.findings);
+      await goTo(page, screens.findings);
       const marks = await page.$$eval('details.finding', (cards) =>
         cards.map((card) => [
           card.dataset.outcome,

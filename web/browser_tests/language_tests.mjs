@@ -49,6 +49,20 @@ async function tooWide(page) {
 
 export function languageTests(world) {
   describe('in Spanish', () => {
+    it('sentences that could not be fetched come with the next connection', async () => {
+      const page = await openApplication(world, { ...postures.desk, serviceWorkers: 'block' });
+      const later = '**/all_sentences-*.js';
+      await page.route(later, (route) => route.abort());
+      await choose(page, 'es');
+      await Promise.all([page.waitForEvent('requestfailed'), goTo(page, onDesk.methods)]);
+      const asWritten = page.locator('main span[lang=en]');
+      await asWritten.first().waitFor();
+      await page.unroute(later);
+      await page.evaluate(() => dispatchEvent(new Event('online')));
+      await asWritten.first().waitFor({ state: 'detached' });
+      await page.context().close();
+    });
+
     it('a count is taken on the phone, without a signal, and English comes back', async () => {
       const server = await world.startServer();
       const page = await openApplication(world, postures.phone, '', server);

@@ -127,6 +127,10 @@ export function wholePage(page) {
 /** Goes to a screen by its address within the application, and waits until it stands there. */
 export async function goTo(page, hash) {
   await page.goto(new URL(hash, page.url()).href);
+  // The address is answered after it has changed: until then the screen before still stands.
+  await page.evaluate(
+    () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+  );
   await page.waitForFunction(
     () =>
       document.querySelector('#content h1') &&

@@ -14,6 +14,11 @@ const all = signal<SentenceTable | undefined>(undefined);
 
 let asked = false;
 
+function askAgain(): void {
+  asked = false;
+  void fetchAll();
+}
+
 async function fetchAll(): Promise<void> {
   if (asked) return;
   asked = true;
@@ -22,7 +27,7 @@ async function fetchAll(): Promise<void> {
     all.value = new SentenceTable(every.sentences, every.kinds);
   } catch {
     // Such texts stay as written and say that they are English, until there is a connection again.
-    addEventListener('online', () => (asked = false), { once: true });
+    addEventListener('online', askAgain, { once: true });
   }
 }
 
