@@ -44,10 +44,7 @@ std::size_t plain_bytes(std::string_view text) {
   return at;
 }
 
-char* put(char* at, std::string_view text) {
-  std::memcpy(at, text.data(), text.size());
-  return at + text.size();
-}
+char* put(char* at, std::string_view text) { return std::copy(text.begin(), text.end(), at); }
 
 /// "\u00b7": of half a character beyond 16 bits, or of a whole one.
 char* put_escape(char* at, std::uint32_t unit) {

@@ -30,6 +30,12 @@ TEST(JsonText, EveryByteOfATextReadsBack) {
   EXPECT_EQ(json::parse(text.text()).get<std::string>(), all);
 }
 
+TEST(JsonText, NothingSaidIsAnEmptyText) {
+  JsonText text;
+  text.begin_array().value(std::string_view()).value(std::string()).end_array();
+  EXPECT_EQ(text.text(), R"(["",""])");
+}
+
 TEST(JsonText, LettersMayBeEscaped) {
   const std::string said = "γs−γw, 1½ ft³, 🪨, \xFF";
   JsonText escaped(JsonText::Letters::escaped);
