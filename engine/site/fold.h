@@ -12,7 +12,9 @@ namespace proofstone {
 /// What revisions leave.
 struct Folded {
   Folded() = default;
+  Folded(const Folded&) = default;
   Folded(Folded&&) = default;
+  Folded& operator=(const Folded&) = default;
   Folded& operator=(Folded&&) = default;
   ~Folded() { let_go(state); }
 
