@@ -149,12 +149,14 @@ export async function savedFindings(page) {
 }
 
 /**
- * Asks the engine in a worker of the page: `warmUp` times unmeasured, while the browser still
- * compiles, then `times`. Returns the last answer and the milliseconds of each.
+ * Asks the engine in a worker of the page: `warmUp` times, then, after a rest of so many
+ * milliseconds, `times`. Returns the last answer and the milliseconds of each, those of the first
+ * apart. What is asked often the browser compiles anew beside the work, which takes it seconds:
+ * between two taps it has them, between two asks without a rest it has not.
  */
-export function askEngine(page, world, request, times = 0, warmUp = 1) {
+export function askEngine(page, world, request, times = 0, warmUp = 1, rest = 0) {
   return page.evaluate(
-    async ([workerPath, text, repeat, unmeasured]) => {
+    async ([workerPath, text, repeat, unmeasured, pause]) => {
       const worker = new Worker(workerPath, { type: 'module' });
       const engine = new URL('engine/engine.js', document.baseURI).href;
       const ask = (id) =>
@@ -167,16 +169,21 @@ export function askEngine(page, world, request, times = 0, warmUp = 1) {
           worker.postMessage({ id, engine, request: JSON.parse(text) });
         });
       let answer;
-      for (let id = -unmeasured; id < 0; id += 1) answer = await ask(id);
-      const milliseconds = [];
-      for (let id = 1; id <= repeat; id += 1) {
-        const start = performance.now();
-        answer = await ask(id);
-        milliseconds.push(performance.now() - start);
-      }
+      const timed = async (number) => {
+        const taken = [];
+        for (let id = 1; id <= number; id += 1) {
+          const start = performance.now();
+          answer = await ask(id);
+          taken.push(performance.now() - start);
+        }
+        return taken;
+      };
+      const atFirst = await timed(unmeasured);
+      await new Promise((rested) => setTimeout(rested, pause));
+      const milliseconds = await timed(repeat);
       worker.terminate();
-      return { answer: JSON.parse(answer), milliseconds };
+      return { answer: JSON.parse(answer), atFirst, milliseconds };
     },
-    [world.workerPath, JSON.stringify(request), times, warmUp],
+    [world.workerPath, JSON.stringify(request), times, warmUp, rest],
   );
 }
