@@ -7,18 +7,13 @@
 
 #include "engine/hydraulics/crossing_level.h"
 #include "engine/hydraulics/divided_section.h"
-#include "engine/quantity/measure.h"
+#include "engine/hydraulics/section_problem.h"
 
 namespace proofstone {
 
 namespace {
 
 constexpr double first_step_m = 0.02;
-
-std::string both(Length elevation) {
-  return fmt::format("{} ({})", display(measure(elevation), UnitSystem::us_customary).text,
-                     display(measure(elevation), UnitSystem::si).text);
-}
 
 }  // namespace
 
@@ -45,7 +40,7 @@ Expected<SectionFlow> uniform_flow_near(const Section& section,
       return Problem{"overtopped",
                      fmt::format("The section cannot hold the water below the lower of its two "
                                  "ends, at elevation {}.",
-                                 both(section.lower_end())),
+                                 in_both_systems(measure(section.lower_end()))),
                      "", "section", "survey the section further up both banks"};
     }
     low = high;
